@@ -1,0 +1,31 @@
+package craft
+
+// Mark says how a figure or a relation reached us.
+type Mark uint8
+
+const (
+	Defined    Mark = iota // a definition, geometry or plain statics: nothing to look up
+	Read                   // read in the source named
+	FromMemory             // recalled; a default to overwrite
+	Practice               // common practice, no source
+	Derived                // worked out from the relations on this page
+)
+
+// Source is where an equation or a figure is from. Cite is language-free: author, journal or title, year, DOI. It is empty
+// for what needs no citation, where Mark alone says it.
+type Source struct {
+	Cite string
+	Mark Mark
+}
+
+var (
+	Geometry = &Source{Mark: Defined}
+	Common   = &Source{Mark: Practice}
+	Memory   = &Source{Mark: FromMemory}
+	Worked   = &Source{Mark: Derived}
+
+	StandardUnits = &Source{Cite: "NIST SP 811, App. B", Mark: FromMemory}
+	LinearUnits   = &Source{Cite: "ISO 1144", Mark: Read}
+	FibreTables   = &Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008, table 5.1", Mark: Read}
+	SetRetention  = &Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, p. 395", Mark: Read}
+)

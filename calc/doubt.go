@@ -1,0 +1,173 @@
+package calc
+
+import (
+	"math"
+
+	"twistbench/calc/quantity"
+)
+
+// Doubt flows from what the hand measures to what results. Two questions are asked of each plan.
+//
+// "To get what I typed, how far could this be from what I need?": the givens stay as typed and each reading that goes into them is
+// moved by its ±. So the mass for a wanted stress has the caliper's doubt, and the precursor for a wanted coil the ratio's.
+//
+// "Having hung, cut and clamped these, what did I really get?": the thickness, the mass hung, the ratio, the precursor and the jaw gaps are
+// taken as the givens, whichever was typed, and each is moved by its ±. So stress, coiled length, stretch and travel have a doubt too.
+//
+// Each move is a central difference; moves are independent and combine in quadrature (JCGM 100:2008, 5.1.2).
+
+// move is one reading of the hand and how to move it. By returns its ± in SI, NaN where the reading has no part in the question.
+type move struct {
+	id    ID
+	by    func(*Plan) float64
+	apply func(p *Plan, d float64)
+}
+
+var (
+	caliper = move{FibreDiameter, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Fibre.Diameter += quantity.Length(d) }}
+	scale   = move{HangMass, func(p *Plan) float64 { return float64(p.MassDoubt) }, func(p *Plan, d float64) { p.Mass += quantity.Mass(d); p.Add += quantity.Mass(d) }}
+	ratio   = move{CutRatio, ratioDoubt, func(p *Plan, d float64) { p.Ratio += quantity.Ratio(d) }}
+	cut     = move{CutPrecursor, ruler, func(p *Plan, d float64) { p.Precursor += quantity.Length(d) }}
+	coil    = move{ClampMeasured, ruler, func(p *Plan, d float64) { p.Measured += quantity.Length(d) }}
+	relaxed = move{ClampRelaxed, ruler, func(p *Plan, d float64) { p.Relaxed += quantity.Length(d) }}
+	first   = move{ClampFirst, ruler, func(p *Plan, d float64) { p.jaws.first += quantity.Length(d) }}
+	last    = move{ClampSecond, ruler, func(p *Plan, d float64) { p.jaws.second += quantity.Length(d) }}
+)
+
+func ruler(p *Plan) float64 { return float64(p.RulerDoubt) }
+
+// UntriedRatio is the share of a ratio that is doubted as long as no ± is typed for it: it starts at 10 % until own trials exist.
+const UntriedRatio = 0.1
+
+func ratioDoubt(p *Plan) float64 {
+	if !known(p.RatioDoubt.Size) {
+		return UntriedRatio * float64(p.Ratio)
+	}
+	return p.RatioDoubt.Of(p.Ratio)
+}
+
+// question is one of the two: the plan to move from, the readings moved, and the numbers that are asked about.
+type question struct {
+	base  func(st *State) Plan
+	moves []move
+	asked []ID
+}
+
+var questions = [2]question{
+	{
+		base: func(st *State) Plan {
+			p := st.asRead
+			p.measureThickness(&st.Plan)
+			return p
+		},
+		moves: []move{caliper, given(scale, HangMass, HangAdd), ratio, given(cut, CutPrecursor), coil, relaxed},
+		asked: []ID{
+			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater,
+			CutPrecursor, CutFibreMass, ClampFirst, ClampSecond, ClampFirstMove, ClampSecondMove, ClampFirstPosition, ClampSecondPosition,
+		},
+	},
+	{
+		base: func(st *State) Plan {
+			p := st.Plan
+			p.measureThickness(&st.Plan)
+			p.Given[HangGroup], p.Given[LengthGroup] = HangMass, CutPrecursor
+			p.jaws.set, p.jaws.first, p.jaws.second = true, p.First, p.Second
+			return p
+		},
+		moves: []move{caliper, scale, ratio, cut, coil, relaxed, first, last},
+		asked: []ID{
+			FibreImplied, FibrePacking, FibreLabelStress, HangStress, HangUnderStress, HangOverStress, HangOfLabel, HangRise,
+			ClampCoiled, ClampFinished, ClampFirstReal, ClampSecondReal, ClampSecondOfFirst, ClampThisRatio,
+			ClampTravelLength, ClampTravel, ClampFinishedTravelLength, ClampFinishedTravel,
+		},
+	},
+}
+
+// given restricts a move to plans in which one of ids is the given of its group.
+func given(m move, ids ...ID) move {
+	by := m.by
+	m.by = func(p *Plan) float64 {
+		for _, id := range ids {
+			if g, _ := GroupOf(id); p.Given[g] == id {
+				return by(p)
+			}
+		}
+		return quantity.NaN
+	}
+	return m
+}
+
+// measureThickness makes the diameter the given of its group, at its solved value.
+func (p *Plan) measureThickness(solved *Plan) {
+	if known(solved.Fibre.Diameter) {
+		p.Given[SizeGroup] = FibreDiameter
+		p.Fibre.Diameter = solved.Fibre.Diameter
+	}
+}
+
+// doubts fills in Doubt and Mostly.
+func (st *State) doubts() {
+	if st.moved == nil {
+		st.moved = new(State)
+	}
+	m := st.moved
+	for id := range st.Doubt {
+		st.Doubt[id], st.Mostly[id] = quantity.NaN, None
+	}
+	var up, sum, most [NumIDs]float64
+	for q := range questions {
+		asked := questions[q].asked
+		base := questions[q].base(st)
+		for _, id := range asked {
+			sum[id], most[id] = 0, 0
+		}
+		m.Out.Under, m.Out.Over = st.Out.Under, st.Out.Over
+		for i := range questions[q].moves {
+			mv := &questions[q].moves[i]
+			by := mv.by(&base)
+			if !(by > 0) {
+				continue
+			}
+			for _, sign := range [2]float64{1, -1} {
+				m.Plan = base
+				mv.apply(&m.Plan, sign*by)
+				Solve(&m.Plan)
+				results(&m.Plan, &m.Out)
+				for _, id := range asked {
+					if sign > 0 {
+						up[id] = m.SI(id)
+						continue
+					}
+					d := (up[id] - m.SI(id)) / 2
+					if d *= d; d > 0 {
+						sum[id] += d
+						if d > most[id] {
+							most[id], st.Mostly[id] = d, mv.id
+						}
+					}
+				}
+			}
+		}
+		for _, id := range asked {
+			if sum[id] > 0 && known(st.SI(id)) {
+				st.Doubt[id] = math.Sqrt(sum[id])
+			}
+		}
+	}
+	// A stretch that was typed is as sure as the stretch that the jaws really give.
+	for _, s := range [2][2]ID{{ClampFirstStretch, ClampFirstReal}, {ClampSecondStretch, ClampSecondReal}} {
+		st.Doubt[s[0]], st.Mostly[s[0]] = st.Doubt[s[1]], st.Mostly[s[1]]
+	}
+	// What was typed with a ± keeps it.
+	for id := None + 1; id < NumFields; id++ {
+		if f := &Fields[id]; f.Doubt != None && !known(st.Doubt[id]) && !st.Worked(id) && known(st.SI(id)) {
+			by := st.SI(f.Doubt)
+			if f.Doubt == CutRatioDoubt {
+				by = ratioDoubt(&st.Plan)
+			}
+			if by > 0 {
+				st.Doubt[id], st.Mostly[id] = by, id
+			}
+		}
+	}
+}

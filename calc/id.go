@@ -1,0 +1,163 @@
+package calc
+
+// ID names a number of the sheet: a field, which can be typed, or an answer, which follows. None is no number.
+type ID uint8
+
+// The fields, in the order of the work. The order is free to change; the keys in Fields are not.
+const (
+	None ID = iota
+
+	FibrePolymer
+	FibreDiameter
+	FibreDiameterDoubt
+	FibreLinearDensity
+	FibreArea
+	FibreDensity
+	FibreStrands
+	FibreWeighedLength
+	FibreWeighedMass
+	FibreLabelStrength
+	FibreBundle
+	YarnStrands
+	YarnPolymer
+	YarnDiameter
+	YarnLinearDensity
+	YarnArea
+	YarnDensity
+	YarnWeighedLength
+	YarnWeighedMass
+
+	HangStress
+	HangMass
+	HangAdd
+	HangForce
+	HangHook
+	HangArea
+	HangMassDoubt
+	HangOwned
+	HangBottle
+	HangClearance
+	HangStack
+	HangTheirMass
+	HangTheirDiameter
+
+	CutRatio
+	CutRatioDoubt
+	CutPrecursor
+	CutTail
+	CutPieces
+	CutSpare
+	CutTrialPrecursor
+	CutTrialCoiled
+	CutLift
+	CutLiftStress
+
+	ClampCoiled
+	ClampMeasured
+	ClampMeasuredState
+	ClampStages
+	ClampFirstStretch
+	ClampSecondStretch
+	ClampSecondBase
+	ClampRelaxed
+	ClampFirst
+	ClampSecond
+	ClampRetained
+	ClampFinished
+	ClampRulerDoubt
+	ClampZero
+	ClampHolePitch
+	ClampHoleOffset
+
+	NumFields
+)
+
+// The answers, in the order of the work.
+const (
+	FibreSolidArea ID = NumFields + iota
+	FibreThin
+	FibreThick
+	FibreWeighed
+	FibreImplied
+	FibrePacking
+	FibreLabelStress
+	YarnWeighed
+	YarnImplied
+	YarnPacking
+
+	HangLoadArea
+	HangLow
+	HangHigh
+	HangUnder
+	HangUnderTotal
+	HangUnderStress
+	HangUnderSet
+	HangOver
+	HangOverTotal
+	HangOverStress
+	HangOverSet
+	HangWater
+	HangRise
+	HangHookHeight
+	HangDropStart
+	HangDropCoiled
+	HangTheirStress
+	HangSameMass
+	HangOfLabel
+
+	CutLength
+	CutAllPieces
+	CutTotal
+	CutYarnTotal
+	CutFibreMass
+	CutTrialRatio
+	CutMuscles
+	CutMuscleStress
+	CutMuscleForce
+	CutMuscleShare
+
+	ClampThisRatio
+	ClampFirstReal
+	ClampSecondReal
+	ClampFirstMove
+	ClampSecondMove
+	ClampSecondOfFirst
+	ClampTravelLength
+	ClampTravel
+	ClampFinishedTravelLength
+	ClampFinishedTravel
+	ClampFirstPosition
+	ClampSecondPosition
+	ClampFirstHole
+	ClampFirstHoleGap
+	ClampFirstHoleStretch
+	ClampSecondHole
+	ClampSecondHoleGap
+	ClampSecondHoleStretch
+
+	NumIDs
+)
+
+// NumAnswers is the number of answers.
+const NumAnswers = NumIDs - NumFields
+
+// IsField reports whether id can be typed.
+func (id ID) IsField() bool { return id > None && id < NumFields }
+
+// Key returns the name of the number in plans, links and the page: "step.name".
+func (id ID) Key() string {
+	if id.IsField() {
+		return Fields[id].Key
+	}
+	return Answers[id-NumFields].Key
+}
+
+// Find returns the number of that key, or None.
+func Find(key string) ID {
+	for id := None + 1; id < NumIDs; id++ {
+		if id.Key() == key {
+			return id
+		}
+	}
+	return None
+}

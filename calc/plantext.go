@@ -1,0 +1,136 @@
+package calc
+
+import "strings"
+
+// A plan text is key=text&key=text. A link is the same with the texts percent-encoded, beginning v=1. An absent key takes its start
+// text; a key with nothing behind it is empty. Of a group only the members named count, its start givens go.
+
+// Fault is a problem of one entry of a plan text.
+type Fault struct {
+	Key string
+	Problem
+	With ID // the field that says the same thing, for SaidTwice
+}
+
+// ParsePlan reads a plan text as it is typed on a command line, where nothing is percent-encoded. It returns a fault for every entry
+// that names no field, names one twice, or gives a group more than it needs; what else is in the text is in the sheet, also where a
+// text can't be read: Read tells.
+func ParsePlan(text string) (Sheet, []Fault) { return parsePlan(text, false) }
+
+// ParseLink reads the part of a link behind the #.
+func ParseLink(link string) (Sheet, []Fault) { return parsePlan(link, true) }
+
+func parsePlan(text string, encoded bool) (Sheet, []Fault) {
+	s := Start()
+	var faults []Fault
+	var named [NumFields]bool
+	var given [NumGroups]ID
+	for entry := range strings.SplitSeq(text, "&") {
+		key, value, _ := strings.Cut(entry, "=")
+		if encoded {
+			key, value = unescape(key), unescape(value)
+		}
+		key = strings.TrimSpace(key)
+		if key == "" || key == "v" {
+			continue
+		}
+		id := Find(key)
+		if !id.IsField() {
+			faults = append(faults, Fault{Key: key, Problem: Problem{Reason: UnknownKey, Part: key}})
+			continue
+		}
+		if named[id] {
+			faults = append(faults, Fault{Key: key, Problem: Problem{Reason: SaidTwice}, With: id})
+			continue
+		}
+		named[id] = true
+		value = Attach(id, value, Fields[id].Unit)
+		g, grouped := GroupOf(id)
+		if !grouped {
+			s.Text[id] = value
+			continue
+		}
+		switch {
+		case given[g] == None:
+			s.Text[s.Given[g]] = ""
+		case value == "":
+			continue
+		case s.Text[given[g]] != "":
+			faults = append(faults, Fault{Key: key, Problem: Problem{Reason: SaidTwice}, With: given[g]})
+			continue
+		}
+		given[g], s.Given[g], s.Text[id] = id, id, value
+	}
+	return s, faults
+}
+
+// PlanText writes the sheet as a plan text: every text that is not empty, and every one that is empty but would not start so.
+func PlanText(s *Sheet) string { return string(appendPlan(nil, s, false)) }
+
+// Link writes the sheet as the part of a link behind the #.
+func Link(s *Sheet) string { return string(appendPlan([]byte("v=1"), s, true)) }
+
+func appendPlan(b []byte, s *Sheet, encoded bool) []byte {
+	for id := None + 1; id < NumFields; id++ {
+		text := s.Text[id]
+		if g, ok := GroupOf(id); ok && s.Given[g] != id || !ok && text == "" && Fields[id].Start == "" {
+			continue
+		}
+		if len(b) > 0 {
+			b = append(b, '&')
+		}
+		b = append(b, Fields[id].Key...)
+		b = append(b, '=')
+		if encoded {
+			b = appendEscaped(b, text)
+		} else {
+			b = append(b, text...)
+		}
+	}
+	return b
+}
+
+// appendEscaped percent-encodes all but the unreserved characters (RFC 3986, 2.3).
+func appendEscaped(b []byte, s string) []byte {
+	const hex = "0123456789ABCDEF"
+	for i := 0; i < len(s); i++ {
+		switch c := s[i]; {
+		case 'a' <= c && c <= 'z', 'A' <= c && c <= 'Z', '0' <= c && c <= '9', c == '-', c == '.', c == '_', c == '~':
+			b = append(b, c)
+		default:
+			b = append(b, '%', hex[c>>4], hex[c&15])
+		}
+	}
+	return b
+}
+
+// unescape undoes appendEscaped. A % with no two hexadecimal digits behind it stands for itself.
+func unescape(s string) string {
+	if strings.IndexByte(s, '%') < 0 {
+		return s
+	}
+	b := make([]byte, 0, len(s))
+	for i := 0; i < len(s); i++ {
+		if s[i] == '%' && i+2 < len(s) {
+			if hi, lo := digit(s[i+1]), digit(s[i+2]); hi < 16 && lo < 16 {
+				b = append(b, hi<<4|lo)
+				i += 2
+				continue
+			}
+		}
+		b = append(b, s[i])
+	}
+	return strings.ToValidUTF8(string(b), "\uFFFD")
+}
+
+func digit(c byte) byte {
+	switch {
+	case '0' <= c && c <= '9':
+		return c - '0'
+	case 'a' <= c && c <= 'f':
+		return c - 'a' + 10
+	case 'A' <= c && c <= 'F':
+		return c - 'A' + 10
+	}
+	return 16
+}

@@ -1,0 +1,75 @@
+package quantity
+
+import (
+	"math"
+	"strconv"
+)
+
+// Unknown is what is written for a quantity that is not known.
+const Unknown = "–"
+
+// Append writes an SI value in unit u, the number only, to so many significant
+// digits, with the mark as its decimal mark (0 is a point). Digits before the
+// mark are never rounded away, halves go away from zero. A value that is NaN
+// or has no end is written as Unknown. A nil unit is the SI unit itself.
+func Append(b []byte, si float64, u *Unit, digits int, mark byte) []byte {
+	x := u.FromSI(si)
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return append(b, Unknown...)
+	}
+	x += 0 // no negative zero
+	decimals := Decimals(x, digits)
+	start := len(b)
+	b = strconv.AppendFloat(b, awayFromHalf(x, decimals), 'f', decimals, 64)
+	if mark != 0 && mark != '.' {
+		for i := len(b) - 1; i >= start; i-- {
+			if b[i] == '.' {
+				b[i] = mark
+				break
+			}
+		}
+	}
+	return b
+}
+
+// Decimals is the number of decimals that show x, rounded, with so many
+// significant digits (at least one): 4 digits of 0.52 take 4 decimals. It is 0
+// where the digits before the mark are enough or more, and for 0, NaN and
+// infinity.
+func Decimals(x float64, digits int) int {
+	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
+		return 0
+	}
+	digits = max(digits, 1)
+	var buf [64]byte
+	e := strconv.AppendFloat(buf[:0], x, 'e', digits-1, 64)
+	// The exponent is what stands after the e: a sign and at least 2 digits.
+	i := len(e) - 1
+	exponent, ten := 0, 1
+	for ; isDigit(rune(e[i])); i-- {
+		exponent += ten * int(e[i]-'0')
+		ten *= 10
+	}
+	if e[i] == '-' {
+		exponent = -exponent
+	}
+	return max(digits-1-exponent, 0)
+}
+
+// awayFromHalf moves x, if it lies exactly half way between two numbers of so
+// many decimals, one step of float64 away from zero: strconv would round it to
+// the even one.
+func awayFromHalf(x float64, decimals int) float64 {
+	if decimals >= len(tens) {
+		return x // no float64 of fewer than 17 digits lies half way
+	}
+	scaled := x * tens[decimals]
+	if math.Abs(scaled-math.Trunc(scaled)) != 0.5 || math.FMA(x, tens[decimals], -scaled) != 0 {
+		return x
+	}
+	return math.Nextafter(x, math.Copysign(math.Inf(1), x))
+}
+
+// tens are the powers of ten that are exact in float64.
+var tens = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11,
+	1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22}

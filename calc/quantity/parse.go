@@ -1,0 +1,394 @@
+package quantity
+
+import (
+	"errors"
+	"math"
+	"unicode/utf8"
+)
+
+// What can be wrong with a text. The texts of these errors are keys.
+var (
+	ErrEmpty     = errors.New("empty")      // nothing was typed
+	ErrNumber    = errors.New("number")     // not a number, or not one that can be
+	ErrUnit      = errors.New("unit")       // not a unit of the kind
+	ErrTrailing  = errors.New("trailing")   // something is left over
+	ErrPlies     = errors.New("plies")      // plies that are not whole, not 1 to 999, over 12 after a slash, or given twice
+	ErrOne       = errors.New("one")        // a ratio of 1
+	ErrWhole     = errors.New("whole")      // a count that is not whole
+	ErrNotFinite = errors.New("not-finite") // too large for a number
+	ErrItem      = errors.New("item")       // a piece of a list that is not a mass, or a mass times a number of pieces
+	ErrPieces    = errors.New("pieces")     // a number of pieces that is not whole, or not 1 to 999
+	ErrMany      = errors.New("many")       // more than 40 pieces in a list
+)
+
+// ParseError says which part of a text can't be read, and why.
+type ParseError struct {
+	Kind *Kind
+	Text string // the whole text
+	Part string // the part that is wrong
+	Err  error  // one of the sentinels
+}
+
+// Error is the key of the reason and the part.
+func (e *ParseError) Error() string { return e.Err.Error() + ": " + e.Part }
+
+// Unwrap is the sentinel.
+func (e *ParseError) Unwrap() error { return e.Err }
+
+// Reading is what a text says.
+type Reading struct {
+	SI    float64
+	Unit  *Unit  // as typed (the last of a compound), or the default; nil for a count, and for a ratio unless %
+	Bare  bool   // no unit was typed, the default was taken; false where the default has no symbol to type
+	Other string // the whole text rewritten to its other possible reading, "" if there is none
+}
+
+// Parse reads a text of the kind, in the unit with that symbol ("" for the
+// kind's first) where none is typed. It does not serve words and lists. An
+// error is a *ParseError. Ranges are not checked: a negative number is read.
+//
+// A text is a number and a unit, and for the same kind in falling units also
+// several (1 lb 4 oz). Either mark, point or comma, is the decimal one; where
+// both are used the last is, and the other groups thousands. A lone mark with
+// three digits behind it is decimal, with the whole number as Other.
+//
+// With plies it is [unit] number [unit] [f filaments], and once in it the
+// plies: 470 dtex x2, 470x2 dtex, 2x470 dtex, 470/2 dtex, 470 dtex 2-ply.
+// Plies multiply the linear density in every unit. Filaments say nothing of it
+// (ISO 1139) and are passed over.
+func (k *Kind) Parse(text, unit string) (Reading, error) {
+	p := parser{kind: k, s: text}
+	r, err := p.reading(unit)
+	if err == nil {
+		r.SI += 0 // no negative zero
+		if n := r.Unit.FromSI(r.SI); math.IsNaN(n) || math.IsInf(n, 0) || math.IsInf(r.SI, 0) {
+			err = p.fail(0, len(text), ErrNotFinite)
+		}
+	}
+	if err != nil {
+		return Reading{SI: NaN}, p.wrap(err)
+	}
+	if p.other != "" {
+		if _, err := k.Parse(p.other, unit); err == nil {
+			r.Other = p.other
+		}
+	}
+	return r, nil
+}
+
+// wrap is the error with its text, and with the part, at worst all of it.
+func (p *parser) wrap(err error) error {
+	if p.part == "" {
+		_ = p.fail(0, len(p.s), err)
+	}
+	return &ParseError{Kind: p.kind, Text: p.s, Part: p.part, Err: err}
+}
+
+func (p *parser) reading(unit string) (r Reading, err error) {
+	p.space()
+	if p.i == len(p.s) {
+		return r, ErrEmpty
+	}
+	switch p.kind.Style {
+	case StyleRatio:
+		r.SI, r.Unit, err = p.ratio()
+	case StyleCount:
+		r.SI, err = p.count()
+	case StylePlain, StylePercent, StyleShare:
+		if r.Unit, err = p.unit(unit); err != nil {
+			return r, err
+		}
+		if p.kind.Plies {
+			err = p.titre(&r)
+		} else {
+			err = p.amount(&r)
+		}
+		if p.kind.Style == StyleShare && err == nil {
+			share(&r)
+		}
+	default:
+		err = p.fail(0, len(p.s), ErrNumber)
+	}
+	if err != nil {
+		return r, err
+	}
+	return r, p.done()
+}
+
+// unit is the default unit.
+func (p *parser) unit(symbol string) (*Unit, error) {
+	u := p.kind.Default()
+	if symbol != "" {
+		u = p.kind.Unit(symbol)
+	}
+	if u == nil {
+		p.part = symbol
+		return nil, ErrUnit
+	}
+	return u, nil
+}
+
+// done says whether only spaces are left.
+func (p *parser) done() error {
+	p.space()
+	if p.i < len(p.s) {
+		return p.fail(p.i, len(p.s), ErrTrailing)
+	}
+	return nil
+}
+
+func (p *parser) count() (float64, error) {
+	start := p.i
+	x, err := p.number(true)
+	if err == nil && x != math.Trunc(x) {
+		err = p.fail(start, p.i, ErrWhole)
+	}
+	return x, err
+}
+
+// amount reads a number with its unit, and more of them in falling units. r
+// comes with the default unit.
+func (p *parser) amount(r *Reading) error {
+	start := p.i
+	n, err := p.number(true)
+	if err != nil {
+		return err
+	}
+	u, err := p.typed()
+	if err != nil {
+		return err
+	}
+	if u == nil {
+		r.Bare = r.Unit.Symbol != ""
+		r.SI = r.Unit.ToSI(n)
+		return nil
+	}
+	r.SI, r.Unit = u.ToSI(n), u
+	sign, _ := p.peek(start)
+	negative := sign == '-' || sign == minus
+	for !u.Inverse {
+		unitEnd := p.i
+		p.space()
+		if !p.startsNumber(p.i) {
+			return nil
+		}
+		from := p.i
+		n, err := p.number(false)
+		if err != nil {
+			return err
+		}
+		u, err = p.typed()
+		if err != nil {
+			return err
+		}
+		if u == nil && from == unitEnd {
+			// A digit that is stuck to the unit: a unit of another kind (mm2).
+			for from > 0 && p.s[from-1] != ' ' && !isDigit(rune(p.s[from-1])) {
+				from--
+			}
+			return p.fail(from, p.word(from), ErrUnit)
+		}
+		if u == nil || u.Factor >= r.Unit.Factor {
+			return p.fail(from, p.word(p.i), ErrTrailing)
+		}
+		if negative {
+			n = -n
+		}
+		r.SI, r.Unit = r.SI+u.ToSI(n), u
+	}
+	return nil
+}
+
+// typed reads a unit behind a number, nil if none is written there. A word
+// that is no unit is an error, if the kind has units to choose from.
+func (p *parser) typed() (*Unit, error) {
+	number := p.i
+	p.space()
+	if p.i == len(p.s) {
+		return nil, nil
+	}
+	r, _ := p.peek(p.i)
+	if !isQuote(r) || p.i == number {
+		if u, end := p.kind.match(p.s, p.i); u != nil {
+			p.i = end
+			return u, nil
+		}
+	}
+	if p.times(p.i) > 0 || isSpace(r) {
+		return nil, nil
+	}
+	if isLetter(r) || isQuote(r) || r == '%' || r == '°' || r >= utf8.RuneSelf {
+		return nil, p.fail(p.i, p.word(p.i), ErrUnit)
+	}
+	return nil, nil
+}
+
+// isQuote: the signs of feet and inches, which stand right behind a number.
+func isQuote(r rune) bool {
+	switch r {
+	case '"', '″', '”', '\'', '′', '’':
+		return true
+	}
+	return false
+}
+
+// times is where the digits start if a sign of multiplication is written at i,
+// else 0.
+func (p *parser) times(i int) int {
+	r, n := p.peek(i)
+	if !isTimes(r) {
+		return 0
+	}
+	here := p.i
+	p.i = i + n
+	p.space()
+	i, p.i = p.i, here
+	if !nextDigit(p.s, i) {
+		return 0
+	}
+	return i
+}
+
+// titre reads a linear density or a count with its plies.
+func (p *parser) titre(r *Reading) error {
+	r.Bare = true
+	if u, end := p.kind.match(p.s, p.i); u != nil { // Ne 40/2
+		r.Unit, r.Bare = u, false
+		p.i = end
+		p.space()
+	}
+	n, err := p.number(true)
+	if err != nil {
+		return err
+	}
+	plies := 0.0
+	p.space()
+	if i := p.times(p.i); i > 0 { // 470x2 or 2x470
+		from := p.i
+		p.i = i
+		m, err := p.number(false)
+		if err != nil {
+			return err
+		}
+		if n, plies, err = p.which(from, n, m); err != nil {
+			return err
+		}
+	} else if err := p.plies(&plies); err != nil { // 470/2
+		return err
+	}
+	if r.Bare {
+		u, err := p.typedTitre()
+		if err != nil {
+			return err
+		}
+		if u != nil {
+			r.Unit, r.Bare = u, false
+		}
+	}
+	p.filaments()
+	if err := p.plies(&plies); err != nil {
+		return err
+	}
+	if plies == 0 {
+		plies = 1
+	}
+	if r.Unit.Inverse {
+		r.SI = r.Unit.ToSI(n / plies)
+	} else {
+		r.SI = r.Unit.ToSI(n * plies)
+	}
+	return nil
+}
+
+// typedTitre is typed, but filaments and plies may stand where the unit would.
+func (p *parser) typedTitre() (*Unit, error) {
+	p.space()
+	if r, _ := p.peek(p.i); lower(r) == 'f' && nextDigit(p.s, skipSpace(p.s, p.i+1)) {
+		return nil, nil
+	}
+	return p.typed()
+}
+
+// which says which of a x b is the plies, the other being the number: the one
+// that is whole, of two the smaller.
+func (p *parser) which(from int, a, b float64) (n, plies float64, err error) {
+	wholeA, wholeB := a == math.Trunc(a), b == math.Trunc(b)
+	n, plies = a, b
+	if wholeA && (!wholeB || a < b) {
+		n, plies = b, a
+	}
+	if !wholeA && !wholeB || plies < 1 || plies > mostPlies {
+		return 0, 0, p.fail(from, p.i, ErrPlies)
+	}
+	return n, plies, nil
+}
+
+// The most plies that are read, and the most behind a slash: a larger number
+// there is one of filaments.
+const (
+	mostPlies      = 999
+	mostSlashPlies = 12
+)
+
+// filaments passes over f34.
+func (p *parser) filaments() {
+	p.space()
+	if r, _ := p.peek(p.i); lower(r) != 'f' {
+		return
+	}
+	i := skipSpace(p.s, p.i+1)
+	if !nextDigit(p.s, i) {
+		return
+	}
+	for nextDigit(p.s, i) {
+		i++
+	}
+	p.i = i
+}
+
+// plies reads x2, /2, 2-ply or 2 ply, if one of them is written here.
+func (p *parser) plies(plies *float64) error {
+	p.space()
+	from, most := p.i, mostPlies
+	i := p.times(from)
+	if r, n := p.peek(from); isSlash(r) {
+		i, most = skipSpace(p.s, from+n), mostSlashPlies
+		if !nextDigit(p.s, i) {
+			return nil
+		}
+	}
+	bare := i == 0
+	if bare {
+		i = from
+	}
+	x, end, ok := p.whole(i)
+	if bare {
+		if end == i {
+			return nil
+		}
+		if end = p.plyWord(end); end == 0 {
+			return nil
+		}
+	} else if end+1 < len(p.s) && (p.s[end] == '.' || p.s[end] == ',') && nextDigit(p.s, end+1) {
+		_, end, _ = p.whole(end + 1)
+		ok = false
+	}
+	if !ok || x < 1 || x > most || *plies != 0 {
+		return p.fail(from, end, ErrPlies)
+	}
+	*plies, p.i = float64(x), end
+	return nil
+}
+
+// plyWord is the end of -ply or ply at i, 0 if it is not there.
+func (p *parser) plyWord(i int) int {
+	i = skipSpace(p.s, i)
+	if i < len(p.s) && p.s[i] == '-' {
+		i = skipSpace(p.s, i+1)
+	}
+	end := matchName(p.s, i, "ply", true, false)
+	if end < 0 {
+		return 0
+	}
+	return end
+}

@@ -1,0 +1,145 @@
+package calc
+
+import (
+	"errors"
+
+	"twistbench/calc/quantity"
+)
+
+// Reason says why a text was not taken. It is the key of a sentence: "problem." + Reason.
+type Reason string
+
+const (
+	NotANumber  Reason = "number"
+	BadUnit     Reason = "unit"
+	TooLow      Reason = "low"
+	TooHigh     Reason = "high"
+	NotWhole    Reason = "whole"
+	RatioOfOne  Reason = "one"
+	NotAWord    Reason = "word"
+	BadItem     Reason = "item"
+	BadPlies    Reason = "plies"
+	NotFinite   Reason = "finite"
+	UnknownKey  Reason = "key"
+	SaidTwice   Reason = "twice"
+	NotReadable Reason = "text"
+)
+
+// Problem is a text that was not taken, and why. The zero Problem is none.
+type Problem struct {
+	Reason Reason
+	Part   string  // the part of the text that is to blame
+	Limit  float64 // SI; the limit that was passed, for TooLow and TooHigh
+}
+
+// Notice is what is worth saying of each text that was read: a problem, or another reading that is possible.
+type Notice struct {
+	Problem
+	Other string // the whole text as it would be for the other reading
+	Unit  string // symbol of the unit the text was read in
+}
+
+// Read makes a plan of the texts of a sheet. What is empty or unreadable is unknown in the plan; notices has a problem for each
+// text that was not taken.
+func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
+	*p = Plan{Given: s.Given}
+	*notices = [NumFields]Notice{}
+	for id := None + 1; id < NumFields; id++ {
+		f := &Fields[id]
+		v := f.Get(p)
+		v.SetSI(quantity.NaN)
+		n := &notices[id]
+		switch text := s.Text[id]; {
+		case f.Words != nil:
+			readWord(f, text, v, n)
+		case text == "":
+		case isList(kinds[id]):
+			readList(f, text, &p.Owned, n)
+		default:
+			readNumber(f, kinds[id], text, v, n)
+		}
+	}
+}
+
+func readWord(f *Field, text string, v quantity.Value, n *Notice) {
+	v.SetSI(0)
+	for i, w := range f.Words {
+		if w == text {
+			v.SetSI(float64(i))
+			return
+		}
+	}
+	if text != "" {
+		n.Problem = Problem{Reason: NotAWord, Part: text}
+	}
+}
+
+func readList(f *Field, text string, list *quantity.List, n *Notice) {
+	items, err := quantity.ParseList(quantity.KindMass, text, f.Unit)
+	if err != nil {
+		n.Problem = problem(err)
+		return
+	}
+	for _, it := range items {
+		if n.Problem = limits(f, it.Each); n.Reason != "" {
+			return
+		}
+	}
+	*list = quantity.List(text)
+}
+
+func readNumber(f *Field, k *quantity.Kind, text string, v quantity.Value, n *Notice) {
+	r, err := k.Parse(text, f.Unit)
+	if err != nil {
+		n.Problem = problem(err)
+		return
+	}
+	n.Other = r.Other
+	if r.Unit != nil {
+		n.Unit = r.Unit.Symbol
+		if u, ok := v.(interface{ SetUnit(*quantity.Unit) }); ok {
+			u.SetUnit(r.Unit)
+		}
+	}
+	if n.Problem = limits(f, r.SI); n.Reason == "" {
+		v.SetSI(r.SI)
+	}
+}
+
+// limits checks what was typed against what is possible.
+func limits(f *Field, si float64) Problem {
+	switch {
+	case si < f.Low:
+		return Problem{Reason: TooLow, Limit: f.Low}
+	case si > f.High:
+		return Problem{Reason: TooHigh, Limit: f.High}
+	}
+	return Problem{}
+}
+
+var reasons = []struct {
+	err    error
+	reason Reason
+}{
+	{quantity.ErrUnit, BadUnit},
+	{quantity.ErrOne, RatioOfOne},
+	{quantity.ErrWhole, NotWhole},
+	{quantity.ErrPlies, BadPlies},
+	{quantity.ErrItem, BadItem},
+	{quantity.ErrNotFinite, NotFinite},
+}
+
+func problem(err error) Problem {
+	p := Problem{Reason: NotANumber}
+	for _, r := range reasons {
+		if errors.Is(err, r.err) {
+			p.Reason = r.reason
+			break
+		}
+	}
+	var e *quantity.ParseError
+	if errors.As(err, &e) {
+		p.Part = e.Part
+	}
+	return p
+}

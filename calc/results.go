@@ -1,0 +1,79 @@
+package calc
+
+import (
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+)
+
+// results works out every answer of a solved plan but the choice of masses, which choose makes.
+func results(p *Plan, r *Results) {
+	piece := p.Piece()
+	strands := [2]*Strand{&p.Fibre, &p.Yarn}
+
+	r.Thin = craft.BundleDiameter(p.SolidArea)
+	r.Thick = craft.BundleEnvelope(p.Fibre.Strands, p.Fibre.Diameter, p.Yarn.Strands, p.Yarn.Diameter)
+	for i, s := range strands {
+		r.Weighed[i] = craft.WeighedTitre(s.WeighedMass, s.WeighedLength)
+		r.Implied[i] = craft.ImpliedDensity(r.Weighed[i], s.Area)
+		r.Packing[i] = craft.Packing(r.Weighed[i], s.Density, s.Area)
+	}
+	r.LabelStress = craft.StressOfMass(p.LabelStrength, p.Fibre.Area)
+
+	r.Low = craft.MassOnThickness(p.Stress, p.LoadArea, p.Fibre.Strands, p.Fibre.Area, p.Fibre.Diameter-p.DiameterDoubt)
+	r.High = craft.MassOnThickness(p.Stress, p.LoadArea, p.Fibre.Strands, p.Fibre.Area, p.Fibre.Diameter+p.DiameterDoubt)
+	r.UnderTotal, r.OverTotal = craft.TotalMass(r.Under.Sum, p.Hook), craft.TotalMass(r.Over.Sum, p.Hook)
+	r.UnderStress, r.OverStress = craft.StressOfMass(r.UnderTotal, p.LoadArea), craft.StressOfMass(r.OverTotal, p.LoadArea)
+	r.Water = craft.Water(p.Add, p.Bottle)
+	r.Rise = craft.Rise(p.Precursor, p.Coiled)
+	r.Length = craft.CutLength(p.Precursor, p.Tail)
+	r.HookHeight = craft.HookHeight(p.Clearance, p.Stack, r.Length)
+	r.DropStart = craft.DropEnergy(p.Mass, p.Clearance)
+	r.DropCoiled = craft.DropEnergy(p.Mass, p.Clearance+r.Rise)
+	r.TheirStress = craft.StressOnRound(p.TheirMass, p.TheirDiameter)
+	r.SameMass = craft.SameStress(r.TheirStress, p.LoadArea)
+	r.OfLabel = craft.Share(p.Stress, r.LabelStress)
+
+	r.AllPieces = craft.Pieces(p.Pieces, p.Spare)
+	r.Total = craft.TotalLine(r.AllPieces, p.Fibre.Strands, r.Length)
+	r.YarnTotal = craft.TotalLine(r.AllPieces, p.Yarn.Strands, r.Length)
+	r.FibreMass = craft.FibreMass(p.Fibre.Area, p.Fibre.Density, p.Fibre.Strands, p.Precursor)
+	r.TrialRatio = craft.RatioOf(p.TrialPrecursor, p.TrialCoiled)
+	r.Muscles = craft.SideBySide(p.Lift, p.LiftStress, p.LoadArea)
+	r.MuscleShare = craft.MassShare(p.Lift, r.Muscles)
+	r.MuscleForce = craft.HangingForce(r.MuscleShare)
+	r.MuscleStress = craft.Stress(r.MuscleForce, p.LoadArea)
+
+	r.ThisRatio = craft.RatioOf(p.Precursor, p.Measured)
+	r.Move = [2]quantity.Length{craft.Move(piece, p.First), craft.Move(p.First, p.Second)}
+	r.SecondOfOne = craft.Stretch(p.Second, p.First)
+	r.Real = [2]quantity.Fraction{craft.Stretch(p.First, piece), craft.Stretch(p.Second, secondBase(p, p.First))}
+	last := p.LastGap()
+	r.TravelLength, r.Travel = craft.Travel(last, piece), craft.TravelShare(last, piece)
+	r.FinTravelLen, r.FinTravel = craft.Travel(p.Finished, piece), craft.TravelShare(p.Finished, piece)
+	for i, gap := range [2]quantity.Length{p.First, p.Second} {
+		r.Position[i] = craft.Position(p.Zero, gap)
+		r.Hole[i] = craft.Hole(gap, p.HolePitch, p.HoleOffset)
+		r.HoleGap[i] = craft.HoleGap(r.Hole[i], p.HolePitch, p.HoleOffset)
+	}
+	r.HoleStretch = [2]quantity.Fraction{craft.Stretch(r.HoleGap[0], piece), craft.Stretch(r.HoleGap[1], secondBase(p, r.HoleGap[0]))}
+}
+
+// secondBase returns the length (m) that the second stretch is a stretch of, when the first gap is first.
+func secondBase(p *Plan, first quantity.Length) quantity.Length {
+	switch {
+	case p.SecondBase == BaseFirstGap:
+		return first
+	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
+		return p.Relaxed
+	}
+	return p.Piece()
+}
+
+// choose finds the two loads nearest to what must be added, from the masses owned.
+func choose(p *Plan, r *Results) {
+	set, err := quantity.ParseList(quantity.KindMass, string(p.Owned), Fields[HangOwned].Unit)
+	if err != nil {
+		set = nil
+	}
+	r.Under, r.Over = craft.NearestLoads(set, p.Add)
+}

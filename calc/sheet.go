@@ -1,0 +1,90 @@
+package calc
+
+import (
+	"strings"
+
+	"twistbench/calc/quantity"
+)
+
+// Sheet is what is kept, undone, saved and shared: the text of each field as it was typed, with its unit, empty for worked-out
+// members of a group; and the givens of each group, oldest first. Two equal sheets are the same plan.
+type Sheet struct {
+	Text  [NumFields]string
+	Given [NumGroups]ID
+}
+
+// Start returns the sheet that the page opens on.
+func Start() Sheet {
+	var s Sheet
+	for id := None + 1; id < NumFields; id++ {
+		s.Text[id] = Fields[id].Start
+		if g, ok := GroupOf(id); ok && s.Text[id] != "" {
+			s.Given[g] = id
+		}
+	}
+	return s
+}
+
+// Type returns the sheet with text typed into field id. A bare number gets unit, the box's own, at once, so that it keeps its meaning; a
+// text that can't be read is kept as it is. A member of a group becomes the given, and the group's last given is let go.
+func (s Sheet) Type(id ID, text, unit string) Sheet {
+	s.Text[id] = Attach(id, text, unit)
+	if g, ok := GroupOf(id); ok && s.Given[g] != id {
+		s.Text[s.Given[g]] = ""
+		s.Given[g] = id
+	}
+	return s
+}
+
+// Attach returns text with unit behind it where the text is a bare number of a kind that has units.
+func Attach(id ID, text, unit string) string {
+	text = strings.TrimSpace(text)
+	f := &Fields[id]
+	if text == "" || f.Words != nil || f.Unit == "" {
+		return text
+	}
+	k := kinds[id]
+	if k.Unit(unit) == nil {
+		unit = f.Unit
+	}
+	if isList(k) {
+		return text
+	}
+	if r, err := k.Parse(text, unit); err == nil && r.Bare && unit != "" {
+		if with, err := k.Parse(text+" "+unit, unit); err == nil && with.SI == r.SI {
+			return text + " " + unit
+		}
+	}
+	return text
+}
+
+// Detach splits a kept text into what its box shows and the unit beside it: the number alone where Attach wrote the unit.
+func Detach(id ID, text string) (shown, unit string) {
+	f := &Fields[id]
+	if text == "" || f.Words != nil || f.Unit == "" || isList(kinds[id]) {
+		return text, f.Unit
+	}
+	k := kinds[id]
+	r, err := k.Parse(text, f.Unit)
+	if err != nil || r.Unit == nil {
+		return text, f.Unit
+	}
+	unit = r.Unit.Symbol
+	if number, ok := strings.CutSuffix(text, " "+unit); ok {
+		if bare, err := k.Parse(number, unit); err == nil && bare.Bare && bare.SI == r.SI {
+			return number, unit
+		}
+	}
+	return text, unit
+}
+
+// kinds holds the kind of each field, taken once from its type in the Plan.
+var kinds = func() (k [NumFields]*quantity.Kind) {
+	var p Plan
+	for id := None + 1; id < NumFields; id++ {
+		k[id] = Fields[id].Get(&p).Kind()
+	}
+	return k
+}()
+
+func isList(k *quantity.Kind) bool { return k.Style == quantity.StyleList }

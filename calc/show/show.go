@@ -1,0 +1,355 @@
+package show
+
+import (
+	"math"
+
+	"twistbench/calc"
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+	"twistbench/calc/words"
+)
+
+// Slots appends every slot of a worked plan, always the same ones in the same order.
+func (d *Display) Slots(b []byte, st *calc.State) []byte {
+	for id := calc.None + 1; id < calc.NumFields; id++ {
+		b = d.box(b, st, id)
+	}
+	for id := calc.NumFields; id < calc.NumIDs; id++ {
+		b = d.answer(b, st, id)
+	}
+	for i := range calc.Notes {
+		b = d.note(b, st, &calc.Notes[i])
+	}
+	b = d.strip(b, st)
+	return d.drawings(b, st)
+}
+
+// box appends the slots of a field: what it holds, its unit, whose number it is, its ± and what there is to say of it.
+func (d *Display) box(b []byte, st *calc.State, id calc.ID) []byte {
+	f := &calc.Fields[id]
+	n := &st.Notices[id]
+	worked := st.Worked(id)
+
+	b = open(b, f.Key, "", Value)
+	unit := ""
+	switch {
+	case f.Words != nil:
+		b = append(b, f.Words[int(st.SI(id))]...)
+	case worked:
+		b = d.AppendNumber(b, st, id)
+		if u := d.Unit(st, id); u != nil {
+			unit = u.Symbol
+		}
+	default:
+		text := ""
+		text, unit = calc.Detach(id, st.Text(id))
+		if text == "" {
+			if u := d.Unit(st, id); u != nil {
+				unit = u.Symbol
+			}
+		}
+		b = append(b, text...)
+	}
+	b = shut(b)
+	if f.Unit != "" {
+		b = put(b, f.Key, ":unit", Value, unit)
+	}
+	if f.Words == nil {
+		state, mark := d.boxState(st, id, worked)
+		b = put(b, f.Key, ":box", State, state)
+		b = open(b, f.Key, ":mark", Text)
+		b = shut(d.about(b, mark, id, st, about{other: st.Needs(id)}))
+		b = open(b, f.Key, ":doubt", Text)
+		b = shut(d.AppendDoubt(b, st, id))
+	}
+	b = open(b, f.Key, ":says", Text)
+	b = shut(d.says(b, st, id))
+	bad := "false"
+	if n.Reason != "" {
+		bad = "true"
+	}
+	b = put(b, f.Key, "", "aria-invalid", bad)
+	if f.Words == nil {
+		other := n.Other
+		if near := d.near(st, id); other == "" && near != "" {
+			other = near
+		}
+		b = open(b, f.Key, ":other", Text)
+		if other != "" {
+			b = d.about(b, "reading.other", id, st, about{text: other})
+		}
+		b = shut(b)
+		b = hidden(b, f.Key, ":other", other == "")
+	}
+	return b
+}
+
+// boxState returns the state of a box and the key of its mark.
+func (d *Display) boxState(st *calc.State, id calc.ID, worked bool) (state, mark string) {
+	_, grouped := calc.GroupOf(id)
+	switch {
+	case st.Notices[id].Reason != "":
+		return "stop", ""
+	case worked && math.IsNaN(st.SI(id)):
+		if st.Needs(id) == id {
+			return "unknown", ""
+		}
+		return "unknown", "mark.unknown"
+	case worked && impossible(st, id):
+		return "stop", "mark.worked"
+	case worked && grouped:
+		return "worked", "mark.worked"
+	case worked:
+		return "worked", "mark.book"
+	case unusual(st, id):
+		return "care", given(grouped)
+	case grouped:
+		return "given", "mark.given"
+	}
+	return "plain", ""
+}
+
+func given(grouped bool) string {
+	if grouped {
+		return "mark.given"
+	}
+	return ""
+}
+
+// impossible reports whether a worked-out number lies outside what is possible.
+func impossible(st *calc.State, id calc.ID) bool {
+	f := &calc.Fields[id]
+	x := st.SI(id)
+	return x < f.Low || x > f.High
+}
+
+// unusual reports whether a number lies outside what is usual.
+func unusual(st *calc.State, id calc.ID) bool {
+	f := &calc.Fields[id]
+	x := st.SI(id)
+	return f.Usual != [2]float64{} && (x < f.Usual[0] || x > f.Usual[1])
+}
+
+// says appends the line under a box: a problem, how the text was read, or advice. What the box means stands on the page.
+func (d *Display) says(b []byte, st *calc.State, id calc.ID) []byte {
+	f := &calc.Fields[id]
+	n := &st.Notices[id]
+	x := st.SI(id)
+	switch {
+	case n.Reason != "":
+		return d.AppendProblem(b, st, id, n.Problem)
+	case f.Words != nil || math.IsNaN(x):
+		return b
+	case n.Other != "":
+		return d.about(b, "reading.decimal", id, st, about{limit: x})
+	case st.Worked(id) && impossible(st, id):
+		return d.about(b, "advice.impossible", id, st, about{})
+	case unusual(st, id):
+		return d.about(b, "advice.usual", id, st, about{limit: f.Usual[0], high: f.Usual[1]})
+	case st.Value(id).Kind().Style == quantity.StyleRatio:
+		return d.ratio(b, st, x)
+	case !st.Worked(id) && d.odd(st, id):
+		return d.about(b, "reading.echo", id, st, about{limit: x})
+	}
+	return b
+}
+
+// ratio appends a ratio as a sentence: how much fibre 100 mm of coil uses.
+func (d *Display) ratio(b []byte, st *calc.State, x float64) []byte {
+	return d.about(b, "reading.ratio", calc.CutPrecursor, st, about{limit: 0.1 * x})
+}
+
+// odd reports whether a typed text is worth echoing in the box's own unit: plies, fractions, sums, other units.
+func (d *Display) odd(st *calc.State, id calc.ID) bool {
+	f := &calc.Fields[id]
+	if f.Unit == "" {
+		return false
+	}
+	text := st.Text(id)
+	shown, unit := calc.Detach(id, text)
+	if unit != unitOf(id) {
+		return true
+	}
+	for i := range len(shown) {
+		if c := shown[i]; (c < '0' || c > '9') && c != '.' && c != ',' && c != '-' {
+			return true
+		}
+	}
+	return st.Value(id).Kind().Style == quantity.StyleShare && text == shown
+}
+
+// near returns a text that was more likely meant than the one typed: ten or a hundred times less or more, where that is usual.
+func (d *Display) near(st *calc.State, id calc.ID) string {
+	f := &calc.Fields[id]
+	if st.Worked(id) || !unusual(st, id) || f.Unit == "" {
+		return ""
+	}
+	u := st.Value(id).Kind().Unit(f.Unit)
+	for _, by := range [...]float64{0.1, 10, 0.01, 100, 0.001, 1000} {
+		if x := st.SI(id) * by; x >= f.Usual[0] && x <= f.Usual[1] {
+			return string(appendUnit(appendTrimmedUnit(nil, x, u, 6, d.Lang.Mark), u))
+		}
+	}
+	return ""
+}
+
+// AppendProblem appends the sentence for a problem of a field.
+func (d *Display) AppendProblem(b []byte, st *calc.State, id calc.ID, p calc.Problem) []byte {
+	return d.about(b, "problem."+string(p.Reason), id, st, about{text: p.Part, limit: p.Limit})
+}
+
+// AppendFault appends the sentence for a fault of a plan text.
+func (d *Display) AppendFault(b []byte, st *calc.State, f calc.Fault) []byte {
+	return d.about(b, "problem."+string(f.Reason), calc.Find(f.Key), st, about{text: f.Part, other: f.With})
+}
+
+// about is what a sentence may name besides numbers of the plan.
+type about struct {
+	text        string
+	limit, high float64
+	other       calc.ID
+}
+
+// about appends the words of a key, said of a number. An empty key says nothing.
+func (d *Display) about(b []byte, key string, id calc.ID, st *calc.State, a about) []byte {
+	if key == "" {
+		return b
+	}
+	return words.Expand(b, d.Lang.Say(key), func(b []byte, name string) []byte {
+		switch name {
+		case "name":
+			return d.name(b, id)
+		case "part":
+			return append(b, a.text...)
+		case "limit":
+			return d.appendAt(b, st, id, a.limit)
+		case "units":
+			return d.units(b, id)
+		case "other":
+			switch {
+			case a.other != calc.None:
+				return d.name(b, a.other)
+			case a.text != "":
+				return append(b, a.text...)
+			}
+			return d.appendAt(b, st, id, a.high)
+		}
+		return d.named(b, st, name)
+	})
+}
+
+func (d *Display) name(b []byte, id calc.ID) []byte {
+	if id == calc.None {
+		return b
+	}
+	return append(b, d.Lang.Say("name."+id.Key())...)
+}
+
+// named appends the number of a key.
+func (d *Display) named(b []byte, st *calc.State, key string) []byte {
+	if id := calc.Find(key); id != calc.None {
+		return d.Append(b, st, id)
+	}
+	return append(b, key...)
+}
+
+// units appends the units or the words that a field takes.
+func (d *Display) units(b []byte, id calc.ID) []byte {
+	f := &calc.Fields[id]
+	n := len(b)
+	add := func(s string) {
+		if len(b) > n {
+			b = append(b, ", "...)
+		}
+		b = append(b, s...)
+	}
+	for _, w := range f.Words {
+		add(w)
+	}
+	if f.Words == nil {
+		var p calc.Plan
+		for _, u := range f.Get(&p).Kind().Units {
+			if u.Symbol != "" {
+				add(u.Symbol)
+			}
+		}
+	}
+	return b
+}
+
+// answer appends the slots of an answer.
+func (d *Display) answer(b []byte, st *calc.State, id calc.ID) []byte {
+	key := id.Key()
+	b = open(b, key, "", Text)
+	b = shut(d.Append(b, st, id))
+	v := st.Value(id)
+	unknown := v != nil && math.IsNaN(v.SI())
+	state := "plain"
+	if unknown {
+		state = "unknown"
+	}
+	b = put(b, key, ":row", State, state)
+	b = open(b, key, ":doubt", Text)
+	if unknown {
+		if needs := st.Needs(id); needs != calc.None && needs != id {
+			b = d.about(b, "mark.unknown", id, st, about{other: needs})
+		}
+	} else if by := st.Doubt[id]; !math.IsNaN(by) {
+		b = d.AppendDoubt(b, st, id)
+		b = append(b, ' ')
+		b = d.about(b, "mark.mostly", id, st, about{other: st.Mostly[id]})
+	}
+	b = shut(b)
+	b = open(b, key, ":working", Text)
+	if d.Open[id] {
+		b = d.Working(b, st, id)
+	}
+	return shut(b)
+}
+
+// note appends the slots of a note.
+func (d *Display) note(b []byte, st *calc.State, n *calc.Note) []byte {
+	says := n.When(st)
+	b = open(b, "note.", n.Key, Text)
+	if says {
+		b = d.AppendNote(b, st, n)
+	}
+	b = shut(b)
+	return hidden(b, "note.", n.Key, !says)
+}
+
+// AppendNote appends the sentence of a note.
+func (d *Display) AppendNote(b []byte, st *calc.State, n *calc.Note) []byte {
+	return words.Expand(b, d.Lang.Say("note."+n.Key), func(b []byte, name string) []byte {
+		if name == "near" {
+			if i := craft.Nearest(st.Out.Implied[0]); i >= 0 {
+				return append(b, d.Lang.Say("word."+craft.Polymers[i].Key)...)
+			}
+		}
+		return d.named(b, st, name)
+	})
+}
+
+// strip appends the slots of the few numbers that stay in sight.
+func (d *Display) strip(b []byte, st *calc.State) []byte {
+	for _, s := range [...]struct {
+		id   string
+		from calc.ID
+	}{
+		{"strip.add", calc.HangAdd}, {"strip.hook", calc.HangHook}, {"strip.mass", calc.HangMass},
+		{"strip.cut", calc.CutLength}, {"strip.first", calc.ClampFirst}, {"strip.second", calc.ClampSecond},
+	} {
+		b = open(b, s.id, "", Text)
+		b = shut(d.Append(b, st, s.from))
+	}
+	return hidden(b, "strip.then", "", st.Plan.Stages == calc.StagesOne)
+}
+
+// Sentence appends the one sentence that is spoken after a pause in typing.
+func (d *Display) Sentence(b []byte, st *calc.State) []byte {
+	key := "say.strip"
+	if st.Plan.Stages == calc.StagesOne {
+		key = "say.strip-one"
+	}
+	return d.about(b, key, calc.None, st, about{})
+}

@@ -1,0 +1,176 @@
+package show
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"twistbench/calc"
+	"twistbench/calc/craft"
+)
+
+// Working appends how a number was worked out, line by line: each equation, the same with this plan's numbers, where it holds,
+// its source and its grade.
+func (d *Display) Working(b []byte, st *calc.State, id calc.ID) []byte {
+	steps, n := st.Workings(id)
+	if n == 0 {
+		return append(b, d.Lang.Say("working.given")...)
+	}
+	for i, w := range steps[:n] {
+		if i > 0 {
+			b = append(b, '\n')
+		}
+		b = d.step(b, st, w, result(st, id, i, n))
+	}
+	return b
+}
+
+// result returns the number that step i of n gives on the way to id: the hub of its group, or id itself.
+func result(st *calc.State, id calc.ID, i, n int) calc.ID {
+	if i < n-1 {
+		if g, ok := calc.GroupOf(id); ok {
+			return calc.Groups[g].Hub
+		}
+	}
+	return id
+}
+
+func (d *Display) step(b []byte, st *calc.State, w *calc.Working, result calc.ID) []byte {
+	if w.Eq == nil {
+		b = append(b, d.Lang.Say("method."+w.Method)...)
+		for i, t := range w.Terms {
+			if i == 0 {
+				b = append(b, '\n')
+			} else {
+				b = append(b, "; "...)
+			}
+			b = d.name(b, t)
+			b = append(b, ": "...)
+			b = d.Append(b, st, t)
+		}
+		return d.source(b, w.Source)
+	}
+	b = d.EquationLine(b, w.Eq)
+	b = append(b, '\n')
+	b = d.NumbersLine(b, st, w, result)
+	b = append(b, '\n')
+	for i, s := range w.Eq.Symbols {
+		if i > 0 {
+			b = append(b, "; "...)
+		}
+		b = append(b, s...)
+		b = append(b, ' ')
+		b = d.name(b, w.Terms[i])
+	}
+	b = append(b, '\n')
+	b = append(b, d.Lang.Say("working.holds")...)
+	b = append(b, ' ')
+	b = append(b, d.Lang.Say("holds."+w.Eq.Holds)...)
+	b = d.source(b, w.Eq.Source)
+	b = append(b, "; "...)
+	return append(b, d.Lang.Say("grade."+string('0'+rune(w.Eq.Grade)))...)
+}
+
+func (d *Display) source(b []byte, s *craft.Source) []byte {
+	b = append(b, '\n')
+	b = append(b, d.Lang.Say("working.source")...)
+	b = append(b, ": "...)
+	b = append(b, d.Lang.Say("source."+string('0'+rune(s.Mark)))...)
+	if s.Cite != "" {
+		b = append(b, ' ')
+		b = append(b, s.Cite...)
+	}
+	return b
+}
+
+// EquationLine appends an equation in its symbols: "F = σ × A".
+func (d *Display) EquationLine(b []byte, eq *craft.Equation) []byte {
+	b = append(b, eq.Symbol...)
+	b = append(b, " = "...)
+	b = append(b, eq.Expr...)
+	return d.roundedUp(b, eq)
+}
+
+func (d *Display) roundedUp(b []byte, eq *craft.Equation) []byte {
+	if eq.RoundUp == 0 {
+		return b
+	}
+	b = append(b, ", "...)
+	return append(b, d.Lang.Say("working.up")...)
+}
+
+// NumbersLine appends an equation with this plan's numbers in it: "F = 17 MPa × 0.2124 mm² = 3.610 N". Every term carries its unit,
+// so that the line is true as it stands.
+func (d *Display) NumbersLine(b []byte, st *calc.State, w *calc.Working, result calc.ID) []byte {
+	b = append(b, w.Eq.Symbol...)
+	b = append(b, " = "...)
+	for rest := w.Eq.Expr; rest != ""; {
+		r, n := utf8.DecodeRuneInString(rest)
+		symbol := rest[:n]
+		rest = rest[n:]
+		if !isSymbol(r) {
+			b = append(b, symbol...)
+			continue
+		}
+		squared := strings.HasPrefix(rest, "²")
+		if squared {
+			b = append(b, '(')
+		}
+		b = d.term(b, st, w, symbol)
+		if squared {
+			b = append(b, ')')
+		}
+	}
+	b = append(b, " = "...)
+	b = d.rounded(b, st, result)
+	return d.roundedUp(b, w.Eq)
+}
+
+// isSymbol reports whether r is the symbol of a term: a letter other than π.
+func isSymbol(r rune) bool {
+	return r != 'π' && ('a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || 'α' <= r && r <= 'ω')
+}
+
+func (d *Display) term(b []byte, st *calc.State, w *calc.Working, symbol string) []byte {
+	for i, s := range w.Eq.Symbols {
+		if s == symbol {
+			return d.bare(b, st, w.Terms[i])
+		}
+	}
+	for _, c := range w.Eq.Const {
+		if c.Symbol == symbol {
+			b = append(b, c.Text...)
+			return appendUnit(b, c.Unit)
+		}
+	}
+	return append(b, symbol...)
+}
+
+// bare appends a number as a term of an equation: like Append, but a ratio is a plain number.
+func (d *Display) bare(b []byte, st *calc.State, id calc.ID) []byte {
+	if u := d.Unit(st, id); u == nil && !math.IsNaN(st.SI(id)) {
+		return strconv.AppendFloat(b, rounded(st.SI(id), digitsOf(id)), 'f', -1, 64)
+	}
+	return d.rounded(b, st, id)
+}
+
+// rounded appends a number that may have been typed in an odd way, as a plain number with its unit.
+func (d *Display) rounded(b []byte, st *calc.State, id calc.ID) []byte {
+	if st.Text(id) == "" || !d.odd(st, id) {
+		return d.Append(b, st, id)
+	}
+	u := d.Unit(st, id)
+	return appendUnit(appendTrimmedUnit(b, st.SI(id), u, 7, d.Lang.Mark), u)
+}
+
+func rounded(x float64, digits int) float64 {
+	if x == math.Trunc(x) {
+		return x
+	}
+	r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', max(digits, 4), 64), 64)
+	if err != nil {
+		return x
+	}
+	return r
+}

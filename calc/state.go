@@ -1,0 +1,124 @@
+package calc
+
+import "twistbench/calc/quantity"
+
+// State is everything that follows from a sheet. It is large and meant to be kept and worked again: Work allocates next to nothing.
+type State struct {
+	Plan    Plan
+	Out     Results
+	Notices [NumFields]Notice
+	Doubt   [NumIDs]float64 // SI; NaN where none is known
+	Mostly  [NumIDs]ID      // where the doubt mostly comes from
+
+	sheet  Sheet  // what was worked
+	asRead Plan   // the plan before Solve
+	moved  *State // the plan with one reading moved by its doubt
+}
+
+// Work reads a sheet and works out everything that follows.
+func (st *State) Work(s *Sheet) {
+	st.sheet = *s
+	Read(s, &st.Plan, &st.Notices)
+	st.asRead = st.Plan
+	Solve(&st.Plan)
+	choose(&st.Plan, &st.Out)
+	results(&st.Plan, &st.Out)
+	st.doubts()
+}
+
+// Text returns what was typed into a field; empty for what was worked out.
+func (st *State) Text(id ID) string {
+	if !id.IsField() {
+		return ""
+	}
+	return st.sheet.Text[id]
+}
+
+// Value returns where the state keeps a number; nil for a choice of masses.
+func (st *State) Value(id ID) quantity.Value {
+	if id.IsField() {
+		return Fields[id].Get(&st.Plan)
+	}
+	if get := Answers[id-NumFields].Get; get != nil {
+		return get(st)
+	}
+	return nil
+}
+
+// SI returns the value of a number in SI, NaN while it is unknown. A word's is its place in the list.
+func (st *State) SI(id ID) float64 {
+	if v := st.Value(id); v != nil {
+		return v.SI()
+	}
+	return quantity.NaN
+}
+
+// Worked reports whether the number was worked out, and not typed: an answer, a member of a group that is not its given, or an empty
+// field that has a book value.
+func (st *State) Worked(id ID) bool {
+	if !id.IsField() {
+		return true
+	}
+	if g, ok := GroupOf(id); ok {
+		return st.Plan.Given[g] != id
+	}
+	return (id == FibreDensity || id == YarnDensity) && !known(Fields[id].Get(&st.asRead).SI())
+}
+
+// Workings returns how a number was worked out, one or two steps; none for what was typed.
+func (st *State) Workings(id ID) (steps [2]*Working, n int) {
+	add := func(w *Working) {
+		if w != nil {
+			steps[n] = w
+			n++
+		}
+	}
+	switch {
+	case !id.IsField():
+		add(Answers[id-NumFields].Working(&st.Plan))
+	case !st.Worked(id):
+	case id == FibreDensity || id == YarnDensity:
+		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
+	default:
+		in, out := workings(&st.Plan, id)
+		add(in)
+		add(out)
+	}
+	return steps, n
+}
+
+// Needs returns the field that must be given before the number id can be known; None when it is known.
+func (st *State) Needs(id ID) ID {
+	for range NumIDs {
+		if known(st.SI(id)) {
+			return None
+		}
+		if !st.Worked(id) {
+			return id
+		}
+		if g, ok := GroupOf(id); ok && st.Plan.Given[g] == None {
+			return id
+		}
+		next := None
+		steps, n := st.Workings(id)
+		for _, w := range steps[:n] {
+			for _, t := range w.Terms {
+				if next == None && !known(st.SI(t)) {
+					next = t
+				}
+			}
+		}
+		if next == None || next == id {
+			return id
+		}
+		id = next
+	}
+	return id
+}
+
+func strandOf(p *Plan, density ID) *Strand {
+	if density == YarnDensity {
+		return &p.Yarn
+	}
+	return &p.Fibre
+}
