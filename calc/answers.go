@@ -36,6 +36,9 @@ type Results struct {
 	MuscleStress quantity.Stress
 	MuscleForce  quantity.Force
 	MuscleShare  quantity.Mass
+	Piece        quantity.Length // as coiled, measured or else planned
+	Base         quantity.Length // what the second stretch is a stretch of
+	Last         quantity.Length // the last gap
 	ThisRatio    quantity.Ratio
 	Real         [2]quantity.Fraction // first, second stretch
 	Move         [2]quantity.Length
@@ -53,80 +56,80 @@ type Results struct {
 // Answer is a number that follows from a plan and can't be typed.
 type Answer struct {
 	Key     string
-	Get     func(*State) quantity.Value // nil for a choice of masses, which is text
 	Unit    string
 	Digits  int
-	Working func(*Plan) *Working
-	Low     float64 // a value below it is impossible or past a limit and is shown as such; 0 where there is no such limit
+	Working *Working
+	Choose  func(*Plan) *Working // where the working depends on the plan
 }
 
 // Answers is the table of everything that follows.
 var Answers = [NumAnswers]Answer{
-	FibreSolidArea - NumFields:   {Key: "fibre.solid-area", Get: func(s *State) quantity.Value { return &s.Plan.SolidArea }, Unit: "mm²", Digits: 4, Working: solidAreaWorking},
-	FibreThin - NumFields:        {Key: "fibre.thickness-least", Get: func(s *State) quantity.Value { return &s.Out.Thin }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.DiameterEq, Terms: []ID{FibreSolidArea}})},
-	FibreThick - NumFields:       {Key: "fibre.thickness-most", Get: func(s *State) quantity.Value { return &s.Out.Thick }, Unit: "mm", Digits: 4, Working: thickWorking},
-	FibreWeighed - NumFields:     {Key: "fibre.weighed", Get: func(s *State) quantity.Value { return &s.Out.Weighed[0] }, Unit: "tex", Digits: 4, Working: always(&Working{Eq: &craft.WeighedTitreEq, Terms: []ID{FibreWeighedMass, FibreWeighedLength}})},
-	FibreImplied - NumFields:     {Key: "fibre.implied-density", Get: func(s *State) quantity.Value { return &s.Out.Implied[0] }, Unit: "kg/m³", Digits: 3, Working: always(&Working{Eq: &craft.ImpliedDensityEq, Terms: []ID{FibreWeighed, FibreArea}})},
-	FibrePacking - NumFields:     {Key: "fibre.packing", Get: func(s *State) quantity.Value { return &s.Out.Packing[0] }, Unit: "%", Digits: 3, Working: always(&Working{Eq: &craft.PackingEq, Terms: []ID{FibreWeighed, FibreDensity, FibreArea}})},
-	FibreLabelStress - NumFields: {Key: "fibre.label-stress", Get: func(s *State) quantity.Value { return &s.Out.LabelStress }, Unit: "MPa", Digits: 3, Working: always(&Working{Eq: &craft.StressOfMassEq, Terms: []ID{FibreLabelStrength, FibreArea}})},
-	YarnWeighed - NumFields:      {Key: "yarn.weighed", Get: func(s *State) quantity.Value { return &s.Out.Weighed[1] }, Unit: "dtex", Digits: 4, Working: always(&Working{Eq: &craft.WeighedTitreEq, Terms: []ID{YarnWeighedMass, YarnWeighedLength}})},
-	YarnImplied - NumFields:      {Key: "yarn.implied-density", Get: func(s *State) quantity.Value { return &s.Out.Implied[1] }, Unit: "kg/m³", Digits: 3, Working: always(&Working{Eq: &craft.ImpliedDensityEq, Terms: []ID{YarnWeighed, YarnArea}})},
-	YarnPacking - NumFields:      {Key: "yarn.packing", Get: func(s *State) quantity.Value { return &s.Out.Packing[1] }, Unit: "%", Digits: 3, Working: always(&Working{Eq: &craft.PackingEq, Terms: []ID{YarnWeighed, YarnDensity, YarnArea}})},
+	FibreSolidArea - NumFields:   {Key: "fibre.solid-area", Unit: "mm²", Digits: 4, Choose: solidAreaWorking},
+	FibreThin - NumFields:        {Key: "fibre.thickness-least", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.DiameterEq, Terms: []ID{FibreSolidArea}}},
+	FibreThick - NumFields:       {Key: "fibre.thickness-most", Unit: "mm", Digits: 4, Choose: thickWorking},
+	FibreWeighed - NumFields:     {Key: "fibre.weighed", Unit: "tex", Digits: 4, Working: &Working{Eq: &craft.WeighedTitreEq, Terms: []ID{FibreWeighedMass, FibreWeighedLength}}},
+	FibreImplied - NumFields:     {Key: "fibre.implied-density", Unit: "kg/m³", Digits: 3, Working: &Working{Eq: &craft.ImpliedDensityEq, Terms: []ID{FibreWeighed, FibreArea}}},
+	FibrePacking - NumFields:     {Key: "fibre.packing", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.PackingEq, Terms: []ID{FibreWeighed, FibreDensity, FibreArea}}},
+	FibreLabelStress - NumFields: {Key: "fibre.label-stress", Unit: "MPa", Digits: 3, Working: &Working{Eq: &craft.StressOfMassEq, Terms: []ID{FibreLabelStrength, FibreArea}}},
+	YarnWeighed - NumFields:      {Key: "yarn.weighed", Unit: "dtex", Digits: 4, Working: &Working{Eq: &craft.WeighedTitreEq, Terms: []ID{YarnWeighedMass, YarnWeighedLength}}},
+	YarnImplied - NumFields:      {Key: "yarn.implied-density", Unit: "kg/m³", Digits: 3, Working: &Working{Eq: &craft.ImpliedDensityEq, Terms: []ID{YarnWeighed, YarnArea}}},
+	YarnPacking - NumFields:      {Key: "yarn.packing", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.PackingEq, Terms: []ID{YarnWeighed, YarnDensity, YarnArea}}},
 
-	HangLoadArea - NumFields:    {Key: "hang.load-area", Get: func(s *State) quantity.Value { return &s.Plan.LoadArea }, Unit: "mm²", Digits: 4, Working: loadAreaWorking},
-	HangLow - NumFields:         {Key: "hang.mass-least", Get: func(s *State) quantity.Value { return &s.Out.Low }, Unit: "g", Digits: 4, Working: always(&Working{Eq: &craft.MassOnThinnerEq, Terms: []ID{HangStress, HangLoadArea, FibreStrands, FibreDiameter, FibreDiameterDoubt, FibreArea}})},
-	HangHigh - NumFields:        {Key: "hang.mass-most", Get: func(s *State) quantity.Value { return &s.Out.High }, Unit: "g", Digits: 4, Working: always(&Working{Eq: &craft.MassOnThickerEq, Terms: []ID{HangStress, HangLoadArea, FibreStrands, FibreDiameter, FibreDiameterDoubt, FibreArea}})},
-	HangUnder - NumFields:       {Key: "hang.under", Get: func(s *State) quantity.Value { return &s.Out.Under.Sum }, Unit: "g", Digits: 3, Working: always(&nearest)},
-	HangUnderTotal - NumFields:  {Key: "hang.under-total", Get: func(s *State) quantity.Value { return &s.Out.UnderTotal }, Unit: "g", Digits: 3, Working: always(&Working{Eq: &craft.TotalMassEq, Terms: []ID{HangUnder, HangHook}})},
-	HangUnderStress - NumFields: {Key: "hang.under-stress", Get: func(s *State) quantity.Value { return &s.Out.UnderStress }, Unit: "MPa", Digits: 4, Working: always(&Working{Eq: &craft.StressOfMassEq, Terms: []ID{HangUnderTotal, HangLoadArea}})},
-	HangUnderSet - NumFields:    {Key: "hang.under-set", Working: always(&nearest)},
-	HangOver - NumFields:        {Key: "hang.over", Get: func(s *State) quantity.Value { return &s.Out.Over.Sum }, Unit: "g", Digits: 3, Working: always(&nearest)},
-	HangOverTotal - NumFields:   {Key: "hang.over-total", Get: func(s *State) quantity.Value { return &s.Out.OverTotal }, Unit: "g", Digits: 3, Working: always(&Working{Eq: &craft.TotalMassEq, Terms: []ID{HangOver, HangHook}})},
-	HangOverStress - NumFields:  {Key: "hang.over-stress", Get: func(s *State) quantity.Value { return &s.Out.OverStress }, Unit: "MPa", Digits: 4, Working: always(&Working{Eq: &craft.StressOfMassEq, Terms: []ID{HangOverTotal, HangLoadArea}})},
-	HangOverSet - NumFields:     {Key: "hang.over-set", Working: always(&nearest)},
-	HangWater - NumFields:       {Key: "hang.water", Get: func(s *State) quantity.Value { return &s.Out.Water }, Unit: "ml", Digits: 3, Working: always(&Working{Eq: &craft.WaterEq, Terms: []ID{HangAdd, HangBottle}})},
-	HangRise - NumFields:        {Key: "hang.rise", Get: func(s *State) quantity.Value { return &s.Out.Rise }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.RiseEq, Terms: []ID{CutPrecursor, ClampCoiled}})},
-	HangHookHeight - NumFields:  {Key: "hang.hook-height", Get: func(s *State) quantity.Value { return &s.Out.HookHeight }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.HookHeightEq, Terms: []ID{HangClearance, HangStack, CutLength}})},
-	HangDropStart - NumFields:   {Key: "hang.drop-start", Get: func(s *State) quantity.Value { return &s.Out.DropStart }, Unit: "J", Digits: 4, Working: always(&Working{Eq: &craft.DropEnergyEq, Terms: []ID{HangMass, HangClearance}})},
-	HangDropCoiled - NumFields:  {Key: "hang.drop-coiled", Get: func(s *State) quantity.Value { return &s.Out.DropCoiled }, Unit: "J", Digits: 4, Working: always(&Working{Eq: &craft.DropEnergyCoiledEq, Terms: []ID{HangMass, HangClearance, HangRise}})},
-	HangTheirStress - NumFields: {Key: "hang.their-stress", Get: func(s *State) quantity.Value { return &s.Out.TheirStress }, Unit: "MPa", Digits: 4, Working: always(&Working{Eq: &craft.StressOnRoundEq, Terms: []ID{HangTheirMass, HangTheirDiameter}})},
-	HangSameMass - NumFields:    {Key: "hang.same-mass", Get: func(s *State) quantity.Value { return &s.Out.SameMass }, Unit: "g", Digits: 3, Working: always(&Working{Eq: &craft.SameStressEq, Terms: []ID{HangTheirStress, HangLoadArea}})},
-	HangOfLabel - NumFields:     {Key: "hang.of-label", Get: func(s *State) quantity.Value { return &s.Out.OfLabel }, Unit: "%", Digits: 3, Working: always(&Working{Eq: &craft.ShareEq, Terms: []ID{HangStress, FibreLabelStress}})},
+	HangLoadArea - NumFields:    {Key: "hang.load-area", Unit: "mm²", Digits: 4, Choose: loadAreaWorking},
+	HangLow - NumFields:         {Key: "hang.mass-least", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.MassOnThinnerEq, Terms: []ID{HangStress, HangLoadArea, FibreStrands, FibreDiameter, FibreDiameterDoubt, FibreArea}}},
+	HangHigh - NumFields:        {Key: "hang.mass-most", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.MassOnThickerEq, Terms: []ID{HangStress, HangLoadArea, FibreStrands, FibreDiameter, FibreDiameterDoubt, FibreArea}}},
+	HangUnder - NumFields:       {Key: "hang.under", Unit: "g", Digits: 3, Working: &nearest},
+	HangUnderTotal - NumFields:  {Key: "hang.under-total", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.TotalMassEq, Terms: []ID{HangUnder, HangHook}}},
+	HangUnderStress - NumFields: {Key: "hang.under-stress", Unit: "MPa", Digits: 4, Working: &Working{Eq: &craft.StressOfMassEq, Terms: []ID{HangUnderTotal, HangLoadArea}}},
+	HangUnderSet - NumFields:    {Key: "hang.under-set", Working: &nearest},
+	HangOver - NumFields:        {Key: "hang.over", Unit: "g", Digits: 3, Working: &nearest},
+	HangOverTotal - NumFields:   {Key: "hang.over-total", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.TotalMassEq, Terms: []ID{HangOver, HangHook}}},
+	HangOverStress - NumFields:  {Key: "hang.over-stress", Unit: "MPa", Digits: 4, Working: &Working{Eq: &craft.StressOfMassEq, Terms: []ID{HangOverTotal, HangLoadArea}}},
+	HangOverSet - NumFields:     {Key: "hang.over-set", Working: &nearest},
+	HangWater - NumFields:       {Key: "hang.water", Unit: "ml", Digits: 3, Working: &Working{Eq: &craft.WaterEq, Terms: []ID{HangAdd, HangBottle}}},
+	HangRise - NumFields:        {Key: "hang.rise", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.RiseEq, Terms: []ID{CutPrecursor, ClampCoiled}}},
+	HangHookHeight - NumFields:  {Key: "hang.hook-height", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HookHeightEq, Terms: []ID{HangClearance, HangStack, CutLength}}},
+	HangDropStart - NumFields:   {Key: "hang.drop-start", Unit: "J", Digits: 4, Working: &Working{Eq: &craft.DropEnergyEq, Terms: []ID{HangMass, HangClearance}}},
+	HangDropCoiled - NumFields:  {Key: "hang.drop-coiled", Unit: "J", Digits: 4, Working: &Working{Eq: &craft.DropEnergyCoiledEq, Terms: []ID{HangMass, HangClearance, HangRise}}},
+	HangTheirStress - NumFields: {Key: "hang.their-stress", Unit: "MPa", Digits: 4, Working: &Working{Eq: &craft.StressOnRoundEq, Terms: []ID{HangTheirMass, HangTheirDiameter}}},
+	HangSameMass - NumFields:    {Key: "hang.same-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.SameStressEq, Terms: []ID{HangTheirStress, HangLoadArea}}},
+	HangOfLabel - NumFields:     {Key: "hang.of-label", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.ShareEq, Terms: []ID{HangStress, FibreLabelStress}}},
 
-	CutLength - NumFields:       {Key: "cut.length", Get: func(s *State) quantity.Value { return &s.Out.Length }, Unit: "mm", Digits: 1, Working: always(&Working{Eq: &craft.CutLengthEq, Terms: []ID{CutPrecursor, CutTail}})},
-	CutAllPieces - NumFields:    {Key: "cut.all-pieces", Get: func(s *State) quantity.Value { return &s.Out.AllPieces }, Digits: 1, Working: always(&Working{Eq: &craft.PiecesEq, Terms: []ID{CutPieces, CutSpare}})},
-	CutTotal - NumFields:        {Key: "cut.total", Get: func(s *State) quantity.Value { return &s.Out.Total }, Unit: "m", Digits: 4, Working: always(&Working{Eq: &craft.TotalLineEq, Terms: []ID{CutAllPieces, FibreStrands, CutLength}})},
-	CutYarnTotal - NumFields:    {Key: "cut.yarn-total", Get: func(s *State) quantity.Value { return &s.Out.YarnTotal }, Unit: "m", Digits: 4, Working: always(&Working{Eq: &craft.TotalLineEq, Terms: []ID{CutAllPieces, YarnStrands, CutLength}})},
-	CutFibreMass - NumFields:    {Key: "cut.fibre-mass", Get: func(s *State) quantity.Value { return &s.Out.FibreMass }, Unit: "g", Digits: 4, Working: always(&Working{Eq: &craft.FibreMassEq, Terms: []ID{FibreStrands, FibreDensity, FibreArea, CutPrecursor}})},
-	CutTrialRatio - NumFields:   {Key: "cut.trial-ratio", Get: func(s *State) quantity.Value { return &s.Out.TrialRatio }, Digits: 4, Working: always(&Working{Eq: &craft.RatioEq, Terms: []ID{CutTrialPrecursor, CutTrialCoiled}})},
-	CutMuscles - NumFields:      {Key: "cut.muscles", Get: func(s *State) quantity.Value { return &s.Out.Muscles }, Digits: 1, Working: always(&Working{Eq: &craft.SideBySideEq, Terms: []ID{CutLift, CutLiftStress, HangLoadArea}})},
-	CutMuscleStress - NumFields: {Key: "cut.muscle-stress", Get: func(s *State) quantity.Value { return &s.Out.MuscleStress }, Unit: "MPa", Digits: 4, Working: always(&Working{Eq: &craft.StressEq, Terms: []ID{CutMuscleForce, HangLoadArea}})},
-	CutMuscleForce - NumFields:  {Key: "cut.muscle-force", Get: func(s *State) quantity.Value { return &s.Out.MuscleForce }, Unit: "N", Digits: 4, Working: always(&Working{Eq: &craft.HangingForceEq, Terms: []ID{CutMuscleShare}})},
-	CutMuscleShare - NumFields:  {Key: "cut.muscle-share", Get: func(s *State) quantity.Value { return &s.Out.MuscleShare }, Unit: "g", Digits: 4, Working: always(&Working{Eq: &craft.MassShareEq, Terms: []ID{CutLift, CutMuscles}})},
+	CutLength - NumFields:       {Key: "cut.length", Unit: "mm", Digits: 1, Working: &Working{Eq: &craft.CutLengthEq, Terms: []ID{CutPrecursor, CutTail}}},
+	CutAllPieces - NumFields:    {Key: "cut.all-pieces", Digits: 1, Working: &Working{Eq: &craft.PiecesEq, Terms: []ID{CutPieces, CutSpare}}},
+	CutTotal - NumFields:        {Key: "cut.total", Unit: "m", Digits: 4, Working: &Working{Eq: &craft.TotalLineEq, Terms: []ID{CutAllPieces, FibreStrands, CutLength}}},
+	CutYarnTotal - NumFields:    {Key: "cut.yarn-total", Unit: "m", Digits: 4, Working: &Working{Eq: &craft.TotalLineEq, Terms: []ID{CutAllPieces, YarnStrands, CutLength}}},
+	CutFibreMass - NumFields:    {Key: "cut.fibre-mass", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.FibreMassEq, Terms: []ID{FibreStrands, FibreDensity, FibreArea, CutPrecursor}}},
+	CutTrialRatio - NumFields:   {Key: "cut.trial-ratio", Digits: 4, Working: &Working{Eq: &craft.RatioEq, Terms: []ID{CutTrialPrecursor, CutTrialCoiled}}},
+	CutMuscles - NumFields:      {Key: "cut.muscles", Digits: 1, Working: &Working{Eq: &craft.SideBySideEq, Terms: []ID{CutLift, CutLiftStress, HangLoadArea}}},
+	CutMuscleStress - NumFields: {Key: "cut.muscle-stress", Unit: "MPa", Digits: 4, Working: &Working{Eq: &craft.StressEq, Terms: []ID{CutMuscleForce, HangLoadArea}}},
+	CutMuscleForce - NumFields:  {Key: "cut.muscle-force", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.HangingForceEq, Terms: []ID{CutMuscleShare}}},
+	CutMuscleShare - NumFields:  {Key: "cut.muscle-share", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.MassShareEq, Terms: []ID{CutLift, CutMuscles}}},
 
-	ClampThisRatio - NumFields:            {Key: "clamp.this-ratio", Get: func(s *State) quantity.Value { return &s.Out.ThisRatio }, Digits: 4, Working: always(&Working{Eq: &craft.RatioEq, Terms: []ID{CutPrecursor, ClampMeasured}})},
-	ClampFirstReal - NumFields:            {Key: "clamp.first-real", Get: func(s *State) quantity.Value { return &s.Out.Real[0] }, Unit: "%", Digits: 4, Working: pieced(stretchOf(ClampFirst, ClampCoiled), stretchOf(ClampFirst, ClampMeasured))},
-	ClampSecondReal - NumFields:           {Key: "clamp.second-real", Get: func(s *State) quantity.Value { return &s.Out.Real[1] }, Unit: "%", Digits: 4, Working: secondStretch(ClampSecond, ClampFirst)},
-	ClampFirstMove - NumFields:            {Key: "clamp.first-move", Get: func(s *State) quantity.Value { return &s.Out.Move[0] }, Unit: "mm", Digits: 4, Working: pieced(&Working{Eq: &craft.MoveEq, Terms: []ID{ClampFirst, ClampCoiled}}, &Working{Eq: &craft.MoveEq, Terms: []ID{ClampFirst, ClampMeasured}})},
-	ClampSecondMove - NumFields:           {Key: "clamp.second-move", Get: func(s *State) quantity.Value { return &s.Out.Move[1] }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.MoveEq, Terms: []ID{ClampSecond, ClampFirst}})},
-	ClampSecondOfFirst - NumFields:        {Key: "clamp.second-of-first", Get: func(s *State) quantity.Value { return &s.Out.SecondOfOne }, Unit: "%", Digits: 4, Working: always(stretchOf(ClampSecond, ClampFirst))},
-	ClampTravelLength - NumFields:         {Key: "clamp.travel-length", Get: func(s *State) quantity.Value { return &s.Out.TravelLength }, Unit: "mm", Digits: 4, Working: travelOf(&craft.TravelEq)},
-	ClampTravel - NumFields:               {Key: "clamp.travel", Get: func(s *State) quantity.Value { return &s.Out.Travel }, Unit: "%", Digits: 4, Working: travelOf(&craft.TravelShareEq)},
-	ClampFinishedTravelLength - NumFields: {Key: "clamp.finished-travel-length", Get: func(s *State) quantity.Value { return &s.Out.FinTravelLen }, Unit: "mm", Digits: 4, Working: pieced(&Working{Eq: &craft.TravelEq, Terms: []ID{ClampFinished, ClampCoiled}}, &Working{Eq: &craft.TravelEq, Terms: []ID{ClampFinished, ClampMeasured}})},
-	ClampFinishedTravel - NumFields:       {Key: "clamp.finished-travel", Get: func(s *State) quantity.Value { return &s.Out.FinTravel }, Unit: "%", Digits: 4, Working: pieced(&Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampFinished, ClampCoiled}}, &Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampFinished, ClampMeasured}})},
-	ClampFirstPosition - NumFields:        {Key: "clamp.first-position", Get: func(s *State) quantity.Value { return &s.Out.Position[0] }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampFirst}})},
-	ClampSecondPosition - NumFields:       {Key: "clamp.second-position", Get: func(s *State) quantity.Value { return &s.Out.Position[1] }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampSecond}})},
-	ClampFirstHole - NumFields:            {Key: "clamp.first-hole", Get: func(s *State) quantity.Value { return &s.Out.Hole[0] }, Digits: 1, Working: always(&Working{Method: "nearest-hole", Source: craft.Geometry, Terms: []ID{ClampFirst, ClampHolePitch, ClampHoleOffset}})},
-	ClampFirstHoleGap - NumFields:         {Key: "clamp.first-hole-gap", Get: func(s *State) quantity.Value { return &s.Out.HoleGap[0] }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampFirstHole, ClampHolePitch, ClampHoleOffset}})},
-	ClampFirstHoleStretch - NumFields:     {Key: "clamp.first-hole-stretch", Get: func(s *State) quantity.Value { return &s.Out.HoleStretch[0] }, Unit: "%", Digits: 4, Working: pieced(stretchOf(ClampFirstHoleGap, ClampCoiled), stretchOf(ClampFirstHoleGap, ClampMeasured))},
-	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Get: func(s *State) quantity.Value { return &s.Out.Hole[1] }, Digits: 1, Working: always(&Working{Method: "nearest-hole", Source: craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}})},
-	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Get: func(s *State) quantity.Value { return &s.Out.HoleGap[1] }, Unit: "mm", Digits: 4, Working: always(&Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}})},
-	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Get: func(s *State) quantity.Value { return &s.Out.HoleStretch[1] }, Unit: "%", Digits: 4, Working: secondStretch(ClampSecondHoleGap, ClampFirstHoleGap)},
+	ClampPiece - NumFields:                {Key: "clamp.piece", Unit: "mm", Digits: 4, Choose: pieceWorking},
+	ClampBase - NumFields:                 {Key: "clamp.base", Unit: "mm", Digits: 4, Choose: baseWorking},
+	ClampLast - NumFields:                 {Key: "clamp.last", Unit: "mm", Digits: 4, Choose: lastWorking},
+	ClampThisRatio - NumFields:            {Key: "clamp.this-ratio", Digits: 4, Working: &Working{Eq: &craft.RatioEq, Terms: []ID{CutPrecursor, ClampMeasured}}},
+	ClampFirstReal - NumFields:            {Key: "clamp.first-real", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampFirst, ClampPiece}}},
+	ClampSecondReal - NumFields:           {Key: "clamp.second-real", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecond, ClampBase}}},
+	ClampFirstMove - NumFields:            {Key: "clamp.first-move", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.MoveEq, Terms: []ID{ClampFirst, ClampPiece}}},
+	ClampSecondMove - NumFields:           {Key: "clamp.second-move", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.MoveEq, Terms: []ID{ClampSecond, ClampFirst}}},
+	ClampSecondOfFirst - NumFields:        {Key: "clamp.second-of-first", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecond, ClampFirst}}},
+	ClampTravelLength - NumFields:         {Key: "clamp.travel-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TravelEq, Terms: []ID{ClampLast, ClampPiece}}},
+	ClampTravel - NumFields:               {Key: "clamp.travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampLast, ClampPiece}}},
+	ClampFinishedTravelLength - NumFields: {Key: "clamp.finished-travel-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TravelEq, Terms: []ID{ClampFinished, ClampPiece}}},
+	ClampFinishedTravel - NumFields:       {Key: "clamp.finished-travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampFinished, ClampPiece}}},
+	ClampFirstPosition - NumFields:        {Key: "clamp.first-position", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampFirst}}},
+	ClampSecondPosition - NumFields:       {Key: "clamp.second-position", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampSecond}}},
+	ClampFirstHole - NumFields:            {Key: "clamp.first-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: craft.Geometry, Terms: []ID{ClampFirst, ClampHolePitch, ClampHoleOffset}}},
+	ClampFirstHoleGap - NumFields:         {Key: "clamp.first-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampFirstHole, ClampHolePitch, ClampHoleOffset}}},
+	ClampFirstHoleStretch - NumFields:     {Key: "clamp.first-hole-stretch", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampFirstHoleGap, ClampPiece}}},
+	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}}},
+	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
+	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
 }
 
 var nearest = Working{Method: "nearest-load", Source: craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
-
-func stretchOf(gap, of ID) *Working { return &Working{Eq: &craft.StretchEq, Terms: []ID{gap, of}} }
 
 func solidAreaWorking(p *Plan) *Working {
 	if p.Yarn.Strands > 0 {
@@ -157,28 +160,125 @@ func thickWorking(p *Plan) *Working {
 	return &envelopeMain
 }
 
-// travelOf makes the choice of working for travel from the last gap: by stages and by whether the coil was measured.
-func travelOf(eq *craft.Equation) func(*Plan) *Working {
-	of := [2][2]Working{
-		StagesTwo: {{Eq: eq, Terms: []ID{ClampSecond, ClampCoiled}}, {Eq: eq, Terms: []ID{ClampSecond, ClampMeasured}}},
-		StagesOne: {{Eq: eq, Terms: []ID{ClampFirst, ClampCoiled}}, {Eq: eq, Terms: []ID{ClampFirst, ClampMeasured}}},
+// answer returns where the state keeps an answer; nil for a choice of masses, which is text.
+func (st *State) answer(id ID) quantity.Value {
+	switch id {
+	case FibreSolidArea:
+		return &st.Plan.SolidArea
+	case FibreThin:
+		return &st.Out.Thin
+	case FibreThick:
+		return &st.Out.Thick
+	case FibreWeighed:
+		return &st.Out.Weighed[0]
+	case FibreImplied:
+		return &st.Out.Implied[0]
+	case FibrePacking:
+		return &st.Out.Packing[0]
+	case FibreLabelStress:
+		return &st.Out.LabelStress
+	case YarnWeighed:
+		return &st.Out.Weighed[1]
+	case YarnImplied:
+		return &st.Out.Implied[1]
+	case YarnPacking:
+		return &st.Out.Packing[1]
+	case HangLoadArea:
+		return &st.Plan.LoadArea
+	case HangLow:
+		return &st.Out.Low
+	case HangHigh:
+		return &st.Out.High
+	case HangUnder:
+		return &st.Out.Under.Sum
+	case HangUnderTotal:
+		return &st.Out.UnderTotal
+	case HangUnderStress:
+		return &st.Out.UnderStress
+	case HangOver:
+		return &st.Out.Over.Sum
+	case HangOverTotal:
+		return &st.Out.OverTotal
+	case HangOverStress:
+		return &st.Out.OverStress
+	case HangWater:
+		return &st.Out.Water
+	case HangRise:
+		return &st.Out.Rise
+	case HangHookHeight:
+		return &st.Out.HookHeight
+	case HangDropStart:
+		return &st.Out.DropStart
+	case HangDropCoiled:
+		return &st.Out.DropCoiled
+	case HangTheirStress:
+		return &st.Out.TheirStress
+	case HangSameMass:
+		return &st.Out.SameMass
+	case HangOfLabel:
+		return &st.Out.OfLabel
+	case CutLength:
+		return &st.Out.Length
+	case CutAllPieces:
+		return &st.Out.AllPieces
+	case CutTotal:
+		return &st.Out.Total
+	case CutYarnTotal:
+		return &st.Out.YarnTotal
+	case CutFibreMass:
+		return &st.Out.FibreMass
+	case CutTrialRatio:
+		return &st.Out.TrialRatio
+	case CutMuscles:
+		return &st.Out.Muscles
+	case CutMuscleStress:
+		return &st.Out.MuscleStress
+	case CutMuscleForce:
+		return &st.Out.MuscleForce
+	case CutMuscleShare:
+		return &st.Out.MuscleShare
+	case ClampPiece:
+		return &st.Out.Piece
+	case ClampBase:
+		return &st.Out.Base
+	case ClampLast:
+		return &st.Out.Last
+	case ClampThisRatio:
+		return &st.Out.ThisRatio
+	case ClampFirstReal:
+		return &st.Out.Real[0]
+	case ClampSecondReal:
+		return &st.Out.Real[1]
+	case ClampFirstMove:
+		return &st.Out.Move[0]
+	case ClampSecondMove:
+		return &st.Out.Move[1]
+	case ClampSecondOfFirst:
+		return &st.Out.SecondOfOne
+	case ClampTravelLength:
+		return &st.Out.TravelLength
+	case ClampTravel:
+		return &st.Out.Travel
+	case ClampFinishedTravelLength:
+		return &st.Out.FinTravelLen
+	case ClampFinishedTravel:
+		return &st.Out.FinTravel
+	case ClampFirstPosition:
+		return &st.Out.Position[0]
+	case ClampSecondPosition:
+		return &st.Out.Position[1]
+	case ClampFirstHole:
+		return &st.Out.Hole[0]
+	case ClampFirstHoleGap:
+		return &st.Out.HoleGap[0]
+	case ClampFirstHoleStretch:
+		return &st.Out.HoleStretch[0]
+	case ClampSecondHole:
+		return &st.Out.Hole[1]
+	case ClampSecondHoleGap:
+		return &st.Out.HoleGap[1]
+	case ClampSecondHoleStretch:
+		return &st.Out.HoleStretch[1]
 	}
-	return func(p *Plan) *Working { return &of[p.Stages][measured(p)] }
-}
-
-// secondStretch makes the choice of working for the stretch that a second gap gives, by what it is a stretch of.
-func secondStretch(gap, first ID) func(*Plan) *Working {
-	coiled, measured := stretchOf(gap, ClampCoiled), stretchOf(gap, ClampMeasured)
-	ofFirst, ofRelaxed := stretchOf(gap, first), stretchOf(gap, ClampRelaxed)
-	return func(p *Plan) *Working {
-		switch {
-		case p.SecondBase == BaseFirstGap:
-			return ofFirst
-		case p.SecondBase == BaseRelaxed && known(p.Relaxed):
-			return ofRelaxed
-		case known(p.Measured):
-			return measured
-		}
-		return coiled
-	}
+	return nil
 }

@@ -29,21 +29,51 @@ type Member struct {
 	ID      ID
 	ToHub   func(*Plan)
 	FromHub func(*Plan)
-	In      func(*Plan) *Working // given -> hub
-	Out     func(*Plan) *Working // hub -> member
+	In      way // given -> hub
+	Out     way // hub -> member
 }
 
 // Groups is the table of groups, in the order in which they are worked out.
 var Groups = [NumGroups]Group{
 	SizeGroup: {
-		Hub:     FibreArea,
-		Before:  func(p *Plan) { bookDensity(&p.Fibre) },
-		Members: sizeMembers(func(p *Plan) *Strand { return &p.Fibre }, &fibreSize),
+		Hub: FibreArea,
+		Members: []Member{
+			{ID: FibreArea},
+			{
+				ID:      FibreDiameter,
+				ToHub:   func(p *Plan) { p.Fibre.Area = craft.Area(p.Fibre.Diameter) },
+				FromHub: func(p *Plan) { p.Fibre.Diameter = craft.Diameter(p.Fibre.Area) },
+				In:      way{always: &areaOfDiameter},
+				Out:     way{always: &diameterOfArea},
+			},
+			{
+				ID:      FibreLinearDensity,
+				ToHub:   func(p *Plan) { p.Fibre.Area = craft.AreaOfTitre(p.Fibre.LinearDensity, p.Fibre.Density) },
+				FromHub: func(p *Plan) { p.Fibre.LinearDensity = craft.LinearDensity(p.Fibre.Area, p.Fibre.Density) },
+				In:      way{always: &areaOfTitre},
+				Out:     way{always: &titreOfArea},
+			},
+		},
 	},
 	YarnSizeGroup: {
-		Hub:     YarnArea,
-		Before:  func(p *Plan) { bookDensity(&p.Yarn) },
-		Members: sizeMembers(func(p *Plan) *Strand { return &p.Yarn }, &yarnSize),
+		Hub: YarnArea,
+		Members: []Member{
+			{ID: YarnArea},
+			{
+				ID:      YarnDiameter,
+				ToHub:   func(p *Plan) { p.Yarn.Area = craft.Area(p.Yarn.Diameter) },
+				FromHub: func(p *Plan) { p.Yarn.Diameter = craft.Diameter(p.Yarn.Area) },
+				In:      way{always: &yarnAreaOfDiameter},
+				Out:     way{always: &yarnDiameterOfArea},
+			},
+			{
+				ID:      YarnLinearDensity,
+				ToHub:   func(p *Plan) { p.Yarn.Area = craft.AreaOfTitre(p.Yarn.LinearDensity, p.Yarn.Density) },
+				FromHub: func(p *Plan) { p.Yarn.LinearDensity = craft.LinearDensity(p.Yarn.Area, p.Yarn.Density) },
+				In:      way{always: &yarnAreaOfTitre},
+				Out:     way{always: &yarnTitreOfArea},
+			},
+		},
 	},
 	HangGroup: {
 		Hub:    HangForce,
@@ -54,59 +84,59 @@ var Groups = [NumGroups]Group{
 				ID:      HangStress,
 				ToHub:   func(p *Plan) { p.Force = craft.ForceForStress(p.Stress, p.LoadArea) },
 				FromHub: func(p *Plan) { p.Stress = craft.Stress(p.Force, p.LoadArea) },
-				In:      always(&Working{Eq: &craft.ForceForStressEq, Terms: []ID{HangStress, HangLoadArea}}),
-				Out:     always(&Working{Eq: &craft.StressEq, Terms: []ID{HangForce, HangLoadArea}}),
+				In:      way{always: &forceOfStress},
+				Out:     way{always: &stressOfForce},
 			},
 			{
 				ID:      HangMass,
 				ToHub:   func(p *Plan) { p.Force = craft.HangingForce(p.Mass) },
 				FromHub: func(p *Plan) { p.Mass = craft.MassForForce(p.Force) },
-				In:      always(&Working{Eq: &craft.HangingForceEq, Terms: []ID{HangMass}}),
-				Out:     always(&Working{Eq: &craft.MassForForceEq, Terms: []ID{HangForce}}),
+				In:      way{always: &forceOfMass},
+				Out:     way{always: &massOfForce},
 			},
 			{
 				ID:      HangAdd,
 				ToHub:   func(p *Plan) { p.Force = craft.ForceForAdded(p.Add, p.Hook) },
 				FromHub: func(p *Plan) { p.Add = craft.AddedMass(p.Force, p.Hook) },
-				In:      always(&Working{Eq: &craft.ForceForAddedEq, Terms: []ID{HangAdd, HangHook}}),
-				Out:     always(&Working{Eq: &craft.AddedMassEq, Terms: []ID{HangForce, HangHook}}),
+				In:      way{always: &forceOfAdded},
+				Out:     way{always: &addedOfForce},
 			},
 		},
 	},
 	LengthGroup: {
-		Hub: ClampCoiled,
+		Hub:   ClampCoiled,
+		After: jawsStay,
 		Members: []Member{
 			{ID: ClampCoiled},
 			{
 				ID:      CutPrecursor,
 				ToHub:   func(p *Plan) { p.Coiled = craft.Coiled(p.Precursor, p.Ratio) },
 				FromHub: func(p *Plan) { p.Precursor = craft.Precursor(p.Coiled, p.Ratio) },
-				In:      always(&Working{Eq: &craft.CoiledEq, Terms: []ID{CutPrecursor, CutRatio}}),
-				Out:     always(&Working{Eq: &craft.PrecursorEq, Terms: []ID{ClampCoiled, CutRatio}}),
+				In:      way{always: &coiledOfPrecursor},
+				Out:     way{always: &precursorOfCoiled},
 			},
 			{
 				ID:      ClampFirst,
 				ToHub:   func(p *Plan) { p.Coiled = craft.Ungapped(p.First, p.FirstStretch) },
 				FromHub: func(p *Plan) { p.First = craft.Gap(p.Piece(), p.FirstStretch) },
-				In:      always(&Working{Eq: &craft.OfFirstGapEq, Terms: []ID{ClampFirst, ClampFirstStretch}}),
-				Out:     pieced(&firstGap, &firstGapOfPiece),
+				In:      way{always: &coiledOfFirst},
+				Out:     way{always: &firstOfPiece},
 			},
 			{
 				ID:      ClampSecond,
-				ToHub:   coiledOfSecond,
+				ToHub:   coilOfSecond,
 				FromHub: second,
-				In:      func(p *Plan) *Working { return &ofSecond[p.SecondBase] },
-				Out:     secondWorking,
+				In:      way{choose: coiledOfSecondWorking},
+				Out:     way{choose: secondWorking},
 			},
 			{
 				ID:      ClampFinished,
-				ToHub:   coiledOfFinished,
+				ToHub:   func(p *Plan) { p.Coiled = craft.OfReleased(p.Finished, grown(p), fraction(p.Retained)) },
 				FromHub: func(p *Plan) { p.Finished = craft.Released(p.Piece(), p.LastGap(), fraction(p.Retained)) },
-				In:      finishedIn,
-				Out:     finishedOut,
+				In:      way{choose: coiledOfFinishedWorking},
+				Out:     way{always: &finishedOfLast},
 			},
 		},
-		After: jawsStay,
 	},
 }
 

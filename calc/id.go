@@ -116,6 +116,9 @@ const (
 	CutMuscleForce
 	CutMuscleShare
 
+	ClampPiece
+	ClampBase
+	ClampLast
 	ClampThisRatio
 	ClampFirstReal
 	ClampSecondReal

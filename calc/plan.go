@@ -1,6 +1,9 @@
 package calc
 
-import "twistbench/calc/quantity"
+import (
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+)
 
 // Strand is a fibre or yarn as it is bought, in SI.
 type Strand struct {
@@ -97,6 +100,20 @@ func (p *Plan) Piece() quantity.Length {
 	return p.Coiled
 }
 
+// Base returns the length (m) that the second stretch is a stretch of. A relaxed length that was not measured yet is what the first
+// heat-set is expected to leave.
+func (p *Plan) Base() quantity.Length {
+	switch {
+	case p.SecondBase == BaseFirstGap:
+		return p.First
+	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
+		return p.Relaxed
+	case p.SecondBase == BaseRelaxed:
+		return craft.Released(p.Piece(), p.First, fraction(p.Retained))
+	}
+	return p.Piece()
+}
+
 // LastGap returns the gap (m) of the last heat-set.
 func (p *Plan) LastGap() quantity.Length {
 	if p.Stages == StagesOne {
@@ -107,3 +124,127 @@ func (p *Plan) LastGap() quantity.Length {
 
 // known reports whether x is a number.
 func known[T ~float64](x T) bool { return x == x }
+
+// Value returns where the plan keeps a field. (One switch is a quarter of what a function for each row of Fields would take of the page's
+// program.)
+func (p *Plan) Value(id ID) quantity.Value {
+	switch id {
+	case FibrePolymer:
+		return &p.Fibre.Polymer
+	case FibreDiameter:
+		return &p.Fibre.Diameter
+	case FibreDiameterDoubt:
+		return &p.DiameterDoubt
+	case FibreLinearDensity:
+		return &p.Fibre.LinearDensity
+	case FibreArea:
+		return &p.Fibre.Area
+	case FibreDensity:
+		return &p.Fibre.Density
+	case FibreStrands:
+		return &p.Fibre.Strands
+	case FibreWeighedLength:
+		return &p.Fibre.WeighedLength
+	case FibreWeighedMass:
+		return &p.Fibre.WeighedMass
+	case FibreLabelStrength:
+		return &p.LabelStrength
+	case FibreBundle:
+		return &p.Bundle
+	case YarnStrands:
+		return &p.Yarn.Strands
+	case YarnPolymer:
+		return &p.Yarn.Polymer
+	case YarnDiameter:
+		return &p.Yarn.Diameter
+	case YarnLinearDensity:
+		return &p.Yarn.LinearDensity
+	case YarnArea:
+		return &p.Yarn.Area
+	case YarnDensity:
+		return &p.Yarn.Density
+	case YarnWeighedLength:
+		return &p.Yarn.WeighedLength
+	case YarnWeighedMass:
+		return &p.Yarn.WeighedMass
+	case HangStress:
+		return &p.Stress
+	case HangMass:
+		return &p.Mass
+	case HangAdd:
+		return &p.Add
+	case HangForce:
+		return &p.Force
+	case HangHook:
+		return &p.Hook
+	case HangArea:
+		return &p.AreaBase
+	case HangMassDoubt:
+		return &p.MassDoubt
+	case HangOwned:
+		return &p.Owned
+	case HangBottle:
+		return &p.Bottle
+	case HangClearance:
+		return &p.Clearance
+	case HangStack:
+		return &p.Stack
+	case HangTheirMass:
+		return &p.TheirMass
+	case HangTheirDiameter:
+		return &p.TheirDiameter
+	case CutRatio:
+		return &p.Ratio
+	case CutRatioDoubt:
+		return &p.RatioDoubt
+	case CutPrecursor:
+		return &p.Precursor
+	case CutTail:
+		return &p.Tail
+	case CutPieces:
+		return &p.Pieces
+	case CutSpare:
+		return &p.Spare
+	case CutTrialPrecursor:
+		return &p.TrialPrecursor
+	case CutTrialCoiled:
+		return &p.TrialCoiled
+	case CutLift:
+		return &p.Lift
+	case CutLiftStress:
+		return &p.LiftStress
+	case ClampCoiled:
+		return &p.Coiled
+	case ClampMeasured:
+		return &p.Measured
+	case ClampMeasuredState:
+		return &p.MeasuredState
+	case ClampStages:
+		return &p.Stages
+	case ClampFirstStretch:
+		return &p.FirstStretch
+	case ClampSecondStretch:
+		return &p.SecondStretch
+	case ClampSecondBase:
+		return &p.SecondBase
+	case ClampRelaxed:
+		return &p.Relaxed
+	case ClampFirst:
+		return &p.First
+	case ClampSecond:
+		return &p.Second
+	case ClampRetained:
+		return &p.Retained
+	case ClampFinished:
+		return &p.Finished
+	case ClampRulerDoubt:
+		return &p.RulerDoubt
+	case ClampZero:
+		return &p.Zero
+	case ClampHolePitch:
+		return &p.HolePitch
+	case ClampHoleOffset:
+		return &p.HoleOffset
+	}
+	return nil
+}

@@ -30,7 +30,7 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 		if encoded {
 			key, value = unescape(key), unescape(value)
 		}
-		key = strings.TrimSpace(key)
+		key = strings.TrimSpace(clean(key))
 		if key == "" || key == "v" {
 			continue
 		}
@@ -62,6 +62,20 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 		given[g], s.Given[g], s.Text[id] = id, id, value
 	}
 	return s, faults
+}
+
+// Kept writes a plan as it is kept on a device: its name and its link.
+func Kept(name string, s *Sheet) string {
+	b := append(appendEscaped([]byte("name="), name), "&v=1"...)
+	return string(appendPlan(b, s, true))
+}
+
+// ParseKept reads what Kept wrote.
+func ParseKept(text string) (name string, s Sheet, faults []Fault) {
+	head, rest, _ := strings.Cut(text, "&")
+	name, _ = strings.CutPrefix(head, "name=")
+	s, faults = ParseLink(rest)
+	return clean(unescape(name)), s, faults
 }
 
 // PlanText writes the sheet as a plan text: every text that is not empty, and every one that is empty but would not start so.
@@ -120,7 +134,7 @@ func unescape(s string) string {
 		}
 		b = append(b, s[i])
 	}
-	return strings.ToValidUTF8(string(b), "\uFFFD")
+	return string(b)
 }
 
 func digit(c byte) byte {

@@ -1,8 +1,7 @@
 package calc
 
 import (
-	"errors"
-
+	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 )
 
@@ -46,7 +45,7 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	*notices = [NumFields]Notice{}
 	for id := None + 1; id < NumFields; id++ {
 		f := &Fields[id]
-		v := f.Get(p)
+		v := p.Value(id)
 		v.SetSI(quantity.NaN)
 		n := &notices[id]
 		switch text := s.Text[id]; {
@@ -58,6 +57,13 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		default:
 			readNumber(f, kinds[id], text, v, n)
 		}
+	}
+	// An empty density takes the book value of the polymer; an unreadable one is unknown.
+	if s.Text[FibreDensity] == "" {
+		p.Fibre.Density = craft.Polymers[p.Fibre.Polymer].Density
+	}
+	if s.Text[YarnDensity] == "" {
+		p.Yarn.Density = craft.Polymers[p.Yarn.Polymer].Density
 	}
 }
 
@@ -126,20 +132,22 @@ var reasons = []struct {
 	{quantity.ErrWhole, NotWhole},
 	{quantity.ErrPlies, BadPlies},
 	{quantity.ErrItem, BadItem},
+	{quantity.ErrPieces, BadItem},
+	{quantity.ErrMany, BadItem},
 	{quantity.ErrNotFinite, NotFinite},
 }
 
 func problem(err error) Problem {
 	p := Problem{Reason: NotANumber}
-	for _, r := range reasons {
-		if errors.Is(err, r.err) {
-			p.Reason = r.reason
-			break
-		}
+	e, ok := err.(*quantity.ParseError) // that is all that quantity returns
+	if !ok {
+		return p
 	}
-	var e *quantity.ParseError
-	if errors.As(err, &e) {
-		p.Part = e.Part
+	p.Part = e.Part
+	for _, r := range reasons {
+		if e.Err == r.err {
+			p.Reason = r.reason
+		}
 	}
 	return p
 }

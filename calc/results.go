@@ -43,30 +43,23 @@ func results(p *Plan, r *Results) {
 	r.MuscleForce = craft.HangingForce(r.MuscleShare)
 	r.MuscleStress = craft.Stress(r.MuscleForce, p.LoadArea)
 
+	r.Piece, r.Base, r.Last = piece, p.Base(), p.LastGap()
 	r.ThisRatio = craft.RatioOf(p.Precursor, p.Measured)
 	r.Move = [2]quantity.Length{craft.Move(piece, p.First), craft.Move(p.First, p.Second)}
 	r.SecondOfOne = craft.Stretch(p.Second, p.First)
-	r.Real = [2]quantity.Fraction{craft.Stretch(p.First, piece), craft.Stretch(p.Second, secondBase(p, p.First))}
-	last := p.LastGap()
-	r.TravelLength, r.Travel = craft.Travel(last, piece), craft.TravelShare(last, piece)
+	r.Real = [2]quantity.Fraction{craft.Stretch(p.First, piece), craft.Stretch(p.Second, r.Base)}
+	r.TravelLength, r.Travel = craft.Travel(r.Last, piece), craft.TravelShare(r.Last, piece)
 	r.FinTravelLen, r.FinTravel = craft.Travel(p.Finished, piece), craft.TravelShare(p.Finished, piece)
 	for i, gap := range [2]quantity.Length{p.First, p.Second} {
 		r.Position[i] = craft.Position(p.Zero, gap)
 		r.Hole[i] = craft.Hole(gap, p.HolePitch, p.HoleOffset)
 		r.HoleGap[i] = craft.HoleGap(r.Hole[i], p.HolePitch, p.HoleOffset)
 	}
-	r.HoleStretch = [2]quantity.Fraction{craft.Stretch(r.HoleGap[0], piece), craft.Stretch(r.HoleGap[1], secondBase(p, r.HoleGap[0]))}
-}
-
-// secondBase returns the length (m) that the second stretch is a stretch of, when the first gap is first.
-func secondBase(p *Plan, first quantity.Length) quantity.Length {
-	switch {
-	case p.SecondBase == BaseFirstGap:
-		return first
-	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
-		return p.Relaxed
+	base := r.Base
+	if p.SecondBase == BaseFirstGap {
+		base = r.HoleGap[0]
 	}
-	return p.Piece()
+	r.HoleStretch = [2]quantity.Fraction{craft.Stretch(r.HoleGap[0], piece), craft.Stretch(r.HoleGap[1], base)}
 }
 
 // choose finds the two loads nearest to what must be added, from the masses owned.

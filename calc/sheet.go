@@ -25,6 +25,17 @@ func Start() Sheet {
 	return s
 }
 
+// Cleared returns the sheet with nothing typed in it but what belongs to the bench and not to a muscle: hook, masses, tails, doubts, the
+// frame, and the choices among words. The givens stay the givens, empty.
+func (s Sheet) Cleared() Sheet {
+	for id := range s.Text {
+		if f := &Fields[id]; !f.Bench && f.Words == nil {
+			s.Text[id] = ""
+		}
+	}
+	return s
+}
+
 // Type returns the sheet with text typed into field id. A bare number gets unit, the box's own, at once, so that it keeps its meaning; a
 // text that can't be read is kept as it is. A member of a group becomes the given, and the group's last given is let go.
 func (s Sheet) Type(id ID, text, unit string) Sheet {
@@ -38,7 +49,7 @@ func (s Sheet) Type(id ID, text, unit string) Sheet {
 
 // Attach returns text with unit behind it where the text is a bare number of a kind that has units.
 func Attach(id ID, text, unit string) string {
-	text = strings.TrimSpace(text)
+	text = strings.TrimSpace(clean(text))
 	f := &Fields[id]
 	if text == "" || f.Words != nil || f.Unit == "" {
 		return text
@@ -51,12 +62,31 @@ func Attach(id ID, text, unit string) string {
 		return text
 	}
 	if r, err := k.Parse(text, unit); err == nil && r.Bare && unit != "" {
-		if with, err := k.Parse(text+" "+unit, unit); err == nil && with.SI == r.SI {
-			return text + " " + unit
+		for _, with := range [...]string{text + " " + unit, unit + " " + text} { // the second for 470 f34
+			if w, err := k.Parse(with, unit); err == nil && w.SI == r.SI && !w.Bare {
+				return with
+			}
 		}
 	}
 	return text
 }
+
+// clean takes out of a text what no box can hold: control characters, which would be taken for the end of a slot, and bytes that are no
+// character.
+func clean(text string) string {
+	text = strings.ToValidUTF8(text, "\uFFFD")
+	if strings.IndexFunc(text, isControl) < 0 {
+		return text
+	}
+	return strings.Map(func(r rune) rune {
+		if isControl(r) {
+			return -1
+		}
+		return r
+	}, text)
+}
+
+func isControl(r rune) bool { return r < ' ' && r != '\n' && r != '\t' || r == 0x7f }
 
 // Detach splits a kept text into what its box shows and the unit beside it: the number alone where Attach wrote the unit.
 func Detach(id ID, text string) (shown, unit string) {
@@ -70,7 +100,7 @@ func Detach(id ID, text string) (shown, unit string) {
 		return text, f.Unit
 	}
 	unit = r.Unit.Symbol
-	if number, ok := strings.CutSuffix(text, " "+unit); ok {
+	if number, ok := strings.CutSuffix(text, " "+unit); ok && number == strings.TrimSpace(number) {
 		if bare, err := k.Parse(number, unit); err == nil && bare.Bare && bare.SI == r.SI {
 			return number, unit
 		}
@@ -82,7 +112,7 @@ func Detach(id ID, text string) (shown, unit string) {
 var kinds = func() (k [NumFields]*quantity.Kind) {
 	var p Plan
 	for id := None + 1; id < NumFields; id++ {
-		k[id] = Fields[id].Get(&p).Kind()
+		k[id] = p.Value(id).Kind()
 	}
 	return k
 }()

@@ -20,7 +20,7 @@ func solveGroup(p *Plan, g GroupID) {
 	given := p.Given[g]
 	for i := range group.Members {
 		if m := &group.Members[i]; m.ID != given {
-			Fields[m.ID].Get(p).SetSI(quantity.NaN)
+			p.Value(m.ID).SetSI(quantity.NaN)
 		}
 	}
 	for i := range group.Members {
@@ -35,13 +35,6 @@ func solveGroup(p *Plan, g GroupID) {
 	}
 	if group.After != nil {
 		group.After(p)
-	}
-}
-
-// bookDensity fills an unknown density with the book value of the polymer.
-func bookDensity(s *Strand) {
-	if !known(s.Density) {
-		s.Density = craft.Polymers[s.Polymer].Density
 	}
 }
 
@@ -69,27 +62,17 @@ func grown(p *Plan) float64 {
 	return second
 }
 
-func coiledOfSecond(p *Plan) {
+func coilOfSecond(p *Plan) {
 	if p.Stages == StagesTwo {
 		p.Coiled = p.Second / quantity.Length(grown(p))
 	}
 }
 
-func coiledOfFinished(p *Plan) {
-	p.Coiled = craft.OfReleased(p.Finished, grown(p), fraction(p.Retained))
-}
-
-// second works out the second gap of the piece at hand.
+// second works out the second gap of the piece at hand, which needs the first.
 func second(p *Plan) {
-	switch {
-	case p.Stages == StagesOne:
-		p.Second = quantity.Length(quantity.NaN)
-	case p.SecondBase == BaseFirstGap:
-		p.Second = craft.Gap(craft.Gap(p.Piece(), p.FirstStretch), p.SecondStretch)
-	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
-		p.Second = craft.Gap(p.Relaxed, p.SecondStretch)
-	default:
-		p.Second = p.Piece() * quantity.Length(grown(p))
+	p.Second = quantity.Length(quantity.NaN)
+	if p.Stages == StagesTwo {
+		p.Second = craft.Gap(p.Base(), p.SecondStretch)
 	}
 }
 

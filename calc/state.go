@@ -4,6 +4,8 @@ import "twistbench/calc/quantity"
 
 // State is everything that follows from a sheet. It is large and meant to be kept and worked again: Work allocates next to nothing.
 type State struct {
+	_ [0]func() // states are not compared
+
 	Plan    Plan
 	Out     Results
 	Notices [NumFields]Notice
@@ -37,12 +39,9 @@ func (st *State) Text(id ID) string {
 // Value returns where the state keeps a number; nil for a choice of masses.
 func (st *State) Value(id ID) quantity.Value {
 	if id.IsField() {
-		return Fields[id].Get(&st.Plan)
+		return st.Plan.Value(id)
 	}
-	if get := Answers[id-NumFields].Get; get != nil {
-		return get(st)
-	}
-	return nil
+	return st.answer(id)
 }
 
 // SI returns the value of a number in SI, NaN while it is unknown. A word's is its place in the list.
@@ -62,7 +61,7 @@ func (st *State) Worked(id ID) bool {
 	if g, ok := GroupOf(id); ok {
 		return st.Plan.Given[g] != id
 	}
-	return (id == FibreDensity || id == YarnDensity) && !known(Fields[id].Get(&st.asRead).SI())
+	return (id == FibreDensity || id == YarnDensity) && st.sheet.Text[id] == ""
 }
 
 // Workings returns how a number was worked out, one or two steps; none for what was typed.
@@ -75,7 +74,8 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 	}
 	switch {
 	case !id.IsField():
-		add(Answers[id-NumFields].Working(&st.Plan))
+		a := &Answers[id-NumFields]
+		add((&way{a.Working, a.Choose}).of(&st.Plan))
 	case !st.Worked(id):
 	case id == FibreDensity || id == YarnDensity:
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
@@ -92,6 +92,9 @@ func (st *State) Needs(id ID) ID {
 	for range NumIDs {
 		if known(st.SI(id)) {
 			return None
+		}
+		if id == ClampSecond && st.Plan.Stages == StagesOne {
+			return ClampStages
 		}
 		if !st.Worked(id) {
 			return id

@@ -11,148 +11,148 @@ type Working struct {
 	Source *craft.Source // of a method
 }
 
-// always returns the choice of a working that does not depend on the plan.
-func always(w *Working) func(*Plan) *Working { return func(*Plan) *Working { return w } }
-
-// pieced chooses between the working for the planned coil and for the measured one.
-func pieced(planned, measured *Working) func(*Plan) *Working {
-	return func(p *Plan) *Working {
-		if known(p.Measured) {
-			return measured
-		}
-		return planned
-	}
-}
-
-// sizeIDs are the fields of one strand's size group.
-type sizeIDs struct{ diameter, titre, area, density ID }
-
 var (
-	fibreSize = sizeIDs{FibreDiameter, FibreLinearDensity, FibreArea, FibreDensity}
-	yarnSize  = sizeIDs{YarnDiameter, YarnLinearDensity, YarnArea, YarnDensity}
-)
+	areaOfDiameter     = Working{Eq: &craft.AreaEq, Terms: []ID{FibreDiameter}}
+	diameterOfArea     = Working{Eq: &craft.DiameterEq, Terms: []ID{FibreArea}}
+	areaOfTitre        = Working{Eq: &craft.AreaOfTitreEq, Terms: []ID{FibreLinearDensity, FibreDensity}}
+	titreOfArea        = Working{Eq: &craft.LinearDensityEq, Terms: []ID{FibreDensity, FibreArea}}
+	yarnAreaOfDiameter = Working{Eq: &craft.AreaEq, Terms: []ID{YarnDiameter}}
+	yarnDiameterOfArea = Working{Eq: &craft.DiameterEq, Terms: []ID{YarnArea}}
+	yarnAreaOfTitre    = Working{Eq: &craft.AreaOfTitreEq, Terms: []ID{YarnLinearDensity, YarnDensity}}
+	yarnTitreOfArea    = Working{Eq: &craft.LinearDensityEq, Terms: []ID{YarnDensity, YarnArea}}
 
-// sizeMembers makes the members of a size group: the fibre's and the companion's are the same relations.
-func sizeMembers(strand func(*Plan) *Strand, id *sizeIDs) []Member {
-	return []Member{
-		{ID: id.area},
-		{
-			ID:      id.diameter,
-			ToHub:   func(p *Plan) { s := strand(p); s.Area = craft.Area(s.Diameter) },
-			FromHub: func(p *Plan) { s := strand(p); s.Diameter = craft.Diameter(s.Area) },
-			In:      always(&Working{Eq: &craft.AreaEq, Terms: []ID{id.diameter}}),
-			Out:     always(&Working{Eq: &craft.DiameterEq, Terms: []ID{id.area}}),
-		},
-		{
-			ID:      id.titre,
-			ToHub:   func(p *Plan) { s := strand(p); s.Area = craft.AreaOfTitre(s.LinearDensity, s.Density) },
-			FromHub: func(p *Plan) { s := strand(p); s.LinearDensity = craft.LinearDensity(s.Area, s.Density) },
-			In:      always(&Working{Eq: &craft.AreaOfTitreEq, Terms: []ID{id.titre, id.density}}),
-			Out:     always(&Working{Eq: &craft.LinearDensityEq, Terms: []ID{id.density, id.area}}),
-		},
-	}
-}
+	forceOfStress = Working{Eq: &craft.ForceForStressEq, Terms: []ID{HangStress, HangLoadArea}}
+	stressOfForce = Working{Eq: &craft.StressEq, Terms: []ID{HangForce, HangLoadArea}}
+	forceOfMass   = Working{Eq: &craft.HangingForceEq, Terms: []ID{HangMass}}
+	massOfForce   = Working{Eq: &craft.MassForForceEq, Terms: []ID{HangForce}}
+	forceOfAdded  = Working{Eq: &craft.ForceForAddedEq, Terms: []ID{HangAdd, HangHook}}
+	addedOfForce  = Working{Eq: &craft.AddedMassEq, Terms: []ID{HangForce, HangHook}}
 
-var (
-	firstGap        = Working{Eq: &craft.FirstGapEq, Terms: []ID{ClampCoiled, ClampFirstStretch}}
-	firstGapOfPiece = Working{Eq: &craft.FirstGapEq, Terms: []ID{ClampMeasured, ClampFirstStretch}}
+	coiledOfPrecursor = Working{Eq: &craft.CoiledEq, Terms: []ID{CutPrecursor, CutRatio}}
+	precursorOfCoiled = Working{Eq: &craft.PrecursorEq, Terms: []ID{ClampCoiled, CutRatio}}
+	coiledOfFirst     = Working{Eq: &craft.OfFirstGapEq, Terms: []ID{ClampFirst, ClampFirstStretch}}
+	firstOfPiece      = Working{Eq: &craft.FirstGapEq, Terms: []ID{ClampPiece, ClampFirstStretch}}
+	secondOfBase      = Working{Eq: &craft.SecondGapEq, Terms: []ID{ClampBase, ClampSecondStretch}}
+	finishedOfLast    = Working{Eq: &craft.ReleasedEq, Terms: []ID{ClampPiece, ClampRetained, ClampLast}}
 
-	// by second base
-	ofSecond = [...]Working{
+	// back to the coil from the second gap and from the finished length, by second base
+	coiledOfSecond = [...]Working{
 		BaseCoiled:   {Eq: &craft.OfSecondGapEq, Terms: []ID{ClampSecond, ClampSecondStretch}},
 		BaseFirstGap: {Eq: &craft.OfGapOfGapEq, Terms: []ID{ClampSecond, ClampFirstStretch, ClampSecondStretch}},
 		BaseRelaxed:  {Eq: &craft.OfGapOfRelaxedEq, Terms: []ID{ClampSecond, ClampRetained, ClampFirstStretch, ClampSecondStretch}},
 	}
-	ofFinished = [...]Working{
+	coiledOfFinished = [...]Working{
 		BaseCoiled:   {Eq: &craft.OfReleasedCoiledEq, Terms: []ID{ClampFinished, ClampRetained, ClampSecondStretch}},
 		BaseFirstGap: {Eq: &craft.OfReleasedGapEq, Terms: []ID{ClampFinished, ClampRetained, ClampFirstStretch, ClampSecondStretch}},
 		BaseRelaxed:  {Eq: &craft.OfReleasedRelaxedEq, Terms: []ID{ClampFinished, ClampRetained, ClampFirstStretch, ClampSecondStretch}},
 	}
-	ofFinishedOne = Working{Eq: &craft.OfReleasedOneEq, Terms: []ID{ClampFinished, ClampRetained, ClampFirstStretch}}
+	coiledOfFinishedOne = Working{Eq: &craft.OfReleasedOneEq, Terms: []ID{ClampFinished, ClampRetained, ClampFirstStretch}}
 
-	secondGap          = Working{Eq: &craft.SecondGapEq, Terms: []ID{ClampCoiled, ClampSecondStretch}}
-	secondGapOfPiece   = Working{Eq: &craft.SecondGapEq, Terms: []ID{ClampMeasured, ClampSecondStretch}}
-	secondGapOfGap     = Working{Eq: &craft.GapOfGapEq, Terms: []ID{ClampFirst, ClampSecondStretch}}
-	secondGapOfRelaxed = Working{Eq: &craft.GapOfRelaxedEq, Terms: []ID{ClampRelaxed, ClampSecondStretch}}
-	secondGapGuess     = Working{Eq: &craft.GapOfEstimatedEq, Terms: []ID{ClampCoiled, ClampRetained, ClampFirstStretch, ClampSecondStretch}}
-	secondGapGuessed   = Working{Eq: &craft.GapOfEstimatedEq, Terms: []ID{ClampMeasured, ClampRetained, ClampFirstStretch, ClampSecondStretch}}
-	oneStage           = Working{Method: "one-stage", Source: craft.Geometry}
+	oneStage        = Working{Method: "one-stage", Source: craft.Geometry}
+	pieceMeasured   = Working{Method: "measured", Source: craft.Geometry, Terms: []ID{ClampMeasured}}
+	piecePlanned    = Working{Method: "planned", Source: craft.Geometry, Terms: []ID{ClampCoiled}}
+	basePiece       = Working{Method: "base-coiled", Source: craft.Geometry, Terms: []ID{ClampPiece}}
+	baseFirst       = Working{Method: "base-first", Source: craft.Geometry, Terms: []ID{ClampFirst}}
+	baseRelaxed     = Working{Method: "measured", Source: craft.Geometry, Terms: []ID{ClampRelaxed}}
+	baseGuess       = Working{Eq: &craft.ReleasedEq, Terms: []ID{ClampPiece, ClampRetained, ClampFirst}}
+	lastFirst       = Working{Method: "last", Source: craft.Geometry, Terms: []ID{ClampFirst}}
+	lastSecond      = Working{Method: "last", Source: craft.Geometry, Terms: []ID{ClampSecond}}
+	holeOfBase      = Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecondHoleGap, ClampBase}}
+	holeOfFirstHole = Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecondHoleGap, ClampFirstHoleGap}}
 
-	// by stages and by whether the coil was measured
-	released = [...][2]Working{
-		StagesTwo: {
-			{Eq: &craft.ReleasedEq, Terms: []ID{ClampCoiled, ClampRetained, ClampSecond}},
-			{Eq: &craft.ReleasedEq, Terms: []ID{ClampMeasured, ClampRetained, ClampSecond}},
-		},
-		StagesOne: {
-			{Eq: &craft.ReleasedEq, Terms: []ID{ClampCoiled, ClampRetained, ClampFirst}},
-			{Eq: &craft.ReleasedEq, Terms: []ID{ClampMeasured, ClampRetained, ClampFirst}},
-		},
+	// where the density of each polymer is from
+	bookDensities = [...]Working{
+		{Method: "book-value", Source: craft.FibreTables},
+		{Method: "book-value", Source: craft.FibreTables},
+		{Method: "book-value", Source: craft.FibreTables},
+		{Method: "book-value", Source: craft.FibreTables},
+		{Method: "book-value", Source: craft.Memory},
+		{Method: "book-value", Source: craft.Memory},
 	}
 )
 
-func secondWorking(p *Plan) *Working {
-	switch {
-	case p.Stages == StagesOne:
-		return &oneStage
-	case p.SecondBase == BaseFirstGap:
-		return &secondGapOfGap
-	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
-		return &secondGapOfRelaxed
-	case p.SecondBase == BaseRelaxed && known(p.Measured):
-		return &secondGapGuessed
-	case p.SecondBase == BaseRelaxed:
-		return &secondGapGuess
-	case known(p.Measured):
-		return &secondGapOfPiece
-	}
-	return &secondGap
-}
-
-func finishedIn(p *Plan) *Working {
+func coiledOfSecondWorking(p *Plan) *Working {
 	if p.Stages == StagesOne {
-		return &ofFinishedOne
+		return &oneStage
 	}
-	return &ofFinished[p.SecondBase]
+	return &coiledOfSecond[p.SecondBase]
 }
 
-func finishedOut(p *Plan) *Working { return &released[p.Stages][measured(p)] }
-
-// measured returns 1 where the coil was measured, else 0: an index into pairs of workings.
-func measured(p *Plan) int {
-	if known(p.Measured) {
-		return 1
+func secondWorking(p *Plan) *Working {
+	if p.Stages == StagesOne {
+		return &oneStage
 	}
-	return 0
+	return &secondOfBase
+}
+
+func coiledOfFinishedWorking(p *Plan) *Working {
+	if p.Stages == StagesOne {
+		return &coiledOfFinishedOne
+	}
+	return &coiledOfFinished[p.SecondBase]
+}
+
+func pieceWorking(p *Plan) *Working {
+	if known(p.Measured) {
+		return &pieceMeasured
+	}
+	return &piecePlanned
+}
+
+func baseWorking(p *Plan) *Working {
+	switch {
+	case p.SecondBase == BaseFirstGap:
+		return &baseFirst
+	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
+		return &baseRelaxed
+	case p.SecondBase == BaseRelaxed:
+		return &baseGuess
+	}
+	return &basePiece
+}
+
+func lastWorking(p *Plan) *Working {
+	if p.Stages == StagesOne {
+		return &lastFirst
+	}
+	return &lastSecond
+}
+
+func secondHoleWorking(p *Plan) *Working {
+	if p.SecondBase == BaseFirstGap {
+		return &holeOfFirstHole
+	}
+	return &holeOfBase
+}
+
+// way is how one number follows from others: always alike, or by the plan.
+type way struct {
+	always *Working
+	choose func(*Plan) *Working
+}
+
+func (w *way) of(p *Plan) *Working {
+	if w.choose != nil {
+		return w.choose(p)
+	}
+	return w.always
 }
 
 // workings returns how a field of a group was worked out: hub from the given, and then the field from the hub. Either is nil
 // where there is nothing to show: a typed field has none, and a hub that was typed needs no way in.
 func workings(p *Plan, id ID) (in, out *Working) {
 	g, ok := GroupOf(id)
-	if !ok {
+	if !ok || id == p.Given[g] {
 		return nil, nil
 	}
-	given := p.Given[g]
 	for i := range Groups[g].Members {
 		m := &Groups[g].Members[i]
-		if m.ID == given && m.In != nil {
-			in = m.In(p)
+		if m.ID == p.Given[g] {
+			in = m.In.of(p)
 		}
-		if m.ID == id && m.Out != nil {
-			out = m.Out(p)
+		if m.ID == id {
+			out = m.Out.of(p)
 		}
-	}
-	if id == given {
-		return nil, nil
 	}
 	return in, out
 }
-
-// bookDensities says, for each polymer, where its density is from.
-var bookDensities = func() (w []Working) {
-	for i := range craft.Polymers {
-		w = append(w, Working{Method: "book-value", Source: craft.Polymers[i].Source})
-	}
-	return w
-}()

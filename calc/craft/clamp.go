@@ -10,11 +10,8 @@ import (
 func Gap(l quantity.Length, s quantity.Fraction) quantity.Length { return l * quantity.Length(1+s) }
 
 var (
-	FirstGapEq       = Equation{Symbol: "G", Expr: "L × (1 + s)", Symbols: []string{"L", "s"}, Holds: "jaw-to-jaw", Source: Geometry}
-	GapOfGapEq       = Equation{Symbol: "H", Expr: "G × (1 + t)", Symbols: []string{"G", "t"}, Holds: "jaw-to-jaw", Source: Geometry}
-	SecondGapEq      = Equation{Symbol: "H", Expr: "L × (1 + t)", Symbols: []string{"L", "t"}, Holds: "jaw-to-jaw", Source: Geometry}
-	GapOfRelaxedEq   = Equation{Symbol: "H", Expr: "R × (1 + t)", Symbols: []string{"R", "t"}, Holds: "jaw-to-jaw", Source: Geometry}
-	GapOfEstimatedEq = Equation{Symbol: "H", Expr: "L × (1 + q × s) × (1 + t)", Symbols: []string{"L", "q", "s", "t"}, Holds: "relaxed-guess", Source: Common, Grade: Estimate}
+	FirstGapEq  = Equation{Symbol: "G", Expr: "L × (1 + s)", Symbols: []string{"L", "s"}, Holds: "jaw-to-jaw", Source: Geometry}
+	SecondGapEq = Equation{Symbol: "H", Expr: "B × (1 + t)", Symbols: []string{"B", "t"}, Holds: "jaw-to-jaw", Source: Geometry}
 )
 
 // Ungapped returns the length (m) that a stretch s brings to a gap g (m).

@@ -71,17 +71,22 @@ func NearestLoads(set []quantity.Item, want quantity.Mass) (under, over Load) {
 		}
 		return l
 	}
+	// With a grain that divides every mass the first sum that is met is the one; with a coarser one it may lie on the wrong side.
 	at := float64(want) / step
-	for i := min(int(at+1e-6), n-1); i >= 0; i-- {
+	for i := min(int(math.Floor(at+1e-6)), n-1); i >= 0; i-- {
 		if fewest[i] != none {
-			under = choose(i)
-			break
+			if l := choose(i); l.Sum <= want+same {
+				under = l
+				break
+			}
 		}
 	}
 	for i := max(int(math.Ceil(at-1e-6)), 0); i < n; i++ {
 		if fewest[i] != none {
-			over = choose(i)
-			break
+			if l := choose(i); l.Sum >= want-same {
+				over = l
+				break
+			}
 		}
 	}
 	return under, over
@@ -89,6 +94,7 @@ func NearestLoads(set []quantity.Item, want quantity.Mass) (under, over Load) {
 
 const (
 	none  = math.MaxUint16
+	same  = 1e-9    // kg: sums that differ by less are the same
 	steps = 1 << 21 // about 10 ms of work on a slow phone
 )
 

@@ -20,7 +20,7 @@ func (d *Display) Slots(b []byte, st *calc.State) []byte {
 	for i := range calc.Notes {
 		b = d.note(b, st, &calc.Notes[i])
 	}
-	b = d.strip(b, st)
+	b = d.repeated(b, st)
 	return d.drawings(b, st)
 }
 
@@ -34,7 +34,7 @@ func (d *Display) box(b []byte, st *calc.State, id calc.ID) []byte {
 	unit := ""
 	switch {
 	case f.Words != nil:
-		b = append(b, f.Words[int(st.SI(id))]...)
+		b = str(b, f.Words[int(st.SI(id))])
 	case worked:
 		b = d.AppendNumber(b, st, id)
 		if u := d.Unit(st, id); u != nil {
@@ -48,7 +48,7 @@ func (d *Display) box(b []byte, st *calc.State, id calc.ID) []byte {
 				unit = u.Symbol
 			}
 		}
-		b = append(b, text...)
+		b = str(b, text)
 	}
 	b = shut(b)
 	if f.Unit != "" {
@@ -65,15 +65,12 @@ func (d *Display) box(b []byte, st *calc.State, id calc.ID) []byte {
 	b = open(b, f.Key, ":says", Text)
 	b = shut(d.says(b, st, id))
 	bad := "false"
-	if n.Reason != "" {
+	if n.Reason != "" && id != d.Typing {
 		bad = "true"
 	}
 	b = put(b, f.Key, "", "aria-invalid", bad)
 	if f.Words == nil {
-		other := n.Other
-		if near := d.near(st, id); other == "" && near != "" {
-			other = near
-		}
+		other := d.Other(st, id)
 		b = open(b, f.Key, ":other", Text)
 		if other != "" {
 			b = d.about(b, "reading.other", id, st, about{text: other})
@@ -81,14 +78,32 @@ func (d *Display) box(b []byte, st *calc.State, id calc.ID) []byte {
 		b = shut(b)
 		b = hidden(b, f.Key, ":other", other == "")
 	}
+	if HasWorking(id) {
+		b = d.workingSlot(b, st, id)
+	}
 	return b
+}
+
+// HasWorking reports whether a number can have been worked out, so that the page offers its working.
+func HasWorking(id calc.ID) bool {
+	_, grouped := calc.GroupOf(id)
+	return grouped || !id.IsField() || id == calc.FibreDensity || id == calc.YarnDensity
+}
+
+// workingSlot appends the working of a number while it is open; one that is closed is not rendered.
+func (d *Display) workingSlot(b []byte, st *calc.State, id calc.ID) []byte {
+	b = open(b, id.Key(), ":working", Text)
+	if d.Open[id] {
+		b = d.Working(b, st, id)
+	}
+	return shut(b)
 }
 
 // boxState returns the state of a box and the key of its mark.
 func (d *Display) boxState(st *calc.State, id calc.ID, worked bool) (state, mark string) {
 	_, grouped := calc.GroupOf(id)
 	switch {
-	case st.Notices[id].Reason != "":
+	case st.Notices[id].Reason != "" && id != d.Typing:
 		return "stop", ""
 	case worked && math.IsNaN(st.SI(id)):
 		if st.Needs(id) == id {
@@ -137,8 +152,11 @@ func (d *Display) says(b []byte, st *calc.State, id calc.ID) []byte {
 	x := st.SI(id)
 	switch {
 	case n.Reason != "":
+		if id == d.Typing {
+			return b
+		}
 		return d.AppendProblem(b, st, id, n.Problem)
-	case f.Words != nil || math.IsNaN(x):
+	case f.Words != nil || math.IsNaN(x) || st.Value(id).Kind().Style == quantity.StyleList:
 		return b
 	case n.Other != "":
 		return d.about(b, "reading.decimal", id, st, about{limit: x})
@@ -176,6 +194,15 @@ func (d *Display) odd(st *calc.State, id calc.ID) bool {
 		}
 	}
 	return st.Value(id).Kind().Style == quantity.StyleShare && text == shown
+}
+
+// Other returns the text that one tap puts in place of the one typed: its other reading, or what was more likely meant. It is empty where
+// there is neither.
+func (d *Display) Other(st *calc.State, id calc.ID) string {
+	if other := st.Notices[id].Other; other != "" {
+		return other
+	}
+	return d.near(st, id)
 }
 
 // near returns a text that was more likely meant than the one typed: ten or a hundred times less or more, where that is usual.
@@ -220,7 +247,7 @@ func (d *Display) about(b []byte, key string, id calc.ID, st *calc.State, a abou
 		case "name":
 			return d.name(b, id)
 		case "part":
-			return append(b, a.text...)
+			return str(b, a.text)
 		case "limit":
 			return d.appendAt(b, st, id, a.limit)
 		case "units":
@@ -230,7 +257,7 @@ func (d *Display) about(b []byte, key string, id calc.ID, st *calc.State, a abou
 			case a.other != calc.None:
 				return d.name(b, a.other)
 			case a.text != "":
-				return append(b, a.text...)
+				return str(b, a.text)
 			}
 			return d.appendAt(b, st, id, a.high)
 		}
@@ -242,7 +269,7 @@ func (d *Display) name(b []byte, id calc.ID) []byte {
 	if id == calc.None {
 		return b
 	}
-	return append(b, d.Lang.Say("name."+id.Key())...)
+	return str(b, d.Lang.SayOf("name.", id.Key()))
 }
 
 // named appends the number of a key.
@@ -250,7 +277,7 @@ func (d *Display) named(b []byte, st *calc.State, key string) []byte {
 	if id := calc.Find(key); id != calc.None {
 		return d.Append(b, st, id)
 	}
-	return append(b, key...)
+	return str(b, key)
 }
 
 // units appends the units or the words that a field takes.
@@ -259,16 +286,16 @@ func (d *Display) units(b []byte, id calc.ID) []byte {
 	n := len(b)
 	add := func(s string) {
 		if len(b) > n {
-			b = append(b, ", "...)
+			b = str(b, ", ")
 		}
-		b = append(b, s...)
+		b = str(b, s)
 	}
 	for _, w := range f.Words {
 		add(w)
 	}
 	if f.Words == nil {
 		var p calc.Plan
-		for _, u := range f.Get(&p).Kind().Units {
+		for _, u := range p.Value(id).Kind().Units {
 			if u.Symbol != "" {
 				add(u.Symbol)
 			}
@@ -299,12 +326,7 @@ func (d *Display) answer(b []byte, st *calc.State, id calc.ID) []byte {
 		b = append(b, ' ')
 		b = d.about(b, "mark.mostly", id, st, about{other: st.Mostly[id]})
 	}
-	b = shut(b)
-	b = open(b, key, ":working", Text)
-	if d.Open[id] {
-		b = d.Working(b, st, id)
-	}
-	return shut(b)
+	return d.workingSlot(shut(b), st, id)
 }
 
 // note appends the slots of a note.
@@ -315,32 +337,39 @@ func (d *Display) note(b []byte, st *calc.State, n *calc.Note) []byte {
 		b = d.AppendNote(b, st, n)
 	}
 	b = shut(b)
-	return hidden(b, "note.", n.Key, !says)
+	b = append(append(str(b, "note."), n.Key...), ":row"...)
+	b = append(append(append(b, Part), Hidden...), Part)
+	if !says {
+		b = append(b, '1')
+	}
+	return shut(b)
 }
 
 // AppendNote appends the sentence of a note.
 func (d *Display) AppendNote(b []byte, st *calc.State, n *calc.Note) []byte {
-	return words.Expand(b, d.Lang.Say("note."+n.Key), func(b []byte, name string) []byte {
+	return words.Expand(b, d.Lang.SayOf("note.", n.Key), func(b []byte, name string) []byte {
 		if name == "near" {
 			if i := craft.Nearest(st.Out.Implied[0]); i >= 0 {
-				return append(b, d.Lang.Say("word."+craft.Polymers[i].Key)...)
+				return str(b, d.Lang.SayOf("word.", craft.Polymers[i].Key))
 			}
 		}
 		return d.named(b, st, name)
 	})
 }
 
-// strip appends the slots of the few numbers that stay in sight.
-func (d *Display) strip(b []byte, st *calc.State) []byte {
-	for _, s := range [...]struct {
-		id   string
-		from calc.ID
-	}{
-		{"strip.add", calc.HangAdd}, {"strip.hook", calc.HangHook}, {"strip.mass", calc.HangMass},
-		{"strip.cut", calc.CutLength}, {"strip.first", calc.ClampFirst}, {"strip.second", calc.ClampSecond},
-	} {
-		b = open(b, s.id, "", Text)
-		b = shut(d.Append(b, st, s.from))
+// Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.
+var Repeated = [...]calc.ID{
+	calc.FibreDiameter, calc.FibreArea,
+	calc.HangAdd, calc.HangHook, calc.HangMass,
+	calc.CutLength, calc.CutPrecursor, calc.CutAllPieces,
+	calc.ClampFirst, calc.ClampSecond,
+}
+
+// repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.
+func (d *Display) repeated(b []byte, st *calc.State) []byte {
+	for _, id := range Repeated {
+		b = open(b, "n:", id.Key(), Text)
+		b = shut(d.Append(b, st, id))
 	}
 	return hidden(b, "strip.then", "", st.Plan.Stages == calc.StagesOne)
 }

@@ -11,10 +11,11 @@ import (
 
 // Display is how a person wants numbers shown. It belongs to the device and not to a plan.
 type Display struct {
-	Lang  *words.Language
-	US    bool                        // US units where there is no other choice
-	Units [calc.NumIDs]*quantity.Unit // chosen at a box; nil where none was
-	Open  [calc.NumIDs]bool           // whose working is open
+	Lang   *words.Language
+	US     bool                        // US units where there is no other choice
+	Units  [calc.NumIDs]*quantity.Unit // chosen at a box; nil where none was
+	Typing calc.ID                     // the box being typed in: what is wrong with it is said after a pause
+	Open   [calc.NumIDs]bool           // whose working is open
 }
 
 // Unit returns the unit a number is shown in; nil where its kind has none.
@@ -59,7 +60,7 @@ func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 		return append(b, d.Lang.Say("word."+words[int(v.SI())])...)
 	}
 	if math.IsNaN(v.SI()) {
-		return append(b, quantity.Unknown...)
+		return str(b, quantity.Unknown)
 	}
 	switch v.Kind().Style {
 	case quantity.StyleRatio:
@@ -67,10 +68,10 @@ func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 	case quantity.StyleCount:
 		return quantity.Append(b, v.SI(), nil, 1, d.Lang.Mark)
 	case quantity.StyleList:
-		return append(b, st.Text(id)...)
+		return str(b, st.Text(id))
 	}
 	if text := st.Text(id); text != "" && !d.US && d.Units[id] == nil {
-		return append(b, text...)
+		return str(b, text)
 	}
 	u := d.Unit(st, id)
 	return appendUnit(quantity.Append(b, forgive(v.SI()), u, digitsOf(id), d.Lang.Mark), u)
@@ -98,11 +99,11 @@ func (d *Display) AppendDoubt(b []byte, st *calc.State, id calc.ID) []byte {
 		return b
 	}
 	u := d.Unit(st, id)
-	b = append(b, "± "...)
+	b = str(b, "± ")
 	if st.Value(id).Kind() == quantity.KindFraction {
 		b = quantity.Append(b, by, u, 2, d.Lang.Mark)
 		b = append(b, ' ')
-		return append(b, d.Lang.Say("unit.points")...)
+		return str(b, d.Lang.Say("unit.points"))
 	}
 	return appendUnit(quantity.Append(b, by, u, 2, d.Lang.Mark), u)
 }
@@ -113,7 +114,7 @@ func (d *Display) appendAt(b []byte, st *calc.State, id calc.ID, x float64) []by
 	v := st.Value(id)
 	b = appendTrimmedUnit(b, x, u, max(digitsOf(id), 4), d.Lang.Mark)
 	if v.Kind().Style == quantity.StyleRatio {
-		return append(b, " : 1"...)
+		return str(b, " : 1")
 	}
 	return appendUnit(b, u)
 }
@@ -126,7 +127,7 @@ func (d *Display) appendLoad(b []byte, st *calc.State, id calc.ID) []byte {
 	}
 	set, err := quantity.ParseList(quantity.KindMass, string(st.Plan.Owned), unitOf(calc.HangOwned))
 	if err != nil || math.IsNaN(float64(load.Sum)) {
-		return append(b, quantity.Unknown...)
+		return str(b, quantity.Unknown)
 	}
 	u := d.Unit(st, id)
 	n := len(b)
@@ -143,11 +144,11 @@ func (d *Display) appendLoad(b []byte, st *calc.State, id calc.ID) []byte {
 		}
 		done[best] = true
 		if len(b) > n {
-			b = append(b, " + "...)
+			b = str(b, " + ")
 		}
 		b = appendTrimmedUnit(b, set[best].Each, u, 4, d.Lang.Mark)
 		if c := load.Count[best]; c > 1 {
-			b = append(b, "×"...)
+			b = str(b, "×")
 			b = strconv.AppendUint(b, uint64(c), 10)
 		}
 	}
@@ -162,7 +163,7 @@ func appendUnit(b []byte, u *quantity.Unit) []byte {
 		return b
 	}
 	b = append(b, ' ')
-	return append(b, u.Symbol...)
+	return str(b, u.Symbol)
 }
 
 func appendTrimmed(b []byte, x float64, digits int, mark byte) []byte {

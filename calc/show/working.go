@@ -14,8 +14,11 @@ import (
 // its source and its grade.
 func (d *Display) Working(b []byte, st *calc.State, id calc.ID) []byte {
 	steps, n := st.Workings(id)
-	if n == 0 {
-		return append(b, d.Lang.Say("working.given")...)
+	switch {
+	case n == 0 && st.Text(id) == "":
+		return d.about(b, "mark.unknown", id, st, about{other: st.Needs(id)})
+	case n == 0:
+		return str(b, d.Lang.Say("working.given"))
 	}
 	for i, w := range steps[:n] {
 		if i > 0 {
@@ -38,15 +41,15 @@ func result(st *calc.State, id calc.ID, i, n int) calc.ID {
 
 func (d *Display) step(b []byte, st *calc.State, w *calc.Working, result calc.ID) []byte {
 	if w.Eq == nil {
-		b = append(b, d.Lang.Say("method."+w.Method)...)
+		b = str(b, d.Lang.Say("method."+w.Method))
 		for i, t := range w.Terms {
 			if i == 0 {
 				b = append(b, '\n')
 			} else {
-				b = append(b, "; "...)
+				b = str(b, "; ")
 			}
 			b = d.name(b, t)
-			b = append(b, ": "...)
+			b = str(b, ": ")
 			b = d.Append(b, st, t)
 		}
 		return d.source(b, w.Source)
@@ -57,38 +60,38 @@ func (d *Display) step(b []byte, st *calc.State, w *calc.Working, result calc.ID
 	b = append(b, '\n')
 	for i, s := range w.Eq.Symbols {
 		if i > 0 {
-			b = append(b, "; "...)
+			b = str(b, "; ")
 		}
-		b = append(b, s...)
+		b = str(b, s)
 		b = append(b, ' ')
 		b = d.name(b, w.Terms[i])
 	}
 	b = append(b, '\n')
-	b = append(b, d.Lang.Say("working.holds")...)
+	b = str(b, d.Lang.Say("working.holds"))
 	b = append(b, ' ')
-	b = append(b, d.Lang.Say("holds."+w.Eq.Holds)...)
+	b = str(b, d.Lang.Say("holds."+w.Eq.Holds))
 	b = d.source(b, w.Eq.Source)
-	b = append(b, "; "...)
+	b = str(b, "; ")
 	return append(b, d.Lang.Say("grade."+string('0'+rune(w.Eq.Grade)))...)
 }
 
 func (d *Display) source(b []byte, s *craft.Source) []byte {
 	b = append(b, '\n')
-	b = append(b, d.Lang.Say("working.source")...)
-	b = append(b, ": "...)
+	b = str(b, d.Lang.Say("working.source"))
+	b = str(b, ": ")
 	b = append(b, d.Lang.Say("source."+string('0'+rune(s.Mark)))...)
 	if s.Cite != "" {
 		b = append(b, ' ')
-		b = append(b, s.Cite...)
+		b = str(b, s.Cite)
 	}
 	return b
 }
 
 // EquationLine appends an equation in its symbols: "F = σ × A".
 func (d *Display) EquationLine(b []byte, eq *craft.Equation) []byte {
-	b = append(b, eq.Symbol...)
-	b = append(b, " = "...)
-	b = append(b, eq.Expr...)
+	b = str(b, eq.Symbol)
+	b = str(b, " = ")
+	b = str(b, eq.Expr)
 	return d.roundedUp(b, eq)
 }
 
@@ -96,21 +99,21 @@ func (d *Display) roundedUp(b []byte, eq *craft.Equation) []byte {
 	if eq.RoundUp == 0 {
 		return b
 	}
-	b = append(b, ", "...)
-	return append(b, d.Lang.Say("working.up")...)
+	b = str(b, ", ")
+	return str(b, d.Lang.Say("working.up"))
 }
 
 // NumbersLine appends an equation with this plan's numbers in it: "F = 17 MPa × 0.2124 mm² = 3.610 N". Every term carries its unit,
 // so that the line is true as it stands.
 func (d *Display) NumbersLine(b []byte, st *calc.State, w *calc.Working, result calc.ID) []byte {
-	b = append(b, w.Eq.Symbol...)
-	b = append(b, " = "...)
+	b = str(b, w.Eq.Symbol)
+	b = str(b, " = ")
 	for rest := w.Eq.Expr; rest != ""; {
 		r, n := utf8.DecodeRuneInString(rest)
 		symbol := rest[:n]
 		rest = rest[n:]
 		if !isSymbol(r) {
-			b = append(b, symbol...)
+			b = str(b, symbol)
 			continue
 		}
 		squared := strings.HasPrefix(rest, "²")
@@ -122,7 +125,7 @@ func (d *Display) NumbersLine(b []byte, st *calc.State, w *calc.Working, result 
 			b = append(b, ')')
 		}
 	}
-	b = append(b, " = "...)
+	b = str(b, " = ")
 	b = d.rounded(b, st, result)
 	return d.roundedUp(b, w.Eq)
 }
@@ -140,11 +143,11 @@ func (d *Display) term(b []byte, st *calc.State, w *calc.Working, symbol string)
 	}
 	for _, c := range w.Eq.Const {
 		if c.Symbol == symbol {
-			b = append(b, c.Text...)
+			b = str(b, c.Text)
 			return appendUnit(b, c.Unit)
 		}
 	}
-	return append(b, symbol...)
+	return str(b, symbol)
 }
 
 // bare appends a number as a term of an equation: like Append, but a ratio is a plain number.

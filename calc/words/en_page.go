@@ -37,7 +37,6 @@ var EnglishPage = Page{language: &English, list: sorted([]entry{
 	{"plan.metric", "metric"},
 	{"plan.us", "US"},
 	{"plan.take", "Use the new version"},
-	{"plan.keep", "Keep this plan"},
 
 	{"bench.open", "Bench view"},
 	{"bench.close", "Back to the page"},
@@ -45,9 +44,7 @@ var EnglishPage = Page{language: &English, list: sorted([]entry{
 	{"bench.invert", "Black or white"},
 	{"step.why", "why"},
 	{"step.finer", "Finer points"},
-	{"step.other", "I meant"},
 	{"step.unit", "unit"},
-	{"step.of", "of"},
 
 	{"fibre.heading", "Fibre"},
 	{"fibre.question", "What is on your spool?"},
@@ -79,7 +76,6 @@ var EnglishPage = Page{language: &English, list: sorted([]entry{
 	{"group.trial", "Don't know the ratio? Make one trial piece"},
 	{"group.trial-hint", "Tie, hang and coil one piece, then type its two lengths."},
 	{"group.use-trial", "Use this ratio"},
-	{"group.series", "A whole series"},
 	{"group.side", "Muscles side by side"},
 	{"group.side-hint", "How many must pull together for a load. The working stress is not the stress while twisting."},
 	{"group.measured", "When this piece is coiled"},
@@ -207,7 +203,7 @@ var EnglishPage = Page{language: &English, list: sorted([]entry{
 	{"label.clamp.measured-state", "Measured with"},
 	{"option.held", "both ends held, mass still on"},
 	{"option.relaxed", "the length relaxed after the first cooling"},
-	{"option.measured.relaxed", "the coil relaxed, no mass"},
+	{"option.clamp.measured-state.relaxed", "the coil relaxed, no mass"},
 	{"label.clamp.stages", "Heat-sets"},
 	{"option.two", "two"},
 	{"option.one", "one only"},
@@ -230,6 +226,9 @@ var EnglishPage = Page{language: &English, list: sorted([]entry{
 	{"label.clamp.zero", "Fixed jaw from the zero mark"},
 	{"label.clamp.hole-pitch", "Distance between holes"},
 	{"label.clamp.hole-offset", "Jaw-to-jaw gap at hole 0"},
+	{"label.clamp.piece", "This piece, as coiled"},
+	{"label.clamp.base", "The second is a stretch of"},
+	{"label.clamp.last", "Last gap"},
 	{"label.clamp.this-ratio", "Ratio of this piece"},
 	{"label.clamp.first-real", "First gap, as a stretch"},
 	{"label.clamp.second-real", "Second gap, as a stretch of its base"},
@@ -316,11 +315,11 @@ func (p *Page) Language() *Language { return p.language }
 
 // Say returns the words of a key, from the page's own words or else the live ones.
 func (p *Page) Say(key string) string {
-	if i := search(p.list, key); i >= 0 {
+	if i := search(p.list, "", key); i >= 0 {
 		return p.list[i].text
 	}
 	return p.language.Say(key)
 }
 
 // Has reports whether the page has words for a key.
-func (p *Page) Has(key string) bool { return search(p.list, key) >= 0 || p.language.Has(key) }
+func (p *Page) Has(key string) bool { return search(p.list, "", key) >= 0 || p.language.Has(key) }

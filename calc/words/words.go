@@ -5,13 +5,10 @@
 //
 // A sentence may name numbers in braces, {hang.add}: whoever shows it puts the number there, with its unit. {name} is the name of
 // the number the sentence is about, {part} the text at fault, {limit} a limit, {other} another number's name or reading, {near} a
-// suggestion.
+// suggestion, {units} the units or words that are taken.
 package words
 
-import (
-	"slices"
-	"strings"
-)
+import "strings"
 
 // Language is one of the languages of the page.
 type Language struct {
@@ -26,23 +23,25 @@ type entry struct{ key, text string }
 var Languages = []*Language{&English}
 
 // Say returns the words of a key, and the key itself where there are none, which a test never lets happen.
-func (l *Language) Say(key string) string { return find(l.live, key) }
+func (l *Language) Say(key string) string { return l.SayOf("", key) }
 
-// Has reports whether there are live words for a key.
-func (l *Language) Has(key string) bool { return search(l.live, key) >= 0 }
-
-func find(list []entry, key string) string {
-	if i := search(list, key); i >= 0 {
-		return list[i].text
+// SayOf returns the words of the key that is kind and key together, like "name." and "hang.mass", and makes no string of it.
+func (l *Language) SayOf(kind, key string) string {
+	if i := search(l.live, kind, key); i >= 0 {
+		return l.live[i].text
 	}
-	return key
+	return kind + key
 }
 
-func search(list []entry, key string) int {
+// Has reports whether there are live words for a key.
+func (l *Language) Has(key string) bool { return search(l.live, "", key) >= 0 }
+
+// search returns the place of the key that is kind and key together, or -1.
+func search(list []entry, kind, key string) int {
 	lo, hi := 0, len(list)
 	for lo < hi {
 		m := int(uint(lo+hi) >> 1)
-		switch c := strings.Compare(list[m].key, key); {
+		switch c := compare(list[m].key, kind, key); {
 		case c < 0:
 			lo = m + 1
 		case c > 0:
@@ -52,6 +51,17 @@ func search(list []entry, key string) int {
 		}
 	}
 	return -1
+}
+
+// compare compares s with kind and key together.
+func compare(s, kind, key string) int {
+	if n := len(kind); len(s) >= n {
+		if c := strings.Compare(s[:n], kind); c != 0 {
+			return c
+		}
+		return strings.Compare(s[n:], key)
+	}
+	return strings.Compare(s, kind)
 }
 
 // Expand appends a sentence with what is in braces put in by put, which appends the words for a name.
@@ -71,8 +81,15 @@ func Expand(b []byte, sentence string, put func(b []byte, name string) []byte) [
 	}
 }
 
-// sorted returns the entries in the order of their keys, which is what search needs; the files keep them in the order of the page.
+// sorted returns the entries in the order of their keys, which is what search needs; the files keep them in the order of the page. It is
+// a plain insertion sort: run once, and far smaller in the page's program than a general one.
 func sorted(list []entry) []entry {
-	slices.SortFunc(list, func(a, b entry) int { return strings.Compare(a.key, b.key) })
+	for i := 1; i < len(list); i++ {
+		e, j := list[i], i
+		for ; j > 0 && list[j-1].key > e.key; j-- {
+			list[j] = list[j-1]
+		}
+		list[j] = e
+	}
 	return list
 }

@@ -1,0 +1,190 @@
+package calc
+
+import (
+	"math"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func (w *way) is() bool { return w.always != nil != (w.choose != nil) }
+
+func TestGroupOf(t *testing.T) {
+	members := map[ID]GroupID{}
+	for g := range Groups {
+		hub := false
+		for i := range Groups[g].Members {
+			m := &Groups[g].Members[i]
+			_, twice := members[m.ID]
+			assert.False(t, twice, "%s is in two groups", m.ID.Key())
+			members[m.ID] = GroupID(g)
+			if m.ID == Groups[g].Hub {
+				hub = true
+				assert.True(t, m.ToHub == nil && m.FromHub == nil && !m.In.is() && !m.Out.is(), "the hub %s needs no way", m.ID.Key())
+			} else {
+				assert.True(t, m.ToHub != nil && m.FromHub != nil && m.In.is() && m.Out.is(), m.ID.Key())
+			}
+		}
+		assert.True(t, hub, "the hub %s is a member", Groups[g].Hub.Key())
+	}
+	for id := None; id < NumIDs; id++ {
+		g, ok := GroupOf(id)
+		want, member := members[id]
+		assert.Equal(t, member, ok, "%d", id)
+		if member {
+			assert.Equal(t, want, g, id.Key())
+		} else {
+			assert.Equal(t, NumGroups, g)
+		}
+	}
+}
+
+// exact writes a value in a field's own unit so that it is read as the same value again, or as near as the unit's factor allows.
+func exact(id ID, si float64) string {
+	x := kinds[id].Unit(Fields[id].Unit).FromSI(si)
+	return strconv.FormatFloat(x, 'f', -1, 64)
+}
+
+// looseMembers are the members of the lengths that a measurement has cut loose from the coil as planned: they follow the piece at
+// hand, so that typing one is a wish for the next coil and moves what is planned.
+func looseMembers(p *Plan) []ID {
+	switch {
+	case known(p.Measured):
+		return []ID{ClampFirst, ClampSecond, ClampFinished}
+	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
+		return []ID{ClampSecond, ClampFinished}
+	}
+	return nil
+}
+
+// Both ways of every group: give one member, then give another the value that it got: nothing moves.
+func TestGroupsBothWays(t *testing.T) {
+	pairs := 0
+	for _, plan := range plans(t) {
+		t.Run(plan.name, func(t *testing.T) {
+			start := work(t, plan.text)
+			loose := looseMembers(&start.Plan)
+			for g := range Groups {
+				for _, a := range Groups[g].Members {
+					if !known(start.SI(a.ID)) || in(loose, a.ID) {
+						continue
+					}
+					sa := start.sheet.Type(a.ID, exact(a.ID, start.SI(a.ID)), Fields[a.ID].Unit)
+					var first State
+					first.Work(&sa)
+					require.Equal(t, a.ID, first.Plan.Given[g])
+					for _, b := range Groups[g].Members {
+						if b.ID == a.ID || !known(first.SI(b.ID)) || in(loose, b.ID) {
+							continue
+						}
+						pairs++
+						sb := sa.Type(b.ID, exact(b.ID, first.SI(b.ID)), Fields[b.ID].Unit)
+						assert.Empty(t, sb.Text[a.ID])
+						var second State
+						second.Work(&sb)
+						require.Empty(t, second.Notices[b.ID].Reason)
+						for id := None + 1; id < NumIDs; id++ {
+							same(t, first.SI(id), second.SI(id), "%s moved as %s took over from %s", id.Key(), b.ID.Key(), a.ID.Key())
+						}
+					}
+				}
+			}
+		})
+	}
+	assert.Greater(t, pairs, 300)
+}
+
+// A measured coil: typing a gap that the piece already has is a wish for a coil, and no gap of the piece moves.
+func TestMeasuredGapsStay(t *testing.T) {
+	for _, plan := range plans(t) {
+		start := work(t, plan.text)
+		if !known(start.Plan.Measured) {
+			continue
+		}
+		piece := []ID{ClampFirst, ClampSecond, ClampFinished, ClampFirstReal, ClampSecondReal, ClampTravel, ClampFinishedTravel}
+		for _, id := range piece[:3] {
+			if !known(start.SI(id)) {
+				continue
+			}
+			s := start.sheet.Type(id, exact(id, start.SI(id)), "mm")
+			var st State
+			st.Work(&s)
+			for _, other := range piece {
+				same(t, start.SI(other), st.SI(other), "%s moved as %s was typed in %s", other.Key(), id.Key(), plan.name)
+			}
+		}
+		s := start.sheet.Type(ClampMeasured, "80 mm", "mm")
+		var st State
+		st.Work(&s)
+		for _, done := range []ID{CutPrecursor, CutLength, CutTotal, ClampCoiled} {
+			same(t, start.SI(done), st.SI(done), "%s was done already in %s", done.Key(), plan.name)
+		}
+	}
+}
+
+func same(t *testing.T, want, got float64, format string, args ...any) {
+	t.Helper()
+	switch {
+	case math.IsNaN(want):
+		assert.True(t, math.IsNaN(got), append([]any{format}, args...)...)
+	case want == 0:
+		assert.InDelta(t, want, got, 1e-15, append([]any{format}, args...)...)
+	default:
+		assert.InEpsilon(t, want, got, 1e-12, append([]any{format}, args...)...)
+	}
+}
+
+func in(ids []ID, id ID) bool {
+	for _, i := range ids {
+		if i == id {
+			return true
+		}
+	}
+	return false
+}
+
+// Typing the last of a group into every field of it leaves one given.
+func TestOneGiven(t *testing.T) {
+	s := Start()
+	for id := None + 1; id < NumFields; id++ {
+		g, ok := GroupOf(id)
+		if !ok {
+			continue
+		}
+		s = s.Type(id, "1", Fields[id].Unit)
+		assert.Equal(t, id, s.Given[g])
+		for _, m := range Groups[g].Members {
+			assert.Equal(t, m.ID == id, s.Text[m.ID] != "", m.ID.Key())
+		}
+	}
+}
+
+// A cleared given stays the given, and its group is unknown.
+func TestClearedGiven(t *testing.T) {
+	for _, plan := range plans(t) {
+		start := work(t, plan.text)
+		for g := range Groups {
+			given := start.Plan.Given[g]
+			if given == None {
+				continue
+			}
+			s := start.sheet.Type(given, "", "")
+			assert.Equal(t, given, s.Given[g])
+			var st State
+			st.Work(&s)
+			for _, m := range Groups[g].Members {
+				if in(looseMembers(&start.Plan), m.ID) {
+					continue
+				}
+				assert.True(t, math.IsNaN(st.SI(m.ID)), "%s in %s", m.ID.Key(), plan.name)
+				needs := given
+				if m.ID == ClampSecond && st.Plan.Stages == StagesOne {
+					needs = ClampStages
+				}
+				assert.Equal(t, needs, st.Needs(m.ID), "%s in %s", m.ID.Key(), plan.name)
+			}
+		}
+	}
+}

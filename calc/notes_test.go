@@ -1,0 +1,82 @@
+package calc
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// For each note a plan that calls for it and one, as near as may be, that does not.
+var notePlans = map[string]struct{ calls, quiet string }{
+	// 0.52 mm of nylon is 242.1 tex
+	"weighed-agrees":  {"fibre.weighed-length=10 m&fibre.weighed-mass=2.42 g", "fibre.weighed-length=10 m"},
+	"weighed-twice":   {"fibre.weighed-length=10 m&fibre.weighed-mass=4.84 g", "fibre.weighed-length=10 m&fibre.weighed-mass=2.42 g"},
+	"weighed-polymer": {"fibre.polymer=nylon-6&fibre.weighed-length=10 m&fibre.weighed-mass=2.95 g", "fibre.polymer=polyester&fibre.weighed-length=10 m&fibre.weighed-mass=2.95 g"}, // 1389 kg/m³
+	"weighed-light":   {"fibre.weighed-length=10 m&fibre.weighed-mass=1.6 g", "fibre.weighed-length=10 m&fibre.weighed-mass=2.3 g"},
+	"weighed-heavy":   {"fibre.weighed-length=10 m&fibre.weighed-mass=3.4 g", "fibre.weighed-length=10 m&fibre.weighed-mass=2.5 g"},
+	// 10 kg on 0.52 mm is 462 MPa
+	"label-off":    {"fibre.label-strength=2 kg", "fibre.label-strength=10 kg"},
+	"bundle":       {"fibre.strands=2", "fibre.strands=2&fibre.bundle=0.9 mm"},
+	"bundle-off":   {"fibre.strands=2&fibre.bundle=2 mm", "fibre.strands=2&fibre.bundle=0.9 mm"}, // 0.735 to 1.04 mm
+	"yarn-density": {"yarn.strands=1&yarn.diameter=0.2 mm", "yarn.strands=1&yarn.diameter=0.2 mm&yarn.density=1390"},
+	// 0.2 mm at 1140 kg/m³ is 358 dtex
+	"yarn-agrees": {"yarn.strands=1&yarn.diameter=0.2 mm&yarn.weighed-length=100 m&yarn.weighed-mass=3.58 g", "yarn.strands=1&yarn.diameter=0.2 mm"},
+	"yarn-off":    {"yarn.strands=1&yarn.diameter=0.2 mm&yarn.weighed-length=100 m&yarn.weighed-mass=4.4 g", "yarn.strands=1&yarn.diameter=0.2 mm&yarn.weighed-length=100 m&yarn.weighed-mass=3.6 g"},
+
+	"hook-heavy":   {"hang.hook=400 g", "hang.hook=300 g"}, // 368.2 g in all
+	"hook-nothing": {"hang.hook=0 g", ""},
+	"stress-low":   {"hang.stress=7.9 MPa", "hang.stress=8 MPa"},
+	"stress-high":  {"hang.stress=41 MPa", "hang.stress=40 MPa"},
+	"over-label":   {"hang.stress=500 MPa&fibre.label-strength=10 kg", "hang.stress=400 MPa&fibre.label-strength=10 kg"},
+	"all-area":     {"hang.area=all&yarn.strands=1", "hang.area=all"},
+	"no-load":      {"hang.stress=30 MPa", "hang.stress=20 MPa"}, // 614.8 and 398 g to add, 440 g owned
+	"bottle-full":  {"hang.bottle=340 g", "hang.bottle=330 g"},
+
+	"ratio-guess":   {"cut.ratio-doubt=", ""},
+	"ratio-open":    {"cut.ratio=3.7", "cut.ratio=3.8"},
+	"trial-off":     {"cut.trial-precursor=300 mm&cut.trial-coiled=66 mm", "cut.trial-precursor=300 mm&cut.trial-coiled=62 mm"}, // 4.55 and 4.84
+	"trial-shorter": {"cut.trial-precursor=60 mm&cut.trial-coiled=62 mm", "cut.trial-precursor=300 mm&cut.trial-coiled=62 mm"},
+
+	"measured":         {"clamp.measured=88 mm", ""},
+	"measured-long":    {"clamp.measured=409 mm", "clamp.measured=407 mm"}, // cut from 408 mm
+	"measured-relaxed": {"clamp.measured=88 mm&clamp.measured-state=relaxed", "clamp.measured-state=relaxed"},
+	"first-wish":       {"clamp.measured=88 mm&clamp.first=100 mm", "clamp.first=100 mm"},
+	"second-wish":      {"clamp.measured=88 mm&clamp.second=120 mm", "clamp.measured=88 mm&clamp.first=120 mm"},
+	"relaxed-guess":    {"clamp.second-base=relaxed", "clamp.second-base=relaxed&clamp.relaxed=97 mm"},
+	"second-shorter":   {"clamp.second-stretch=17 %", "clamp.second-stretch=18 %"},
+	"no-room":          {"clamp.second-stretch=0 %&clamp.first-stretch=0 %", ""},
+	"travel-least":     {"cut.ratio=3.7", "cut.ratio=3.7&clamp.stages=one&clamp.first-stretch=0 %"},
+}
+
+func TestNotes(t *testing.T) {
+	assert.Len(t, notePlans, len(Notes))
+	for i := range Notes {
+		n := &Notes[i]
+		t.Run(n.Key, func(t *testing.T) {
+			p, ok := notePlans[n.Key]
+			require.True(t, ok, "no plan")
+			assert.True(t, n.When(work(t, p.calls)), "does not call: %s", p.calls)
+			assert.False(t, n.When(work(t, p.quiet)), "calls: %s", p.quiet)
+			assert.NotEqual(t, None, n.At)
+		})
+	}
+}
+
+// The start plan is in order: nothing is said of it. A plan of which nothing is known yet is not scolded either.
+func TestNoNotes(t *testing.T) {
+	cleared := Start().Cleared()
+	for name, s := range map[string]Sheet{"the start plan": Start(), "a cleared plan": cleared} {
+		var st State
+		st.Work(&s)
+		for i := range Notes {
+			assert.False(t, Notes[i].When(&st), "%s: %s", name, Notes[i].Key)
+		}
+	}
+	var empty Sheet
+	var st State
+	st.Work(&empty)
+	for i := range Notes {
+		assert.False(t, Notes[i].When(&st), "nothing at all: %s", Notes[i].Key)
+	}
+}

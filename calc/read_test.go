@@ -1,0 +1,144 @@
+package calc
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// What is typed into a field, and what is said of it.
+func TestRead(t *testing.T) {
+	nan := math.NaN()
+	for _, row := range []struct {
+		id     ID
+		text   string
+		si     float64
+		reason Reason
+		part   string
+	}{
+		{FibreDiameter, "0,52 mm", 0.52e-3, "", ""},
+		{FibreDiameter, "22 thou", 22 * 25.4e-6, "", ""}, // an inch is 25.4 mm
+		{FibreDiameter, "", nan, "", ""},
+		{FibreDiameter, "abc", nan, NotANumber, "abc"},
+		{FibreDiameter, "0,4,5", nan, NotANumber, "0,4,5"},
+		{FibreDiameter, "NaN", nan, NotANumber, "NaN"},
+		{FibreDiameter, "inf", nan, NotANumber, "inf"},
+		{FibreDiameter, "0.5 kg", nan, BadUnit, "kg"},
+		{FibreDiameter, "0", nan, TooLow, ""},
+		{FibreDiameter, "-1", nan, TooLow, ""},
+		{FibreDiameter, "21 mm", nan, TooHigh, ""},
+		{FibreDiameter, "20 mm", 20e-3, "", ""},
+		{FibreDiameter, "1e999", nan, NotFinite, "1e999"},
+		{FibreLinearDensity, "470 dtex x2", 94e-6, "", ""}, // tex is g/km
+		{FibreLinearDensity, "470 dtex x0", nan, BadPlies, "x0"},
+		{FibreStrands, "1.5", nan, NotWhole, "1.5"},
+		{FibreStrands, "0", nan, TooLow, ""},
+		{YarnStrands, "0", 0, "", ""},
+		{FibrePolymer, "polyester", 3, "", ""},
+		{FibrePolymer, "silk", 0, NotAWord, "silk"},
+		{FibrePolymer, "", 0, "", ""},
+		{FibreDensity, "", 1140, "", ""}, // the book value
+		{FibreDensity, "1,2 g/cm3", 1200, "", ""},
+		{FibreDensity, "0", nan, TooLow, ""}, // and not the book value
+		{HangOwned, "20x2, 50", 3, "", ""},
+		{HangOwned, "20x0", nan, BadItem, "x0"},
+		{HangOwned, "20x2; foo", nan, NotANumber, "foo"},
+		{HangOwned, "2x100 g", nan, BadItem, "2x100 g"},
+		{HangOwned, "2000 kg", nan, TooHigh, ""},
+		{CutRatio, "0.25", 4, "", ""},
+		{CutRatio, "1:1", nan, RatioOfOne, "1:1"},
+		{CutRatio, "1", nan, RatioOfOne, "1"},
+		{CutRatio, "200", nan, TooHigh, ""},
+		{CutSpare, "0", 0, "", ""},
+		{CutSpare, "-5", nan, TooLow, ""},
+		{ClampFirstStretch, "0", 0, "", ""},
+		{ClampFirstStretch, "20", 0.2, "", ""},
+		{ClampFirstStretch, "-100", nan, TooLow, ""},
+		{ClampFirstStretch, "-10 %", -0.1, "", ""},
+		{ClampRetained, "0.85", 0.85, "", ""},
+		{ClampRetained, "85", 0.85, "", ""},
+		{ClampRetained, "120", nan, TooHigh, ""},
+	} {
+		s := Start().Type(row.id, row.text, Fields[row.id].Unit)
+		var st State
+		st.Work(&s)
+		n := st.Notices[row.id]
+		name := row.id.Key() + "=" + row.text
+		assert.Equal(t, row.reason, n.Reason, name)
+		if row.part != "" {
+			assert.Equal(t, row.part, n.Part, name)
+		}
+		switch n.Reason {
+		case TooLow:
+			assert.Equal(t, Fields[row.id].Low, n.Limit)
+		case TooHigh:
+			assert.Equal(t, Fields[row.id].High, n.Limit)
+		default:
+			assert.Zero(t, n.Limit)
+		}
+		if math.IsNaN(row.si) {
+			assert.True(t, math.IsNaN(st.SI(row.id)), "%s: %g", name, st.SI(row.id))
+		} else {
+			assert.InDelta(t, row.si, st.SI(row.id), 1e-12*math.Abs(row.si), name)
+		}
+	}
+}
+
+func TestOtherReading(t *testing.T) {
+	for text, other := range map[string]string{"1.234 mm": "1234 mm", "1,234": "1234 mm", "1.23": "", "0.234": ""} {
+		s := Start().Type(CutTail, text, "mm")
+		var st State
+		st.Work(&s)
+		assert.Equal(t, other, st.Notices[CutTail].Other, text)
+	}
+}
+
+// What a number needs is a field, and filling in what is needed, one after another, makes it known.
+func TestNeeds(t *testing.T) {
+	fill := map[ID]string{
+		FibreDiameter: "0.5 mm", FibreDensity: "1140 kg/m³", FibreStrands: "1", FibreWeighedLength: "10 m", FibreWeighedMass: "2 g",
+		FibreLabelStrength: "5 kg", FibreDiameterDoubt: "0.01 mm", YarnStrands: "1", YarnDiameter: "0.1 mm", YarnLinearDensity: "90 dtex", YarnArea: "0.01 mm²",
+		YarnDensity: "1140", YarnWeighedLength: "10 m", YarnWeighedMass: "1 g", HangStress: "17 MPa", HangHook: "35 g", HangOwned: "20x2",
+		HangBottle: "0 g", HangClearance: "30 mm", HangStack: "100 mm", HangTheirMass: "200 g", HangTheirDiameter: "0.4 mm",
+		CutRatio: "4.8", CutTail: "40 mm", CutPieces: "5", CutSpare: "20 %", CutTrialPrecursor: "300 mm", CutTrialCoiled: "60 mm",
+		CutLift: "2 kg", CutLiftStress: "5 MPa", ClampCoiled: "85 mm", ClampMeasured: "80 mm", ClampStages: "two", ClampFirstStretch: "18 %",
+		ClampSecondStretch: "42 %", ClampRetained: "85 %", ClampZero: "0 mm", ClampHolePitch: "10 mm", ClampHoleOffset: "0 mm",
+		FibreBundle: "0.6 mm", CutRatioDoubt: "0.2", ClampRelaxed: "95 mm", HangMassDoubt: "1 g", ClampRulerDoubt: "1 mm",
+		FibreLinearDensity: "200 tex", FibreArea: "0.2 mm²", HangMass: "300 g", HangAdd: "270 g", HangForce: "3 N", CutPrecursor: "400 mm",
+		ClampFirst: "100 mm", ClampSecond: "120 mm", ClampFinished: "115 mm",
+	}
+	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
+	for name, begin := range map[string]Sheet{
+		"start": Start(), "cleared": Start().Cleared(), "one stage": Start().Type(ClampStages, "one", "").Cleared(), "nothing": {},
+		"other polymer": Start().Type(FibrePolymer, "other", ""),
+	} {
+		for id := None + 1; id < NumIDs; id++ {
+			if in(loads, id) {
+				continue // there may be no such load
+			}
+			s := begin
+			var st State
+			st.Work(&s)
+			if st.Value(id) == nil || isList(st.Value(id).Kind()) {
+				continue
+			}
+			for range 12 {
+				needs := st.Needs(id)
+				if needs == None {
+					break
+				}
+				if !assert.True(t, needs.IsField(), "%s: %s needs %s", name, id.Key(), needs.Key()) {
+					break
+				}
+				text, ok := fill[needs]
+				if !assert.True(t, ok, "%s: %s needs %s", name, id.Key(), needs.Key()) {
+					break
+				}
+				s = s.Type(needs, text, Fields[needs].Unit)
+				st.Work(&s)
+			}
+			assert.True(t, known(st.SI(id)), "%s: %s stays unknown", name, id.Key())
+		}
+	}
+}

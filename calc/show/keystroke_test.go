@@ -1,0 +1,88 @@
+package show
+
+import (
+	"bytes"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"twistbench/calc"
+)
+
+// keyboard is what a page keeps between keystrokes.
+type keyboard struct {
+	display          *Display
+	state            calc.State
+	last, next, diff []byte
+}
+
+// press types a text into a field and works out which slots change.
+func (k *keyboard) press(s *calc.Sheet, id calc.ID, text string) {
+	typed := s.Type(id, text, calc.Fields[id].Unit)
+	k.state.Work(&typed)
+	k.next = k.display.Slots(k.next[:0], &k.state)
+	k.diff = Changes(k.diff[:0], k.last, k.next)
+	k.last, k.next = k.next, k.last
+}
+
+// keystrokes are typed in turn, so that something changes at each.
+var keystrokes = []struct {
+	name  string
+	plan  string
+	id    calc.ID
+	texts [2]string
+	most  float64 // allocations, the figure that was measured
+}{
+	{"diameter", "", calc.FibreDiameter, [2]string{"0.52", "0.5"}, 0},
+	{"stress", "", calc.HangStress, [2]string{"17", "1"}, 0},
+	{"second stretch", "", calc.ClampSecondStretch, [2]string{"42", "4"}, 0},
+	{"masses", "", calc.HangOwned, [2]string{"20x2, 50x2, 100, 200", "20x2, 50x2, 100, 20"}, 0},
+	{"unreadable", "", calc.FibreDiameter, [2]string{"0.5", "0.5x"}, 0},
+	{"everything filled in", "fibre.strands=2&fibre.weighed-length=10 m&fibre.weighed-mass=2.45 g&yarn.strands=1&yarn.diameter=0.2 mm&clamp.measured=88 mm&cut.lift=2 kg&cut.lift-stress=5 MPa&clamp.hole-pitch=10 mm", calc.FibreDiameter, [2]string{"0.52", "0.5"}, 0},
+}
+
+func BenchmarkKeystroke(b *testing.B) {
+	for _, row := range keystrokes {
+		b.Run(row.name, func(b *testing.B) {
+			_, sheet := work(b, row.plan)
+			k := &keyboard{display: english()}
+			for i := range 4 {
+				k.press(&sheet, row.id, row.texts[i&1])
+			}
+			b.ReportAllocs()
+			b.ResetTimer()
+			for i := range b.N {
+				k.press(&sheet, row.id, row.texts[i&1])
+			}
+			b.ReportMetric(float64(bytes.Count(k.diff, []byte{Record})), "slots/op")
+		})
+	}
+}
+
+// A keystroke makes next to no garbage: what was measured and a tenth, and never more than one allocation for each slot that changes.
+func TestKeystrokeAllocations(t *testing.T) {
+	for _, row := range keystrokes {
+		t.Run(row.name, func(t *testing.T) {
+			_, sheet := work(t, row.plan)
+			k := &keyboard{display: english()}
+			i := 0
+			least := 1 << 30
+			press := func() {
+				k.press(&sheet, row.id, row.texts[i&1])
+				i++
+				if i > 4 {
+					least = min(least, bytes.Count(k.diff, []byte{Record}))
+				}
+			}
+			for range 4 {
+				press()
+			}
+			got := testing.AllocsPerRun(50, press)
+			require.Greater(t, least, 2, "something changes")
+			t.Logf("%g allocations, at least %d slots", got, least)
+			assert.LessOrEqual(t, got, float64(least))
+			assert.LessOrEqual(t, got, row.most*1.1)
+		})
+	}
+}

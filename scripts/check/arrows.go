@@ -1,0 +1,202 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+)
+
+// An arrow is what one package may import, beside the standard library.
+type arrow struct {
+	from  string   // below the module
+	to    []string // packages of ours
+	third []string // packages of others, with all below them
+	tests []string // the same, in tests alone
+}
+
+const (
+	modulePath = "twistbench"
+	safejs     = "github.com/hack-pad/safejs"
+	testify    = "github.com/stretchr/testify"
+)
+
+var core = []string{"calc/quantity", "calc/craft", "calc/trial", "calc", "calc/words", "calc/show"}
+
+// builders are what a command may import.
+var builders = slices.Concat(core, []string{"scripts/internal/site"})
+
+// allowed is the whole picture; a package that is not in it is not allowed. A
+// new one is made only where it guards an arrow.
+var allowed = []arrow{
+	{from: "calc/quantity"},
+	{from: "calc/craft", to: core[:1]},
+	{from: "calc/trial", to: core[:1]},
+	{from: "calc", to: core[:3]},
+	{from: "calc/words", to: core[:4]},
+	{from: "calc/show", to: core[:5]},
+	{from: "wasm", to: core, third: []string{safejs}},
+	{from: "scripts/internal/site", to: core},
+	{from: "scripts/build", to: builders},
+	{from: "scripts/serve", to: builders},
+	{from: "scripts/answer", to: builders},
+	{from: "scripts/check", to: builders},
+	{from: "scripts/check/browser", to: builders,
+		tests: []string{"github.com/chromedp/chromedp", "github.com/chromedp/cdproto"}},
+}
+
+// notInCore are packages of the standard library that what is linked into the
+// page does not import itself: they are large, slow or allocate.
+var notInCore = []string{"fmt", "log", "reflect", "encoding/json", "html/template", "text/template", "math/rand", "net/url", "regexp"}
+
+// notLinked are packages that must not reach the page even through others.
+var notLinked = []string{"text/template", "html/template", "regexp", "encoding/json", "net/url", "math/rand"}
+
+// A listed package, as go list prints it.
+type listed struct {
+	ImportPath   string
+	Standard     bool
+	Imports      []string
+	TestImports  []string
+	XTestImports []string
+}
+
+func (j *job) list(env []string, args ...string) ([]listed, error) {
+	out, err := j.golang(env, append([]string{"list", "-buildvcs=false", "-json=ImportPath,Standard,Imports,TestImports,XTestImports"}, args...)...)
+	if err != nil {
+		return nil, err
+	}
+	var all []listed
+	for d := json.NewDecoder(strings.NewReader(out)); ; {
+		var p listed
+		switch err := d.Decode(&p); err {
+		case nil:
+			all = append(all, p)
+		case io.EOF:
+			return all, nil
+		default:
+			return nil, err
+		}
+	}
+}
+
+// arrows checks every import of ours, for both targets.
+func arrows(j *job) (string, error) {
+	native, err := j.list(nil, "./...")
+	if err != nil {
+		return "", err
+	}
+	js, err := j.list(forJS, coreJS...)
+	if err != nil {
+		return "", err
+	}
+	return "", broken(wrongArrows(append(native, js...), allowed))
+}
+
+// wrongArrows gives a sentence for each import that the table does not allow.
+func wrongArrows(all []listed, table []arrow) []string {
+	var wrong []string
+	say := func(format string, args ...any) {
+		if s := fmt.Sprintf(format, args...); !slices.Contains(wrong, s) {
+			wrong = append(wrong, s)
+		}
+	}
+	for _, p := range all {
+		from := strings.TrimPrefix(p.ImportPath, modulePath+"/")
+		i := slices.IndexFunc(table, func(a arrow) bool { return a.from == from })
+		if i < 0 {
+			say("%s is not in the table of arrows", from)
+			continue
+		}
+		a := table[i]
+		linkedIn := slices.Contains(core, from) || from == "wasm"
+		judge := func(imports, third []string, inTests bool) {
+			for _, to := range imports {
+				ours, isOurs := strings.CutPrefix(to, modulePath+"/")
+				switch {
+				case isOurs:
+					if ours != from && !slices.Contains(a.to, ours) {
+						say("%s imports %s; it may import %s", from, ours, either(a.to))
+					}
+				case to == "syscall/js":
+					say("%s imports syscall/js; only safejs may, which turns its panics into errors", from)
+				case isThird(to):
+					if !slices.ContainsFunc(third, func(t string) bool { return within(to, t) }) {
+						say("%s imports %s; of others it may import %s", from, to, either(third))
+					}
+				case linkedIn && !inTests && slices.Contains(notInCore, to):
+					say("%s imports %s, which is too heavy for the page", from, to)
+				}
+			}
+		}
+		judge(p.Imports, a.third, false)
+		tests := slices.Concat([]string{testify}, a.third, a.tests)
+		judge(p.TestImports, tests, true)
+		judge(p.XTestImports, tests, true)
+	}
+	return wrong
+}
+
+// linked checks what really reaches the page, through others too.
+func linked(j *job) (string, error) {
+	deps, err := j.list(forJS, "-deps", "./wasm")
+	if err != nil {
+		return "", err
+	}
+	return fmt.Sprintf("%d packages", len(deps)), broken(wronglyLinked(deps))
+}
+
+func wronglyLinked(deps []listed) []string {
+	var wrong []string
+	for _, p := range deps {
+		if slices.Contains(notLinked, p.ImportPath) {
+			wrong = append(wrong, fmt.Sprintf("%s is linked into the page, through %s", p.ImportPath, either(importers(deps, p.ImportPath))))
+		}
+		if p.Standard || p.ImportPath == modulePath || within(p.ImportPath, modulePath) {
+			continue
+		}
+		if !within(p.ImportPath, safejs) {
+			wrong = append(wrong, fmt.Sprintf("%s is linked into the page, through %s; of others only safejs may be", p.ImportPath, either(importers(deps, p.ImportPath))))
+		}
+	}
+	for _, from := range importers(deps, "syscall/js") {
+		if i := slices.IndexFunc(deps, func(p listed) bool { return p.ImportPath == from }); !deps[i].Standard && !within(from, safejs) {
+			wrong = append(wrong, from+" imports syscall/js; only safejs may")
+		}
+	}
+	return wrong
+}
+
+func importers(all []listed, of string) []string {
+	var out []string
+	for _, p := range all {
+		if slices.Contains(p.Imports, of) {
+			out = append(out, p.ImportPath)
+		}
+	}
+	return out
+}
+
+// isThird is true for a path that starts with a host's name.
+func isThird(path string) bool {
+	first, _, _ := strings.Cut(path, "/")
+	return strings.Contains(first, ".")
+}
+
+func within(path, of string) bool { return path == of || strings.HasPrefix(path, of+"/") }
+
+func either(names []string) string {
+	if len(names) == 0 {
+		return "nothing"
+	}
+	return strings.Join(names, ", ")
+}
+
+func broken(wrong []string) error {
+	if len(wrong) == 0 {
+		return nil
+	}
+	return errors.New(strings.Join(wrong, "\n"))
+}

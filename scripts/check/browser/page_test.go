@@ -1,0 +1,313 @@
+package browser
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"sync"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/cdp"
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/cdproto/log"
+	"github.com/chromedp/cdproto/network"
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// patience is how long anything may take on a busy machine.
+const patience = 60 * time.Second
+
+// A screen is what the page is seen on.
+type screen struct {
+	name   string
+	width  int64 // CSS pixels
+	height int64
+	scale  float64
+	touch  bool
+}
+
+var (
+	phone = screen{"phone", 360, 640, 2, true}
+	small = screen{"small", 320, 568, 2, true}
+	desk  = screen{"desk", 1280, 800, 1, false}
+)
+
+// A look is a preference of the person's device: a media feature and its value.
+type look struct{ feature, value string }
+
+var (
+	dark  = look{"prefers-color-scheme", "dark"}
+	still = look{"prefers-reduced-motion", "reduce"}
+)
+
+// A page is one tab with the page open. What goes wrong in it fails the test.
+type page struct {
+	t      *testing.T
+	ctx    context.Context
+	host   *host
+	screen screen
+
+	mu       sync.Mutex
+	problems []string
+	forgiven []string
+}
+
+// open opens the page on a new host and waits until the core is up.
+func open(t *testing.T, s screen, looks ...look) *page {
+	t.Helper()
+	return newHost(t).open(s, looks...)
+}
+
+// open opens the page in a new tab and waits until the core is up.
+func (h *host) open(s screen, looks ...look) *page {
+	h.t.Helper()
+	p := h.blank(s, looks...)
+	p.visit(h.url())
+	return p
+}
+
+// blank is a new tab before anything is opened.
+func (h *host) blank(s screen, looks ...look) *page {
+	h.t.Helper()
+	p := &page{t: h.t, ctx: h.tab(), host: h, screen: s}
+	require.NoError(p.t, chromedp.Do(p.ctx))
+	require.NoError(p.t, chromedp.Listen(p.ctx, p.watch))
+	call(p, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{
+		Width: s.width, Height: s.height, DeviceScaleFactor: s.scale, Mobile: s.touch})
+	call(p, emulation.SetTouchEmulationEnabled, emulation.SetTouchEmulationEnabledParams{Enabled: s.touch})
+	var features []*emulation.MediaFeature
+	for _, l := range looks {
+		features = append(features, &emulation.MediaFeature{Name: l.feature, Value: l.value})
+	}
+	call(p, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Features: features})
+	p.t.Cleanup(p.check)
+	return p
+}
+
+// watch remembers what must not happen.
+func (p *page) watch(event any) {
+	switch e := event.(type) {
+	case *network.EventRequestWillBeSent:
+		if url := e.Request.URL; !strings.HasPrefix(url, p.host.url()) {
+			p.problem("a request to " + url)
+		}
+	case *runtime.EventExceptionThrown:
+		text := e.ExceptionDetails.Text
+		if x := e.ExceptionDetails.Exception; x != nil {
+			text += " " + x.Description
+		}
+		p.problem("exception: " + text)
+	case *runtime.EventConsoleAPICalled:
+		if e.Type == runtime.ConsoleAPICalledTypeError || e.Type == runtime.ConsoleAPICalledTypeAssert {
+			var parts []string
+			for _, a := range e.Args {
+				parts = append(parts, strings.Trim(string(a.Value)+" "+a.Description, ` "`))
+			}
+			p.problem("console: " + strings.Join(parts, " "))
+		}
+	case *log.EventEntryAdded: // the browser's own complaints, the page's policy among them
+		if e.Entry.Level == log.EntryLevelError || e.Entry.Source == log.EntrySourceSecurity {
+			p.problem(fmt.Sprintf("browser: %s %s", e.Entry.Text, e.Entry.URL))
+		}
+	}
+}
+
+func (p *page) problem(text string) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.problems = append(p.problems, text)
+}
+
+// forgive lets problems pass that contain the text: with the host stopped the
+// browser complains of requests that could not be sent.
+func (p *page) forgive(text string) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.forgiven = append(p.forgiven, text)
+}
+
+// check fails the test for each problem that was not forgiven.
+func (p *page) check() {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+next:
+	for _, problem := range p.problems {
+		for _, f := range p.forgiven {
+			if strings.Contains(problem, f) {
+				continue next
+			}
+		}
+		assert.Fail(p.t, problem)
+	}
+	p.problems = nil
+}
+
+// call sends a command of the browser's protocol.
+func call[P, R any](p *page, command cdp.Command[P, R], params P) R {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	r, err := chromedp.Call(ctx, command, params)
+	require.NoError(p.t, err)
+	return r
+}
+
+// do runs steps of chromedp.
+func (p *page) do(steps ...chromedp.Action[chromedp.Void]) {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	require.NoError(p.t, chromedp.Do(ctx, steps...))
+}
+
+// eval gives the value of an expression; a promise is awaited.
+func eval[T any](p *page, expression string) T {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
+	require.NoError(p.t, err, expression)
+	return v
+}
+
+// until waits for an expression, or what it promises, to be true. While a page gives way to another,
+// the browser may know neither: that is passed over.
+func (p *page) until(expression string) {
+	p.t.Helper()
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	for {
+		ok, err := chromedp.Run(ctx, chromedp.Evaluate[bool]("Promise.resolve("+expression+").then(Boolean)", chromedp.EvalAwaitPromise))
+		if ok {
+			return
+		}
+		select {
+		case <-ctx.Done():
+			require.Fail(p.t, "never came true: "+expression, "%v; problems: %q", err, p.problems)
+		case <-time.After(25 * time.Millisecond):
+		}
+	}
+}
+
+const isReady = `document.documentElement.dataset.ready === "1"`
+
+// visit opens an address and waits until the core is up.
+func (p *page) visit(url string) {
+	p.t.Helper()
+	p.do(chromedp.Navigate(url))
+	p.until(isReady)
+}
+
+func (p *page) reload() {
+	p.t.Helper()
+	p.do(chromedp.Reload())
+	p.until(isReady)
+}
+
+// byID is the expression for an element; it throws if there is none.
+func byID(id string) string {
+	quoted := strconv.Quote(id)
+	return `(document.getElementById(` + quoted + `) ?? (() => { throw new Error("no element " + ` + quoted + `) })())`
+}
+
+// fill types a text into a box, key by key, in place of what it held.
+func (p *page) fill(key, text string) {
+	p.t.Helper()
+	eval[bool](p, `(e => { e.scrollIntoView({block: "center"}); e.focus(); e.select(); return document.activeElement === e })(`+byID(key)+`)`)
+	p.do(chromedp.KeyEvent("\b"), chromedp.KeyEvent(text))
+}
+
+// choose takes an option of a list of words or units by its value.
+func (p *page) choose(id, value string) {
+	p.t.Helper()
+	got := eval[string](p, `(e => { e.focus(); e.value = `+strconv.Quote(value)+`;
+		for (const kind of ["input", "change"]) e.dispatchEvent(new Event(kind, {bubbles: true}));
+		return e.value })(`+byID(id)+`)`)
+	require.Equal(p.t, value, got, "%s has no such option", id)
+}
+
+// press taps or clicks the first element that a selector finds, where a finger
+// would: it must be in sight with nothing over it.
+func (p *page) press(selector string) {
+	p.t.Helper()
+	spot := eval[struct {
+		X, Y float64
+		Over string
+	}](p, `(async e => {
+		if (!e) throw new Error("no element");
+		e.scrollIntoView({block: "center"});
+		await new Promise(requestAnimationFrame);
+		const r = e.getBoundingClientRect(), x = r.x + r.width / 2, y = r.y + r.height / 2;
+		const top = document.elementFromPoint(x, y);
+		return {X: x, Y: y, Over: top && (e.contains(top) || top.contains(e)) ? "" : top ? top.outerHTML.slice(0, 80) : "nothing"};
+	})(document.querySelector(`+strconv.Quote(selector)+`))`)
+	require.Empty(p.t, spot.Over, "%s is covered", selector)
+	if p.screen.touch {
+		p.do(chromedp.TapXY(spot.X, spot.Y))
+		return
+	}
+	p.do(chromedp.MouseClickXY(spot.X, spot.Y))
+}
+
+// value is what a box holds.
+func (p *page) value(key string) string {
+	p.t.Helper()
+	return eval[string](p, byID(key)+`.value`)
+}
+
+// text is what an element says.
+func (p *page) text(id string) string {
+	p.t.Helper()
+	return eval[string](p, byID(id)+`.textContent.trim()`)
+}
+
+// state is an element's data-state, "" without.
+func (p *page) state(id string) string {
+	p.t.Helper()
+	return eval[string](p, byID(id)+`.dataset.state ?? ""`)
+}
+
+// shot writes a picture of what is in sight, if pictures are wanted.
+func (p *page) shot(name string) {
+	p.t.Helper()
+	p.picture(name, chromedp.CaptureScreenshot())
+}
+
+// whole writes a picture of the page from top to bottom.
+func (p *page) whole(name string) {
+	p.t.Helper()
+	p.picture(name, chromedp.FullScreenshot(100))
+}
+
+func (p *page) picture(name string, take chromedp.Action[[]byte]) {
+	p.t.Helper()
+	dir := os.Getenv("TWISTBENCH_SHOTS")
+	if dir == "" {
+		return
+	}
+	require.NoError(p.t, os.MkdirAll(dir, 0o755))
+	ctx, cancel := context.WithTimeout(p.ctx, patience)
+	defer cancel()
+	data, err := chromedp.Run(ctx, take)
+	require.NoError(p.t, err)
+	require.NoError(p.t, os.WriteFile(filepath.Join(dir, name+".png"), data, 0o644))
+}
+
+// slow makes the processor slower by a factor; 1 is as it is.
+func (p *page) slow(factor float64) {
+	p.t.Helper()
+	call(p, emulation.SetCPUThrottlingRate, emulation.SetCPUThrottlingRateParams{Rate: factor})
+}
+
+// kept waits until the service worker has everything and is in charge of later visits.
+func (p *page) kept() {
+	p.t.Helper()
+	p.until(`navigator.serviceWorker.getRegistration().then(r => r && r.active && r.active.state === "activated" && !r.installing)`)
+}

@@ -1,0 +1,289 @@
+package site
+
+import (
+	"bytes"
+	"fmt"
+	"html/template"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"twistbench/calc"
+	"twistbench/calc/quantity"
+	"twistbench/calc/show"
+	"twistbench/calc/words"
+)
+
+// Page renders the page with the start plan worked out, complete before any script runs.
+func Page(n Names) ([]byte, error) {
+	root, err := Root()
+	if err != nil {
+		return nil, err
+	}
+	source, err := os.ReadFile(filepath.Join(root, "web", "page.html"))
+	if err != nil {
+		return nil, err
+	}
+	r := newRenderer(&words.EnglishPage)
+	t, err := template.New("page.html").Funcs(r.funcs()).Parse(string(source))
+	if err != nil {
+		return nil, err
+	}
+	r.template = t
+	var b bytes.Buffer
+	if err := t.ExecuteTemplate(&b, "page", n); err != nil {
+		return nil, err
+	}
+	return b.Bytes(), nil
+}
+
+// renderer fills the page's parts from the slots of the start plan: the same that the page's program would write.
+type renderer struct {
+	words    *words.Page
+	template *template.Template
+	state    calc.State
+	display  show.Display
+	slots    map[string]string // id + what -> value
+}
+
+func newRenderer(page *words.Page) *renderer {
+	r := &renderer{words: page, slots: map[string]string{}}
+	r.display.Lang = page.Language()
+	start := calc.Start()
+	r.state.Work(&start)
+	for record := range strings.SplitSeq(string(r.display.Slots(nil, &r.state)), string(show.Record)) {
+		if part := strings.SplitN(record, string(show.Part), 3); len(part) == 3 {
+			r.slots[part[0]+" "+part[1]] = part[2]
+		}
+	}
+	return r
+}
+
+func (r *renderer) funcs() template.FuncMap {
+	return template.FuncMap{
+		"tag":     func() string { return r.words.Language().Tag },
+		"words":   r.say,
+		"slot":    r.slot,
+		"number":  r.number,
+		"box":     r.box,
+		"answer":  r.answer,
+		"load":    func(key string) (template.HTML, error) { return r.part("load", struct{ Key string }{key}) },
+		"head":    func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
+		"notes":   r.notes,
+		"bench":   r.bench,
+		"drawing": func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
+		"thread":  func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
+		"shapes":  r.shapes,
+		"title":   func(key string) string { return r.slots["draw."+key+":title t"] },
+		"desc":    func(key string) string { return r.slots["draw."+key+":desc t"] },
+	}
+}
+
+func (r *renderer) say(key string) (string, error) {
+	if !r.words.Has(key) {
+		return "", fmt.Errorf("no words for %q", key)
+	}
+	return r.words.Say(key), nil
+}
+
+// maybe returns the words of a key, empty where there are none.
+func (r *renderer) maybe(key string) string {
+	if !r.words.Has(key) {
+		return ""
+	}
+	return r.words.Say(key)
+}
+
+func (r *renderer) slot(id, what string) (string, error) {
+	v, ok := r.slots[id+" "+what]
+	if !ok {
+		return "", fmt.Errorf("no slot %s %s", id, what)
+	}
+	return v, nil
+}
+
+func (r *renderer) part(name string, data any) (template.HTML, error) {
+	var b bytes.Buffer
+	err := r.template.ExecuteTemplate(&b, name, data)
+	return template.HTML(b.String()), err
+}
+
+// number is a number that also stands elsewhere.
+func (r *renderer) number(key string) (template.HTML, error) {
+	v, err := r.slot("n:"+key, show.Text)
+	return template.HTML(`<output data-slot="n:` + template.HTMLEscapeString(key) + `" aria-live="off">` + template.HTMLEscapeString(v) + `</output>`), err
+}
+
+type option struct {
+	Value, Words string
+	Selected     bool
+}
+
+// box is what the template needs to know of a field.
+type box struct {
+	Key, Label, Name, Letter, Hint, Mode, About string
+	Value, State, Mark, Says, Other, Sure       string
+	Unit, UnitWords                             string
+	List, Why                                   bool
+	Units, Options                              []option
+	Doubt                                       *box
+}
+
+// box renders the box of a field, with the box of its ± in it where doubt names one.
+func (r *renderer) box(key string, doubt ...string) (template.HTML, error) {
+	b, err := r.field(key)
+	if err != nil {
+		return "", err
+	}
+	if len(doubt) == 1 {
+		if b.Doubt, err = r.field(doubt[0]); err != nil {
+			return "", err
+		}
+	}
+	return r.part("box", b)
+}
+
+func (r *renderer) field(key string) (*box, error) {
+	id := calc.Find(key)
+	if !id.IsField() {
+		return nil, fmt.Errorf("no field %q", key)
+	}
+	f := &calc.Fields[id]
+	label, err := r.say("label." + key)
+	if err != nil {
+		return nil, err
+	}
+	at := func(suffix, what string) string { return r.slots[key+suffix+" "+what] }
+	b := &box{
+		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Mode: "decimal",
+		Value: at("", show.Value), State: at(":box", show.State), Mark: at(":mark", show.Text), Says: at(":says", show.Text), Other: at(":other", show.Text), Sure: at(":doubt", show.Text),
+		Why: show.HasWorking(id),
+	}
+	b.About = key + ":says"
+	if b.Hint != "" {
+		b.About = key + ":hint " + b.About
+	}
+	k := r.state.Value(id).Kind()
+	for _, w := range f.Words {
+		text := r.maybe("option." + key + "." + w)
+		if text == "" {
+			if text, err = r.say("option." + w); err != nil {
+				return nil, err
+			}
+		}
+		b.Options = append(b.Options, option{w, text, w == b.Value})
+	}
+	switch k.Style {
+	case quantity.StyleList:
+		b.List, b.Mode = true, "text"
+	case quantity.StyleCount:
+		b.Mode = "numeric"
+	case quantity.StyleRatio:
+		b.Mode = "text"
+	}
+	if f.Unit != "" && !b.List && f.Words == nil {
+		b.Unit = at(":unit", show.Value)
+		for _, u := range k.Units {
+			text, err := r.say("unit." + u.Symbol)
+			if err != nil {
+				return nil, err
+			}
+			b.Units = append(b.Units, option{u.Symbol, text, u.Symbol == b.Unit})
+			if u.Symbol == b.Unit {
+				b.UnitWords = text
+			}
+		}
+	}
+	return b, nil
+}
+
+func (r *renderer) answer(key string) (template.HTML, error) {
+	label, err := r.say("label." + key)
+	if err != nil {
+		return "", err
+	}
+	value, err := r.slot(key, show.Text)
+	if err != nil {
+		return "", err
+	}
+	return r.part("answer", struct{ Key, Label, Name, Value, State, Sure string }{
+		key, label, r.maybe("name." + key), value, r.slots[key+":row s"], r.slots[key+":doubt t"],
+	})
+}
+
+// notes renders the notes that stand at a number.
+func (r *renderer) notes(key string) (template.HTML, error) {
+	var all template.HTML
+	for _, n := range calc.Notes {
+		if n.At.Key() != key {
+			continue
+		}
+		one, err := r.part("note", struct {
+			Key, Level, Text string
+			Hidden           bool
+		}{n.Key, levels[n.Level], r.slots["note."+n.Key+" t"], r.slots["note."+n.Key+":row h"] != ""})
+		if err != nil {
+			return "", err
+		}
+		all += one
+	}
+	if all == "" {
+		return "", fmt.Errorf("no note stands at %q", key)
+	}
+	return all, nil
+}
+
+var levels = [...]string{calc.Fine: "fine", calc.Care: "care", calc.Stop: "stop"}
+
+// bench renders the numbers that a section's bench view shows, and the way to the next one.
+func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error) {
+	type number struct{ Key, Label, Value string }
+	data := struct {
+		Key, Next string
+		Numbers   []number
+	}{Key: key, Next: next}
+	for _, k := range keys {
+		v, err := r.slot("n:"+k, show.Text)
+		if err != nil {
+			return "", err
+		}
+		label, err := r.say("label." + k)
+		if err != nil {
+			return "", err
+		}
+		data.Numbers = append(data.Numbers, number{k, label, v})
+	}
+	return r.part("bench", data)
+}
+
+func (r *renderer) drawing(name, key string) (template.HTML, error) {
+	for _, d := range show.Drawings {
+		if d.Key == key {
+			return r.part(name, d)
+		}
+	}
+	return "", fmt.Errorf("no drawing %q", key)
+}
+
+// shapes renders the shapes of a drawing, each with its attributes or its text from the slots.
+func (r *renderer) shapes(key string) (template.HTML, error) {
+	var b strings.Builder
+	for _, d := range show.Drawings {
+		if d.Key != key {
+			continue
+		}
+		for _, s := range d.Shapes {
+			fmt.Fprintf(&b, `<%s id="%s" class="%s"`, s.Tag, s.ID, s.Class)
+			if s.Anchor != "" {
+				fmt.Fprintf(&b, ` text-anchor="%s"`, s.Anchor)
+			}
+			for _, attribute := range [...]string{"d", "x", "y", "transform"} {
+				if v, ok := r.slots[s.ID+" "+attribute]; ok {
+					fmt.Fprintf(&b, ` %s="%s"`, attribute, template.HTMLEscapeString(v))
+				}
+			}
+			fmt.Fprintf(&b, `>%s</%s>`, template.HTMLEscapeString(r.slots[s.ID+" t"]), s.Tag)
+		}
+	}
+	return template.HTML(b.String()), nil
+}

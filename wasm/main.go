@@ -1,0 +1,103 @@
+//go:build js && wasm
+
+// Wasm is the page's program: it takes what happens on the page to the core and brings back what the page then shows. It is the only
+// package that talks to the browser.
+package main
+
+import (
+	"twistbench/calc"
+	"twistbench/calc/words"
+
+	"github.com/hack-pad/safejs"
+)
+
+func main() {
+	a := &app{}
+	a.window = safejs.Global()
+	a.display.Lang = words.Languages[0]
+	if err := a.start(); err != nil {
+		a.report(err)
+		return
+	}
+	select {}
+}
+
+// app is the open page.
+type app struct {
+	page
+
+	sheet   calc.Sheet
+	history calc.History
+	state   calc.State
+
+	shelf    shelf
+	open     string // key of the kept plan on the page; "" for one that is not kept
+	name     string // of the plan
+	bench    string // the step that fills the screen, "" for none
+	inverted bool   // black on white there
+	linked   bool   // a link stands in the address and is to be taken out at the first change
+
+	pause  pause
+	worker worker
+}
+
+// start takes over the page as the build made it: first what it shows, then a link or the plan that was open, then whatever was typed
+// before the program was there.
+func (a *app) start() error {
+	if err := a.attach(); err != nil {
+		return err
+	}
+	a.shelf.open(a.window)
+	a.sheet = calc.Start()
+	a.state.Work(&a.sheet)
+	a.assume(&a.state)
+	now, err := a.gather()
+	if err != nil {
+		return err
+	}
+	early := a.typedEarly(now)
+
+	a.name = a.say("plan.start", "")
+	a.put("status", text, "")
+	if link := linkOf(now.href); link != "" {
+		a.openLink(link)
+	} else if key, ok := a.shelf.lastOpen(); ok {
+		a.openKept(key)
+	}
+	a.display.US = a.shelf.device() == "us"
+	a.plans()
+	for _, b := range early {
+		a.sheet = a.sheet.Type(calc.Find(b.key), b.text, b.unit)
+	}
+	if len(early) > 0 {
+		a.keep()
+	}
+	if err := a.listen(); err != nil {
+		return err
+	}
+	a.refresh()
+	a.put("page", "data-ready", "1")
+	if err := a.flush(); err != nil {
+		return err
+	}
+	return a.worker.start(a)
+}
+
+// refresh works the sheet; flush then shows what changed.
+func (a *app) refresh() {
+	a.state.Work(&a.sheet)
+	a.slots(&a.state)
+}
+
+// change makes next the sheet, as one step of undo that began with typing in id or with something else, and keeps it.
+func (a *app) change(next calc.Sheet, id calc.ID) {
+	if next == a.sheet {
+		a.refresh()
+		return
+	}
+	a.history.Before(a.sheet, id)
+	a.sheet = next
+	a.refresh()
+	a.put("undo", "disabled", "")
+	a.keep()
+}

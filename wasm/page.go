@@ -1,0 +1,144 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"strings"
+
+	"twistbench/calc"
+	"twistbench/calc/show"
+
+	"github.com/hack-pad/safejs"
+)
+
+// page is the browser's window, what was last written to it, and what is to be written next.
+type page struct {
+	window, document safejs.Value
+	edge             safejs.Value // boot.js: gather and apply
+
+	display         show.Display
+	last, next, out []byte
+}
+
+// What a record is of, besides attributes; boot.js says more.
+const (
+	text         = show.Text
+	value        = show.Value
+	hidden       = show.Hidden
+	focus        = "f"
+	options      = "o"
+	chosenOption = "c" // also while the list has the focus
+)
+
+func (p *page) attach() (err error) {
+	if p.document, err = p.window.Get("document"); err != nil {
+		return err
+	}
+	p.edge, err = p.window.Get("twistbench")
+	return err
+}
+
+// report is where every error of the browser ends.
+func (p *page) report(err error) {
+	if err == nil {
+		return
+	}
+	if console, failed := p.window.Get("console"); failed == nil {
+		_, _ = console.Call("error", err.Error())
+	}
+}
+
+// put adds a record to what is to be written. Inlined in its many callers it would take more of the page's program than all else here.
+//
+//go:noinline
+func (p *page) put(id, what, value string) {
+	p.out = append(p.out, id...)
+	p.out = append(p.out, show.Part)
+	p.out = append(p.out, what...)
+	p.out = append(p.out, show.Part)
+	p.out = append(p.out, value...)
+	p.out = append(p.out, show.Record)
+}
+
+// tell puts a sentence where it is seen and read out.
+//
+//go:noinline
+func (p *page) tell(key, part string) { p.put("status", text, p.say(key, part)) }
+
+//go:noinline
+func (p *page) say(key, part string) string { return p.display.Say(key, part) }
+
+// assume takes it that the page shows the state, as the build made it.
+func (p *page) assume(st *calc.State) { p.last = p.display.Slots(p.last[:0], st) }
+
+// slots adds what the state changes on the page.
+func (p *page) slots(st *calc.State) {
+	p.next = p.display.Slots(p.next[:0], st)
+	p.out = show.Changes(p.out, p.last, p.next)
+	p.last, p.next = p.next, p.last
+}
+
+// flush writes what is to be written.
+func (p *page) flush() error {
+	if len(p.out) == 0 {
+		return nil
+	}
+	_, err := p.edge.Call("apply", string(p.out))
+	p.out = p.out[:0]
+	return err
+}
+
+// happening is an event and every box as it is then.
+type happening struct {
+	kind, id, do, key, value, href string
+	boxes                          string
+}
+
+// gather reads an event, or with none just the page.
+func (p *page) gather(event ...any) (h happening, err error) {
+	v, err := p.edge.Call("gather", event...)
+	if err != nil {
+		return h, err
+	}
+	all, err := v.String()
+	first, rest, _ := strings.Cut(all, string(show.Record))
+	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href} {
+		*part, first, _ = strings.Cut(first, string(show.Part))
+	}
+	h.boxes = rest
+	return h, err
+}
+
+// box is a box of the page: its field's key, its text, and the unit beside it.
+type box struct{ key, text, unit string }
+
+// nextBox cuts the first box off.
+func nextBox(boxes string) (b box, rest string) {
+	record, rest, _ := strings.Cut(boxes, string(show.Record))
+	b.key, record, _ = strings.Cut(record, string(show.Part))
+	b.text, b.unit, _ = strings.Cut(record, string(show.Part))
+	return b, rest
+}
+
+// box returns the box of a key.
+func (h *happening) box(key string) (b box, ok bool) {
+	for rest := h.boxes; rest != ""; {
+		if b, rest = nextBox(rest); b.key == key {
+			return b, true
+		}
+	}
+	return b, false
+}
+
+// typedEarly returns the boxes that no longer hold what the build put in them: they were typed in while the program was loading.
+func (p *page) typedEarly(h happening) (early []box) {
+	for rest := h.boxes; rest != ""; {
+		var b box
+		b, rest = nextBox(rest)
+		built := string(show.Record) + b.key + string(show.Part) + value + string(show.Part) + b.text + string(show.Record)
+		if !strings.Contains(string(show.Record)+string(p.last), built) {
+			early = append(early, b)
+		}
+	}
+	return early
+}

@@ -1,0 +1,223 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"strconv"
+	"strings"
+
+	"twistbench/calc"
+
+	"github.com/hack-pad/safejs"
+)
+
+// keep writes the plan on the page, and only that one, to the device. A plan that is not kept yet gets an entry of its own.
+func (a *app) keep() {
+	if a.linked {
+		a.linked = false
+		a.report(a.dropLink())
+	}
+	isNew := a.open == ""
+	if isNew {
+		n := a.shelf.unused()
+		a.open, a.name = planPrefix+strconv.Itoa(n), a.say("plan.unnamed", strconv.Itoa(n))
+	}
+	if !a.shelf.set(a.open, calc.Kept(a.name, &a.sheet)) {
+		a.tell("say.not-kept", "")
+	} else if isNew {
+		a.shelf.setOpen(a.open)
+	}
+	if isNew {
+		a.plans()
+	}
+}
+
+// load puts a plan on the page that is not a change of the one before: undo does not cross it.
+func (a *app) load(s calc.Sheet, key, name string) {
+	a.sheet, a.open, a.name = s, key, name
+	a.history = calc.History{}
+	a.linked = false
+}
+
+// openKept opens a kept plan; what of it can't be read is left at its start text.
+func (a *app) openKept(key string) {
+	kept, ok := a.shelf.get(key)
+	if !ok {
+		return
+	}
+	name, s, _ := calc.ParseKept(kept)
+	if name == "" {
+		name = a.say("plan.unnamed", strconv.Itoa(number(key)))
+	}
+	a.load(s, key, name)
+	a.shelf.setOpen(key)
+}
+
+// choose opens the plan of a key from the list; "" is the start plan.
+func (a *app) choose(key string) {
+	if key == "" {
+		a.load(calc.Start(), "", a.say("plan.start", ""))
+		a.shelf.setOpen("")
+	} else {
+		a.openKept(key)
+	}
+	a.opened()
+	a.tell("say.opened", a.name)
+}
+
+// opened shows a plan that was just opened.
+func (a *app) opened() {
+	a.plans()
+	a.disable("undo", a.history.Empty())
+	a.refresh()
+}
+
+func (a *app) deletePlan() {
+	if a.open == "" {
+		return
+	}
+	name, gone := a.name, a.sheet
+	a.shelf.remove(a.open)
+	a.load(calc.Start(), "", a.say("plan.start", ""))
+	a.history.Before(gone, calc.None)
+	a.shelf.setOpen("")
+	a.opened()
+	a.tell("say.deleted", name)
+}
+
+// rename takes the name typed for the plan.
+func (a *app) rename(name string) {
+	if name = strings.TrimSpace(name); name == "" {
+		return
+	}
+	if a.open == "" {
+		a.keep()
+	}
+	a.name = name
+	a.keep()
+	a.list()
+}
+
+// plans shows which plan is open and which there are.
+func (a *app) plans() {
+	a.put("plan-name", value, a.name)
+	a.disable("delete", a.open == "")
+	units := "metric"
+	if a.display.US {
+		units = "us"
+	}
+	a.put("units", value, units)
+	a.list()
+}
+
+// list lists the plans: the start plan, those that are kept, and the one on the page where it is neither.
+func (a *app) list() {
+	const option, name = "\x1d", "\x1c"
+	all := name + a.say("plan.start", "")
+	listed := a.open == "" && a.name == a.say("plan.start", "")
+	for _, key := range a.shelf.plans() {
+		kept, _ := a.shelf.get(key)
+		title, _, _ := calc.ParseKept(kept)
+		if key == a.open {
+			title, listed = a.name, true
+		}
+		all += option + key + name + title
+	}
+	chosen := a.open
+	if !listed {
+		chosen = "\x00"
+		all += option + chosen + name + a.name
+	}
+	a.put("plan-list", options, all)
+	a.put("plan-list", chosenOption, chosen)
+}
+
+// stored is a change of what is kept by another tab: it is announced, not merged.
+func (a *app) stored(key string) {
+	a.list()
+	if key == a.open && key != "" {
+		a.tell("say.elsewhere", "")
+	}
+}
+
+// linkOf returns the plan in an address, "" where there is none.
+func linkOf(href string) string {
+	if _, link, ok := strings.Cut(href, "#"); ok && strings.HasPrefix(link, "v=1") {
+		return link
+	}
+	return ""
+}
+
+// openLink opens the plan of a link as one that is not kept, and touches nothing that is.
+func (a *app) openLink(link string) {
+	s, faults := calc.ParseLink(link)
+	a.load(s, "", a.say("plan.from-link", ""))
+	a.linked = true
+	if len(faults) == 0 {
+		a.tell("say.linked", "")
+		return
+	}
+	keys := faults[0].Key
+	for _, f := range faults[1:] {
+		keys += ", " + f.Key
+	}
+	a.tell("say.link-faults", keys)
+}
+
+// dropLink takes the link out of the address, so that a reload brings the plan as it is now.
+func (a *app) dropLink() error {
+	history, err := a.window.Get("history")
+	if err != nil {
+		return err
+	}
+	_, err = history.Call("replaceState", safejs.Null(), "", ".")
+	return err
+}
+
+// copy copies a text; where the browser won't, it shows it for copying by hand.
+func (a *app) copy(copied string) error {
+	byHand := func(safejs.Value) error {
+		a.put("copy-by-hand", hidden, "")
+		a.put("copy-box", value, copied)
+		a.tell("say.not-copied", "")
+		return nil
+	}
+	clipboard, err := a.navigator("clipboard")
+	if err != nil {
+		return byHand(clipboard)
+	}
+	promise, err := clipboard.Call("writeText", copied)
+	if err != nil {
+		return byHand(clipboard)
+	}
+	return a.then(promise, func(safejs.Value) error { a.tell("say.copied", ""); return nil }, byHand)
+}
+
+// navigator returns something of the browser's that not every browser has.
+func (a *app) navigator(name string) (safejs.Value, error) {
+	n, err := a.window.Get("navigator")
+	if err != nil {
+		return n, err
+	}
+	return n.Get(name)
+}
+
+// then calls one of two functions when a promise is settled, and writes what it put.
+func (a *app) then(promise safejs.Value, good, bad func(safejs.Value) error) error {
+	var fs [2]safejs.Func
+	for i, f := range [...]func(safejs.Value) error{good, bad} {
+		wrapped, err := safejs.FuncOf(func(_ safejs.Value, args []safejs.Value) any {
+			a.report(f(args[0]))
+			a.report(a.flush())
+			fs[0].Release()
+			fs[1].Release()
+			return nil
+		})
+		if err != nil {
+			return err
+		}
+		fs[i] = wrapped
+	}
+	_, err := promise.Call("then", fs[0].Value(), fs[1].Value())
+	return err
+}

@@ -1,0 +1,98 @@
+// The page's own small part of the program: it starts the core, and moves texts between the core and the page, one string each way.
+//
+// gather(event) returns what happened and every box: "type <1f> id <1f> do <1f> key <1f> value <1f> href <1e>", and then for each box
+// "key <1f> text <1f> unit <1e>". apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ, and never into the box
+// that is being typed in. What is t for text, v for the value of a control, s for a state, h for hidden, f to move the focus there, o for
+// the options of a list and c for the chosen one, and anything else is an attribute, which an empty value takes away.
+"use strict";
+(() => {
+  const PART = "\x1f", RECORD = "\x1e", OPTION = "\x1d", NAME = "\x1c";
+  const places = new Map(); // slot id -> elements
+  const boxes = document.querySelectorAll("main input, main select:not(.unit)");
+  const wasm = document.currentScript.dataset.wasm;
+
+  function find(id) {
+    let found = places.get(id);
+    if (!found) {
+      const one = document.getElementById(id);
+      found = one ? [one] : [...document.querySelectorAll('[data-slot="' + CSS.escape(id) + '"]')];
+      places.set(id, found);
+    }
+    return found;
+  }
+
+  function gather(event) {
+    const target = event?.target;
+    const button = target?.closest?.("[data-do]");
+    const value = event?.type === "toggle" ? (target.open ? "1" : "") : event?.key ?? target?.value ?? "";
+    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href].join(PART) + RECORD;
+    for (const box of boxes) {
+      const unit = document.getElementById(box.id + ":unit");
+      all += box.id + PART + box.value + PART + (unit ? unit.value ?? unit.textContent : "") + RECORD;
+    }
+    return all;
+  }
+
+  function write(element, what, value) {
+    switch (what) {
+      case "t":
+        if (!element.firstChild) element.append("");
+        if (element.firstChild.data !== value) element.firstChild.data = value;
+        break;
+      case "v":
+        if (!("value" in element)) write(element, "t", value);
+        else if (element !== document.activeElement && element.value !== value) element.value = value;
+        break;
+      case "c":
+        element.value = value;
+        break;
+      case "s":
+        element.dataset.state = value;
+        break;
+      case "h":
+        element.hidden = value !== "";
+        break;
+      case "f":
+        element.scrollIntoView({ block: "nearest" });
+        element.focus({ preventScroll: true });
+        break;
+      case "o":
+        element.replaceChildren(...value.split(OPTION).map((option) => {
+          const [key, name] = option.split(NAME);
+          return new Option(name, key);
+        }));
+        break;
+      default:
+        if (value === "") element.removeAttribute(what);
+        else element.setAttribute(what, value);
+    }
+  }
+
+  function apply(slots) {
+    for (const record of slots.split(RECORD)) {
+      const [id, what, value] = record.split(PART);
+      if (what !== undefined) for (const element of find(id)) write(element, what, value);
+    }
+  }
+
+  globalThis.twistbench = { gather, apply };
+
+  async function start() {
+    const go = new Go();
+    let got;
+    try {
+      got = await WebAssembly.instantiateStreaming(fetch(wasm), go.importObject);
+    } catch {
+      // A host that serves another content type, or an old browser: read it whole.
+      const answer = await fetch(wasm);
+      got = await WebAssembly.instantiate(await answer.arrayBuffer(), go.importObject);
+    }
+    await go.run(got.instance);
+    throw new Error("the core has stopped");
+  }
+
+  start().catch((reason) => {
+    console.error(reason);
+    document.documentElement.dataset.failed = "1";
+  });
+})();
