@@ -48,17 +48,16 @@ func ratioDoubt(p *Plan) float64 {
 
 // question is one of the two: the plan to move from, the readings moved, and the numbers that are asked about.
 type question struct {
-	base  func(st *State) Plan
+	base  func(st *State, p *Plan)
 	moves []move
 	asked []ID
 }
 
 var questions = [2]question{
 	{
-		base: func(st *State) Plan {
-			p := st.asRead
+		base: func(st *State, p *Plan) {
+			*p = st.asRead
 			p.measureThickness(&st.Plan)
-			return p
 		},
 		moves: []move{caliper, given(scale, HangMass, HangAdd), ratio, given(cut, CutPrecursor), coil, relaxed},
 		asked: []ID{
@@ -67,12 +66,11 @@ var questions = [2]question{
 		},
 	},
 	{
-		base: func(st *State) Plan {
-			p := st.Plan
+		base: func(st *State, p *Plan) {
+			*p = st.Plan
 			p.measureThickness(&st.Plan)
 			p.Given[HangGroup], p.Given[LengthGroup] = HangMass, CutPrecursor
 			p.jaws.set, p.jaws.first, p.jaws.second = true, p.First, p.Second
-			return p
 		},
 		moves: []move{caliper, scale, ratio, cut, coil, relaxed, first, last},
 		asked: []ID{
@@ -117,19 +115,19 @@ func (st *State) doubts() {
 	var up, sum, most [NumIDs]float64
 	for q := range questions {
 		asked := questions[q].asked
-		base := questions[q].base(st)
+		questions[q].base(st, &st.base)
 		for _, id := range asked {
 			sum[id], most[id] = 0, 0
 		}
 		m.Out.Under, m.Out.Over = st.Out.Under, st.Out.Over
 		for i := range questions[q].moves {
 			mv := &questions[q].moves[i]
-			by := mv.by(&base)
+			by := mv.by(&st.base)
 			if !(by > 0) {
 				continue
 			}
 			for _, sign := range [2]float64{1, -1} {
-				m.Plan = base
+				m.Plan = st.base
 				mv.apply(&m.Plan, sign*by)
 				Solve(&m.Plan)
 				results(&m.Plan, &m.Out)

@@ -9,19 +9,18 @@ import (
 type Reason string
 
 const (
-	NotANumber  Reason = "number"
-	BadUnit     Reason = "unit"
-	TooLow      Reason = "low"
-	TooHigh     Reason = "high"
-	NotWhole    Reason = "whole"
-	RatioOfOne  Reason = "one"
-	NotAWord    Reason = "word"
-	BadItem     Reason = "item"
-	BadPlies    Reason = "plies"
-	NotFinite   Reason = "finite"
-	UnknownKey  Reason = "key"
-	SaidTwice   Reason = "twice"
-	NotReadable Reason = "text"
+	NotANumber Reason = "number"
+	BadUnit    Reason = "unit"
+	TooLow     Reason = "low"
+	TooHigh    Reason = "high"
+	NotWhole   Reason = "whole"
+	RatioOfOne Reason = "one"
+	NotAWord   Reason = "word"
+	BadItem    Reason = "item"
+	BadPlies   Reason = "plies"
+	NotFinite  Reason = "finite"
+	UnknownKey Reason = "key"
+	SaidTwice  Reason = "twice"
 )
 
 // Problem is a text that was not taken, and why. The zero Problem is none.

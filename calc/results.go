@@ -63,10 +63,17 @@ func results(p *Plan, r *Results) {
 }
 
 // choose finds the two loads nearest to what must be added, from the masses owned.
-func choose(p *Plan, r *Results) {
-	set, err := quantity.ParseList(quantity.KindMass, string(p.Owned), Fields[HangOwned].Unit)
-	if err != nil {
-		set = nil
+func (st *State) choose() {
+	if st.owned != st.Plan.Owned {
+		st.owned = st.Plan.Owned
+		st.Set, _ = quantity.ParseList(quantity.KindMass, string(st.owned), Fields[HangOwned].Unit)
 	}
-	r.Under, r.Over = craft.NearestLoads(set, p.Add)
+	st.pieces = quantity.NaN
+	for i := range st.Set {
+		if i == 0 {
+			st.pieces = 0
+		}
+		st.pieces += float64(st.Set[i].Count)
+	}
+	st.Out.Under, st.Out.Over = craft.NearestLoads(st.Set, st.Plan.Add)
 }

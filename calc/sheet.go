@@ -62,10 +62,13 @@ func Attach(id ID, text, unit string) string {
 		return text
 	}
 	if r, err := k.Parse(text, unit); err == nil && r.Bare && unit != "" {
-		for _, with := range [...]string{text + " " + unit, unit + " " + text} { // the second for 470 f34
-			if w, err := k.Parse(with, unit); err == nil && w.SI == r.SI && !w.Bare {
-				return with
-			}
+		with := text + " " + unit
+		if w, err := k.Parse(with, unit); err == nil && w.SI == r.SI {
+			return with
+		}
+		with = unit + " " + text // 470 f34
+		if w, err := k.Parse(with, unit); err == nil && w.SI == r.SI {
+			return with
 		}
 	}
 	return text

@@ -11,10 +11,14 @@ type State struct {
 	Notices [NumFields]Notice
 	Doubt   [NumIDs]float64 // SI; NaN where none is known
 	Mostly  [NumIDs]ID      // where the doubt mostly comes from
+	Set     []quantity.Item // the masses owned
 
-	sheet  Sheet  // what was worked
-	asRead Plan   // the plan before Solve
-	moved  *State // the plan with one reading moved by its doubt
+	sheet  Sheet         // what was worked
+	asRead Plan          // the plan before Solve
+	owned  quantity.List // what Set was read from
+	pieces float64       // in Set; NaN for none
+	base   Plan          // the plan from which readings are moved
+	moved  *State        // the plan with one reading moved by its doubt
 }
 
 // Work reads a sheet and works out everything that follows.
@@ -23,7 +27,7 @@ func (st *State) Work(s *Sheet) {
 	Read(s, &st.Plan, &st.Notices)
 	st.asRead = st.Plan
 	Solve(&st.Plan)
-	choose(&st.Plan, &st.Out)
+	st.choose()
 	results(&st.Plan, &st.Out)
 	st.doubts()
 }
@@ -46,6 +50,9 @@ func (st *State) Value(id ID) quantity.Value {
 
 // SI returns the value of a number in SI, NaN while it is unknown. A word's is its place in the list.
 func (st *State) SI(id ID) float64 {
+	if id == HangOwned {
+		return st.pieces
+	}
 	if v := st.Value(id); v != nil {
 		return v.SI()
 	}

@@ -118,8 +118,8 @@ func TestStorage(t *testing.T) {
 	var st State
 	all := func() (si [NumIDs]float64) {
 		for id := None + 1; id < NumIDs; id++ {
-			if si[id] = st.SI(id); math.IsNaN(si[id]) {
-				si[id] = -1
+			if v := st.Value(id); v != nil && !math.IsNaN(v.SI()) {
+				si[id] = v.SI()
 			}
 		}
 		return si

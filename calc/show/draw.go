@@ -1,6 +1,358 @@
 package show
 
-import "twistbench/calc"
+import (
+	"math"
+	"strconv"
+	"unicode/utf8"
+
+	"twistbench/calc"
+)
+
+// Drawing is a picture in SVG. Its shapes are always the same ones: what a plan changes is their slots, "d" of a path, and the
+// text, "x", "y" and sometimes "transform" of a text. A drawing of a section has the slots draw.KEY:title and draw.KEY:desc
+// too, its text equivalent; one of the thread has none, for it says nothing that the section's own drawing does not say.
+type Drawing struct {
+	Key    string
+	W, H   float64 // viewBox 0 0 W H
+	Shapes []Shape
+	draw   func(sketch) []byte
+}
+
+// Shape is an element of a drawing. How its class looks is the style sheet's: a drawing only has strokes, and must read in one colour.
+type Shape struct {
+	ID     string // of its slots
+	Tag    string // "path" or "text"
+	Class  string
+	Anchor string // text-anchor of a text
+}
+
+// Drawings lists them: of each section, and of the thread that runs down the page beside it.
+var Drawings = []Drawing{
+	{"fibre", 320, 214, fibreShapes[:], drawFibre},
+	{"hang", 320, 424, hangShapes[:], drawHang},
+	{"cut", 320, 262, cutShapes[:], drawCut},
+	{"clamp", 320, 238, clampShapes[:], drawClamp},
+	{"thread.fibre", 28, 2400, threadFibreShapes[:], drawThreadFibre},
+	{"thread.hang", 28, 2400, threadHangShapes[:], drawThreadHang},
+	{"thread.cut", 28, 2400, threadCutShapes[:], drawThreadCut},
+	{"thread.clamp", 28, 2400, threadClampShapes[:], drawThreadClamp},
+}
 
 // drawings appends the slots of every drawing.
-func (d *Display) drawings(b []byte, st *calc.State) []byte { return b }
+func (d *Display) drawings(b []byte, st *calc.State) []byte {
+	for i := range Drawings {
+		g := &Drawings[i]
+		b = g.draw(sketch{Display: d, st: st, b: b, shapes: g.Shapes, w: g.W})
+	}
+	return b
+}
+
+// sketch is a drawing in the making. Its pen draws with relative moves, from and to whole tenths of a unit, so that a path is short
+// and its rounding never adds up.
+type sketch struct {
+	*Display
+	st      *calc.State
+	b       []byte
+	shapes  []Shape
+	w       float64
+	x, y    int  // where the pen is, in tenths
+	upright bool // the pen's x runs down the page, as along a hanging thread
+}
+
+// path begins the path of shape i; what the pen does until end is in it, which may be nothing.
+//
+//go:noinline
+func (s *sketch) path(i int) {
+	s.b = open(s.b, s.shapes[i].ID, "", "d")
+	s.x, s.y = 0, 0
+}
+
+//go:noinline
+func (s *sketch) end() { s.b = shut(s.b) }
+
+//go:noinline
+//go:noinline
+func (s *sketch) str(text string) { s.b = append(s.b, text...) }
+
+func (s *sketch) move(x, y float64) { s.to('m', x, y) }
+
+//go:noinline
+func (s *sketch) line(x, y float64) { s.to('l', x, y) }
+
+//go:noinline
+func (s *sketch) to(command byte, x, y float64) {
+	if s.upright {
+		x, y = y, x
+	}
+	tx, ty := int(math.Round(x*10)), int(math.Round(y*10))
+	dx, dy := tx-s.x, ty-s.y
+	switch {
+	case command == 'l' && dy == 0:
+		s.b = appendTenths(append(s.b, 'h'), dx)
+	case command == 'l' && dx == 0:
+		s.b = appendTenths(append(s.b, 'v'), dy)
+	default:
+		s.b = appendTenths(append(s.b, command), dx)
+		if dy >= 0 {
+			s.b = append(s.b, ' ')
+		}
+		s.b = appendTenths(s.b, dy)
+	}
+	s.x, s.y = tx, ty
+}
+
+//go:noinline
+func appendTenths(b []byte, n int) []byte {
+	if n < 0 {
+		b = append(b, '-')
+		n = -n
+	}
+	b = strconv.AppendInt(b, int64(n/10), 10)
+	if n%10 != 0 {
+		b = append(b, '.', '0'+byte(n%10))
+	}
+	return b
+}
+
+// circle draws a circle round (x, y): an arc all the way round but for a tenth of a unit, and closed.
+//
+//go:noinline
+func (s *sketch) circle(x, y, r float64) {
+	n := max(int(math.Round(r*10)), 1)
+	s.move(x-float64(n)/10, y)
+	s.b = append(s.b, 'a')
+	s.b = appendTenths(s.b, n)
+	s.b = append(s.b, ' ')
+	s.b = appendTenths(s.b, n)
+	s.b = append(s.b, " 0 1 1 0 .1z"...)
+}
+
+// disc draws a circle that reads as filled, with strokes alone.
+//
+//go:noinline
+func (s *sketch) disc(x, y, r float64) {
+	for ; r > 0.3; r -= 1.2 {
+		s.circle(x, y, r)
+	}
+}
+
+// box draws a rectangle from (x, y), w wide and h high.
+//
+//go:noinline
+func (s *sketch) box(x, y, w, h float64) {
+	s.move(x, y)
+	s.line(x+w, y)
+	s.line(x+w, y+h)
+	s.line(x, y+h)
+	s.line(x, y)
+}
+
+// bar draws a line from x to end with a tick across it at both.
+//
+//go:noinline
+func (s *sketch) bar(x, end, y float64) {
+	s.stroke(x, y-3, x, y+3)
+	s.stroke(x, y, end, y)
+	s.stroke(end, y-3, end, y+3)
+}
+
+// arrow draws an arrow from x to end, with a tick where it starts.
+//
+//go:noinline
+func (s *sketch) arrow(x, end, y float64) {
+	head := math.Max(-5, math.Min(5, end-x))
+	s.stroke(x, y-3, x, y+3)
+	s.stroke(x, y, end, y)
+	s.stroke(end-head, y-math.Abs(head)*0.6, end, y)
+	s.line(end-head, y+math.Abs(head)*0.6)
+}
+
+//go:noinline
+func (s *sketch) stroke(x, y, toX, toY float64) {
+	s.move(x, y)
+	s.line(toX, toY)
+}
+
+// The strands of a coil that are seen from the side: those on the near side, those on the far side, or both.
+const (
+	nearSide = 1 << iota
+	farSide
+)
+
+// coil draws a coil of so many turns from x to x + length round the line y. A helix seen from the side.
+func (s *sketch) coil(x, y, length, radius float64, turns, side int) {
+	half := length / float64(turns) / 2
+	if side == nearSide|farSide {
+		s.move(x, y+radius)
+	}
+	for i := range turns {
+		at := x + 2*half*float64(i)
+		if side&nearSide != 0 {
+			if side&farSide == 0 {
+				s.move(at, y+radius)
+			}
+			s.line(at+half, y-radius)
+		}
+		if side&farSide != 0 {
+			if side&nearSide == 0 {
+				s.move(at+half, y-radius)
+			}
+			s.line(at+2*half, y+radius)
+		}
+	}
+}
+
+// turns returns how many turns to draw for a coil of that length in the drawing: how many there are is not known before it is coiled.
+//
+//go:noinline
+func turns(length float64, most int) int { return min(max(int(length/4.5), 3), most) }
+
+// label appends the words of a key as the text of shape i at (x, y), moved so that they stay in the drawing, and returns how wide they are.
+// They are left out when show is false or when they need more than the room there is.
+//
+//go:noinline
+func (s *sketch) label(i int, x, y, room float64, show bool, key string) float64 {
+	from := s.text(i)
+	if show {
+		s.b = s.about(s.b, key, calc.None, s.st, about{})
+	}
+	return s.place(i, from, x, y, room)
+}
+
+// needs appends as the text of shape i what must be given before a drawing can be made, where its number id is not known.
+//
+//go:noinline
+func (s *sketch) needs(i int, x, y float64, id calc.ID) {
+	from := s.text(i)
+	if other := s.st.Needs(id); other != calc.None {
+		s.b = s.about(s.b, "mark.unknown", id, s.st, about{other: other})
+	}
+	s.place(i, from, x, y, s.w)
+}
+
+// text begins the text of shape i and returns where it starts.
+//
+//go:noinline
+func (s *sketch) text(i int) int {
+	s.b = open(s.b, s.shapes[i].ID, "", Text)
+	return len(s.b)
+}
+
+// place ends a text and puts it at (x, y).
+func (s *sketch) place(i, from int, x, y, room float64) float64 {
+	w := wide(s.b[from:])
+	if w > math.Min(room, s.w-2*margin) {
+		s.b, w = s.b[:from], 0
+	}
+	s.end()
+	if w == 0 {
+		x, y = 0, 0 // a place may be as unknown as the words
+	}
+	switch s.shapes[i].Anchor {
+	case "start":
+		x = math.Min(x, s.w-margin-w)
+	case "middle":
+		x = math.Max(margin+w/2, math.Min(x, s.w-margin-w/2))
+	case "end":
+		x = math.Max(x, margin+w)
+	}
+	s.attribute(i, "x", x)
+	s.attribute(i, "y", y)
+	return w
+}
+
+const margin = 3
+
+//go:noinline
+func (s *sketch) attribute(i int, name string, x float64) {
+	s.b = open(s.b, s.shapes[i].ID, "", name)
+	s.b = appendTenths(s.b, int(math.Round(x*10)))
+	s.end()
+}
+
+// say appends the words of a key, for those who do not see the drawing.
+//
+//go:noinline
+func (s *sketch) say(id, key string) {
+	s.b = open(s.b, id, "", Text)
+	s.b = s.about(s.b, key, calc.None, s.st, about{})
+	s.end()
+}
+
+// also appends more words to a text that is not ended yet.
+//
+//go:noinline
+func (s *sketch) also(show bool, key string) {
+	if show {
+		s.b = append(s.b, ' ')
+		s.b = s.about(s.b, key, calc.None, s.st, about{})
+	}
+}
+
+// wide returns about how wide a text is in the size of a label, rather too much than too little.
+//
+//go:noinline
+func wide(text []byte) float64 {
+	w := 0.0
+	for len(text) > 0 {
+		r, n := utf8.DecodeRune(text)
+		text = text[n:]
+		switch r {
+		case ' ', '.', ',', ':', ';', 'i', 'l', 'j', 'f', 't', '|', '(', ')':
+			w += 4.8
+		case 'm', 'w', 'M', 'W', '%', '–':
+			w += 12.7
+		default:
+			w += 8.3
+		}
+	}
+	return w
+}
+
+// known reports whether all of the numbers are.
+//
+//go:noinline
+func known(numbers ...float64) bool {
+	for _, x := range numbers {
+		if math.IsNaN(x) || math.IsInf(x, 0) {
+			return false
+		}
+	}
+	return true
+}
+
+// longest returns the greatest of the numbers that are known, 0 where none is.
+//
+//go:noinline
+func longest(numbers ...float64) float64 {
+	most := 0.0
+	for _, x := range numbers {
+		if x > most {
+			most = x
+		}
+	}
+	return most
+}
+
+// above returns the least of 1, 2, 5, 10, 20 … and of 0.5, 0.2, 0.1 … that is not below x, and which of 1, 2 and 5 it begins with.
+//
+//go:noinline
+func above(x float64) (round float64, leading int) {
+	if !(x > 1e-300 && x < 1e300) {
+		return x, 1
+	}
+	x *= 1 - 1e-9
+	ten := 1.0
+	for ten > x {
+		ten /= 10
+	}
+	for ten*10 <= x {
+		ten *= 10
+	}
+	for _, n := range [...]int{1, 2, 5} {
+		if float64(n)*ten >= x {
+			return float64(n) * ten, n
+		}
+	}
+	return 10 * ten, 1
+}

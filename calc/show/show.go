@@ -166,10 +166,22 @@ func (d *Display) says(b []byte, st *calc.State, id calc.ID) []byte {
 		return d.about(b, "advice.usual", id, st, about{limit: f.Usual[0], high: f.Usual[1]})
 	case st.Value(id).Kind().Style == quantity.StyleRatio:
 		return d.ratio(b, st, x)
+	case !st.Worked(id) && commercial(st, id):
+		return d.about(b, "reading.about", id, st, about{limit: x})
 	case !st.Worked(id) && d.odd(st, id):
 		return d.about(b, "reading.echo", id, st, about{limit: x})
+	case id == calc.HangStress:
+		return d.about(b, "reading.on", id, st, about{})
+	case id == calc.ClampSecondStretch:
+		return d.about(b, "reading.of", id, st, about{})
 	}
 	return b
+}
+
+// commercial reports whether a number was typed in a commercial unit, which the trade rounds.
+func commercial(st *calc.State, id calc.ID) bool {
+	u := st.Value(id).Kind().Unit(st.Notices[id].Unit)
+	return u != nil && u.About
 }
 
 // ratio appends a ratio as a sentence: how much fibre 100 mm of coil uses.

@@ -35,6 +35,16 @@ func (d *Display) Unit(st *calc.State, id calc.ID) *quantity.Unit {
 	return u
 }
 
+// linear returns the unit in which a difference or a limit is shown: that of the number, but for a count of length per mass, whose ± would
+// be another at either end.
+func (d *Display) linear(st *calc.State, id calc.ID) *quantity.Unit {
+	u := d.Unit(st, id)
+	if u != nil && u.Inverse {
+		return st.Value(id).Kind().Default()
+	}
+	return u
+}
+
 func unitOf(id calc.ID) string {
 	if id.IsField() {
 		return calc.Fields[id].Unit
@@ -57,7 +67,7 @@ func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 		return d.appendLoad(b, st, id)
 	}
 	if words := wordsOf(id); words != nil {
-		return append(b, d.Lang.Say("word."+words[int(v.SI())])...)
+		return str(b, d.Lang.SayOf("word.", words[int(v.SI())]))
 	}
 	if math.IsNaN(v.SI()) {
 		return str(b, quantity.Unknown)
@@ -98,7 +108,7 @@ func (d *Display) AppendDoubt(b []byte, st *calc.State, id calc.ID) []byte {
 	if math.IsNaN(by) {
 		return b
 	}
-	u := d.Unit(st, id)
+	u := d.linear(st, id)
 	b = str(b, "± ")
 	if st.Value(id).Kind() == quantity.KindFraction {
 		b = quantity.Append(b, by, u, 2, d.Lang.Mark)
@@ -110,7 +120,7 @@ func (d *Display) AppendDoubt(b []byte, st *calc.State, id calc.ID) []byte {
 
 // appendAt appends a value x, in SI, in the unit of number id, to at most the digits of its row.
 func (d *Display) appendAt(b []byte, st *calc.State, id calc.ID, x float64) []byte {
-	u := d.Unit(st, id)
+	u := d.linear(st, id)
 	v := st.Value(id)
 	b = appendTrimmedUnit(b, x, u, max(digitsOf(id), 4), d.Lang.Mark)
 	if v.Kind().Style == quantity.StyleRatio {
@@ -125,10 +135,10 @@ func (d *Display) appendLoad(b []byte, st *calc.State, id calc.ID) []byte {
 	if id == calc.HangOverSet {
 		load = &st.Out.Over
 	}
-	set, err := quantity.ParseList(quantity.KindMass, string(st.Plan.Owned), unitOf(calc.HangOwned))
-	if err != nil || math.IsNaN(float64(load.Sum)) {
+	if math.IsNaN(float64(load.Sum)) {
 		return str(b, quantity.Unknown)
 	}
+	set := st.Set
 	u := d.Unit(st, id)
 	n := len(b)
 	var done [40]bool

@@ -41,7 +41,7 @@ func result(st *calc.State, id calc.ID, i, n int) calc.ID {
 
 func (d *Display) step(b []byte, st *calc.State, w *calc.Working, result calc.ID) []byte {
 	if w.Eq == nil {
-		b = str(b, d.Lang.Say("method."+w.Method))
+		b = str(b, d.Lang.SayOf("method.", w.Method))
 		for i, t := range w.Terms {
 			if i == 0 {
 				b = append(b, '\n')
@@ -69,7 +69,7 @@ func (d *Display) step(b []byte, st *calc.State, w *calc.Working, result calc.ID
 	b = append(b, '\n')
 	b = str(b, d.Lang.Say("working.holds"))
 	b = append(b, ' ')
-	b = str(b, d.Lang.Say("holds."+w.Eq.Holds))
+	b = str(b, d.Lang.SayOf("holds.", w.Eq.Holds))
 	b = d.source(b, w.Eq.Source)
 	b = str(b, "; ")
 	return append(b, d.Lang.Say("grade."+string('0'+rune(w.Eq.Grade)))...)

@@ -218,10 +218,14 @@ func (r *renderer) notes(key string) (template.HTML, error) {
 		if n.At.Key() != key {
 			continue
 		}
+		word, err := r.say(levels[n.Level].words)
+		if err != nil {
+			return "", err
+		}
 		one, err := r.part("note", struct {
-			Key, Level, Text string
-			Hidden           bool
-		}{n.Key, levels[n.Level], r.slots["note."+n.Key+" t"], r.slots["note."+n.Key+":row h"] != ""})
+			Key, Level, Word, Text string
+			Hidden                 bool
+		}{n.Key, levels[n.Level].state, word, r.slots["note."+n.Key+" t"], r.slots["note."+n.Key+":row h"] != ""})
 		if err != nil {
 			return "", err
 		}
@@ -233,7 +237,11 @@ func (r *renderer) notes(key string) (template.HTML, error) {
 	return all, nil
 }
 
-var levels = [...]string{calc.Fine: "fine", calc.Care: "care", calc.Stop: "stop"}
+var levels = [...]struct{ state, words string }{
+	calc.Fine: {"fine", "state.fine"},
+	calc.Care: {"care", "state.care"},
+	calc.Stop: {"stop", "state.stop"},
+}
 
 // bench renders the numbers that a section's bench view shows, and the way to the next one.
 func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error) {

@@ -1,0 +1,191 @@
+package show
+
+import (
+	"math"
+
+	"twistbench/calc"
+)
+
+// The thread's own drawings are narrow and long, and the page shows as much of their upper end as it has room for beside a section.
+// The fibre enters at the top and leaves at the foot at the same place, so that it goes on from section to section.
+const (
+	threadX   = 14.0
+	threadEnd = 2400.0
+)
+
+const (
+	threadFibreLine = iota
+	threadFibreYarn
+)
+
+var threadFibreShapes = [...]Shape{
+	threadFibreLine: {"draw.thread.fibre.line", "path", "fibre", ""},
+	threadFibreYarn: {"draw.thread.fibre.yarn", "path", "yarn", ""},
+}
+
+// drawThreadFibre draws the strands side by side, three at most, laid together above and below.
+func drawThreadFibre(s sketch) []byte {
+	const top, spread, foot = 24.0, 44.0, 244.0
+	p := &s.st.Plan
+	s.path(threadFibreLine)
+	if p.Fibre.Strands >= 2 {
+		s.stroke(threadX, 0, threadX, top)
+		s.stroke(threadX, foot+spread-top, threadX, threadEnd)
+		if p.Fibre.Strands >= 3 {
+			s.stroke(threadX, top, threadX, foot+spread-top)
+		}
+		for _, x := range [2]float64{threadX - 5, threadX + 5} {
+			s.stroke(threadX, top, x, spread)
+			s.line(x, foot)
+			s.line(threadX, foot+spread-top)
+		}
+	} else {
+		s.stroke(threadX, 0, threadX, threadEnd)
+	}
+	s.end()
+	s.path(threadFibreYarn)
+	if p.Yarn.Strands >= 1 {
+		s.stroke(threadX, top, threadX+10, spread)
+		s.line(threadX+10, foot)
+		s.line(threadX, foot+spread-top)
+	}
+	s.end()
+	return s.b
+}
+
+const (
+	threadHangLine = iota
+	threadHangMass
+)
+
+var threadHangShapes = [...]Shape{
+	threadHangLine: {"draw.thread.hang.line", "path", "fibre", ""},
+	threadHangMass: {"draw.thread.hang.mass", "path", "mass", ""},
+}
+
+// drawThreadHang draws the mass on the thread, its volume as the mass is.
+func drawThreadHang(s sketch) []byte {
+	const at = 150.0
+	mass := float64(s.st.Plan.Mass)
+	s.path(threadHangLine)
+	s.stroke(threadX, 0, threadX, threadEnd)
+	s.end()
+	s.path(threadHangMass)
+	if known(mass) {
+		w, h := block(mass, 24, 25, 120)
+		// Wider than the gutter it grows downwards.
+		if side := 24 * math.Cbrt(mass); side > 25 {
+			h = math.Min(side*side*side/(w*w), 120)
+		}
+		s.box(threadX-w/2, at, w, h)
+	}
+	s.end()
+	return s.b
+}
+
+const (
+	threadCutLine = iota
+	threadCutEnds
+	threadCutLabel
+)
+
+var threadCutShapes = [...]Shape{
+	threadCutLine:  {"draw.thread.cut.line", "path", "fibre", ""},
+	threadCutEnds:  {"draw.thread.cut.ends", "path", "cut", ""},
+	threadCutLabel: {"draw.thread.cut.label", "text", "label", "middle"},
+}
+
+// drawThreadCut draws one piece between its cuts, with its ties, the tails in proportion to the whole.
+func drawThreadCut(s sketch) []byte {
+	const top, foot, gap = 48.0, 328.0, 4.0
+	p, o := &s.st.Plan, &s.st.Out
+	cut, tail := float64(o.Length), float64(p.Tail)
+	shown := known(cut, tail) && cut > 0
+	s.path(threadCutLine)
+	if shown {
+		tie := math.Min(tail/cut, 0.5) * (foot - top)
+		s.stroke(threadX, 0, threadX, top-gap)
+		s.stroke(threadX, top+gap, threadX, foot-gap)
+		s.stroke(threadX, foot+gap, threadX, threadEnd)
+		s.disc(threadX, top+tie, 2.6)
+		s.disc(threadX, foot-tie, 2.6)
+	} else {
+		s.stroke(threadX, 0, threadX, threadEnd)
+	}
+	s.end()
+	s.path(threadCutEnds)
+	if shown {
+		s.stroke(3, top, 25, top)
+		s.stroke(3, foot, 25, foot)
+	}
+	s.end()
+	from := s.text(threadCutLabel)
+	if shown {
+		s.b = s.Append(s.b, s.st, calc.CutLength)
+		if wide(s.b[from:]) > foot-top-20 {
+			s.b = s.b[:from]
+		}
+	}
+	s.end()
+	id := s.shapes[threadCutLabel].ID
+	s.b = put(s.b, id, "", "x", "25.5")
+	s.b = put(s.b, id, "", "y", "188")
+	s.b = put(s.b, id, "", "transform", "rotate(-90 25.5 188)")
+	return s.b
+}
+
+const (
+	threadClampLine = iota
+	threadClampCoil
+	threadClampMarks
+	threadClampJaws
+)
+
+var threadClampShapes = [...]Shape{
+	threadClampLine:  {"draw.thread.clamp.line", "path", "fibre", ""},
+	threadClampCoil:  {"draw.thread.clamp.coil", "path", "fibre", ""},
+	threadClampMarks: {"draw.thread.clamp.marks", "path", "ghost", ""},
+	threadClampJaws:  {"draw.thread.clamp.jaws", "path", "jaw", ""},
+}
+
+// drawThreadClamp draws the coil between the jaws at the last gap, and where the jaw stood before, in proportion.
+func drawThreadClamp(s sketch) []byte {
+	const top, most, jaw = 40.0, 260.0, 12.0
+	p := &s.st.Plan
+	piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
+	k, foot := 0.0, top
+	if known(last) && last > 0 {
+		k = most / longest(piece, first, last)
+		foot += last * k
+	}
+	s.path(threadClampLine)
+	if k > 0 {
+		s.stroke(threadX, 0, threadX, top)
+		s.stroke(threadX, foot, threadX, threadEnd)
+	} else {
+		s.stroke(threadX, 0, threadX, threadEnd)
+	}
+	s.end()
+	n := turns(piece*k, 14)
+	s.upright = true
+	s.path(threadClampCoil)
+	if k > 0 {
+		s.coil(top, threadX, last*k, 6, n, nearSide|farSide)
+	}
+	s.end()
+	s.upright = false
+	s.path(threadClampMarks)
+	for _, x := range [2]float64{piece, first} {
+		if k > 0 && known(x) && x != last {
+			s.stroke(2, top+x*k, 26, top+x*k)
+		}
+	}
+	s.end()
+	s.path(threadClampJaws)
+	if k > 0 {
+		s.box(2, top-jaw, 24, jaw)
+		s.box(2, foot, 24, jaw)
+	}
+	s.end()
+	return s.b
+}
