@@ -8,6 +8,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 )
 
@@ -17,6 +18,9 @@ var forJS = []string{"GOOS=js", "GOARCH=wasm"}
 // coreJS are the packages that exist for the browser: ./... would also take
 // the ones that drive a browser, which do not.
 var coreJS = []string{"./calc/...", "./wasm/..."}
+
+// forJSAll adds our copy of safejs, which is a module of its own.
+var forJSAll = append(slices.Clone(coreJS), "github.com/hack-pad/safejs")
 
 // command runs a program in the module's folder and gives what it printed on
 // standard output; an error holds all it printed, standard error last.
@@ -59,7 +63,7 @@ func vet(j *job) (string, error) {
 }
 
 func vetJS(j *job) (string, error) {
-	_, err := j.golang(forJS, append([]string{"vet"}, coreJS...)...)
+	_, err := j.golang(forJS, append([]string{"vet"}, forJSAll...)...)
 	return "", err
 }
 
@@ -102,8 +106,8 @@ func testsJS(j *job) (string, error) {
 	for k, v := range kept {
 		env = append(env, k+"="+v)
 	}
-	cmd := []string{"test", "-exec=" + filepath.Join(goroot, "lib", "wasm", "go_js_wasm_exec"), "./calc/..."}
-	return summary(j.command(env, "go", cmd...))
+	cmd := []string{"test", "-exec=" + filepath.Join(goroot, "lib", "wasm", "go_js_wasm_exec")}
+	return summary(j.command(env, "go", append(cmd, forJSAll...)...))
 }
 
 // shortPath lists only the folders that hold the programs, and the system's.

@@ -1,0 +1,3 @@
+module github.com/hack-pad/safejs
+
+go 1.18
