@@ -39,9 +39,9 @@ var EnglishPage = Page{language: &English, list: sorted([]entry{
 	{"plan.take", "Use the new version"},
 
 	{"bench.open", "Bench view"},
-	{"bench.close", "Back to the page"},
+	{"bench.close", "Back"},
 	{"bench.next", "Next step"},
-	{"bench.invert", "Black or white"},
+	{"bench.invert", "Invert"},
 	{"state.fine", "Good to know"},
 	{"state.care", "Care"},
 	{"state.stop", "Stop"},
