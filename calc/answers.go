@@ -95,7 +95,7 @@ var Answers = [NumAnswers]Answer{
 	HangSameMass - NumFields:    {Key: "hang.same-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.SameStressEq, Terms: []ID{HangTheirStress, HangLoadArea}}},
 	HangOfLabel - NumFields:     {Key: "hang.of-label", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.ShareEq, Terms: []ID{HangStress, FibreLabelStress}}},
 
-	CutLength - NumFields:       {Key: "cut.length", Unit: "mm", Digits: 1, Working: &Working{Eq: &craft.CutLengthEq, Terms: []ID{CutPrecursor, CutTail}}},
+	CutLength - NumFields:       {Key: "cut.length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.CutLengthEq, Terms: []ID{CutPrecursor, CutTail}}},
 	CutAllPieces - NumFields:    {Key: "cut.all-pieces", Digits: 1, Working: &Working{Eq: &craft.PiecesEq, Terms: []ID{CutPieces, CutSpare}}},
 	CutTotal - NumFields:        {Key: "cut.total", Unit: "m", Digits: 4, Working: &Working{Eq: &craft.TotalLineEq, Terms: []ID{CutAllPieces, FibreStrands, CutLength}}},
 	CutYarnTotal - NumFields:    {Key: "cut.yarn-total", Unit: "m", Digits: 4, Working: &Working{Eq: &craft.TotalLineEq, Terms: []ID{CutAllPieces, YarnStrands, CutLength}}},

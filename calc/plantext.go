@@ -1,6 +1,10 @@
 package calc
 
-import "strings"
+import (
+	"strings"
+
+	"twistbench/calc/quantity"
+)
 
 // A plan text is key=text&key=text. A link is the same with the texts percent-encoded, beginning v=1. An absent key takes its start
 // text; a key with nothing behind it is empty. Of a group only the members named count, its start givens go.
@@ -25,12 +29,14 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 	var faults []Fault
 	var named [NumFields]bool
 	var given [NumGroups]ID
-	for entry := range strings.SplitSeq(text, "&") {
-		key, value, _ := strings.Cut(entry, "=")
+	for text != "" {
+		entry, rest := split(text, '&')
+		text = rest
+		key, value := split(entry, '=')
 		if encoded {
 			key, value = unescape(key), unescape(value)
 		}
-		key = strings.TrimSpace(clean(key))
+		key = quantity.Trim(Clean(key))
 		if key == "" || key == "v" {
 			continue
 		}
@@ -64,6 +70,14 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 	return s, faults
 }
 
+// split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.
+func split(text string, mark byte) (before, behind string) {
+	if i := strings.IndexByte(text, mark); i >= 0 {
+		return text[:i], text[i+1:]
+	}
+	return text, ""
+}
+
 // Kept writes a plan as it is kept on a device: its name and its link.
 func Kept(name string, s *Sheet) string {
 	b := append(appendEscaped([]byte("name="), name), "&v=1"...)
@@ -72,10 +86,10 @@ func Kept(name string, s *Sheet) string {
 
 // ParseKept reads what Kept wrote.
 func ParseKept(text string) (name string, s Sheet, faults []Fault) {
-	head, rest, _ := strings.Cut(text, "&")
+	head, rest := split(text, '&')
 	name, _ = strings.CutPrefix(head, "name=")
 	s, faults = ParseLink(rest)
-	return clean(unescape(name)), s, faults
+	return Clean(unescape(name)), s, faults
 }
 
 // PlanText writes the sheet as a plan text: every text that is not empty, and every one that is empty but would not start so.

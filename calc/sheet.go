@@ -2,6 +2,7 @@ package calc
 
 import (
 	"strings"
+	"unicode/utf8"
 
 	"twistbench/calc/quantity"
 )
@@ -49,7 +50,7 @@ func (s Sheet) Type(id ID, text, unit string) Sheet {
 
 // Attach returns text with unit behind it where the text is a bare number of a kind that has units.
 func Attach(id ID, text, unit string) string {
-	text = strings.TrimSpace(clean(text))
+	text = quantity.Trim(Clean(text))
 	f := &Fields[id]
 	if text == "" || f.Words != nil || f.Unit == "" {
 		return text
@@ -74,19 +75,27 @@ func Attach(id ID, text, unit string) string {
 	return text
 }
 
-// clean takes out of a text what no box can hold: control characters, which would be taken for the end of a slot, and bytes that are no
+// Clean takes out of a text what no box can hold: control characters, which would be taken for the end of a slot, and bytes that are no
 // character.
-func clean(text string) string {
-	text = strings.ToValidUTF8(text, "\uFFFD")
-	if strings.IndexFunc(text, isControl) < 0 {
+func Clean(text string) string {
+	var b []byte
+	from := 0 // of what is not in b yet
+	for i := 0; i < len(text); {
+		r, n := utf8.DecodeRuneInString(text[i:])
+		bad := r == utf8.RuneError && n == 1
+		if bad || isControl(r) {
+			b = append(b, text[from:i]...)
+			from = i + n
+		}
+		if bad {
+			b = utf8.AppendRune(b, r)
+		}
+		i += n
+	}
+	if b == nil && from == 0 {
 		return text
 	}
-	return strings.Map(func(r rune) rune {
-		if isControl(r) {
-			return -1
-		}
-		return r
-	}, text)
+	return string(append(b, text[from:]...))
 }
 
 func isControl(r rune) bool { return r < ' ' && r != '\n' && r != '\t' || r == 0x7f }
@@ -103,7 +112,7 @@ func Detach(id ID, text string) (shown, unit string) {
 		return text, f.Unit
 	}
 	unit = r.Unit.Symbol
-	if number, ok := strings.CutSuffix(text, " "+unit); ok && number == strings.TrimSpace(number) {
+	if number, ok := strings.CutSuffix(text, " "+unit); ok && number == quantity.Trim(number) {
 		if bare, err := k.Parse(number, unit); err == nil && bare.Bare && bare.SI == r.SI {
 			return number, unit
 		}

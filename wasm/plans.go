@@ -3,10 +3,10 @@
 package main
 
 import (
-	"strconv"
 	"strings"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 
 	"github.com/hack-pad/safejs"
 )
@@ -20,7 +20,7 @@ func (a *app) keep() {
 	isNew := a.open == ""
 	if isNew {
 		n := a.shelf.unused()
-		a.open, a.name = planPrefix+strconv.Itoa(n), a.say("plan.unnamed", strconv.Itoa(n))
+		a.open, a.name = planPrefix+decimal(n), a.say("plan.unnamed", decimal(n))
 	}
 	if !a.shelf.set(a.open, calc.Kept(a.name, &a.sheet)) {
 		a.tell("say.not-kept", "")
@@ -47,7 +47,7 @@ func (a *app) openKept(key string) {
 	}
 	name, s, _ := calc.ParseKept(kept)
 	if name == "" {
-		name = a.say("plan.unnamed", strconv.Itoa(number(key)))
+		name = a.say("plan.unnamed", decimal(number(key)))
 	}
 	a.load(s, key, name)
 	a.shelf.setOpen(key)
@@ -87,7 +87,7 @@ func (a *app) deletePlan() {
 
 // rename takes the name typed for the plan.
 func (a *app) rename(name string) {
-	if name = strings.TrimSpace(name); name == "" {
+	if name = quantity.Trim(name); name == "" {
 		return
 	}
 	if a.open == "" {
@@ -142,7 +142,7 @@ func (a *app) stored(key string) {
 
 // linkOf returns the plan in an address, "" where there is none.
 func linkOf(href string) string {
-	if _, link, ok := strings.Cut(href, "#"); ok && strings.HasPrefix(link, "v=1") {
+	if _, link := split(href, '#'); strings.HasPrefix(link, "v=1") {
 		return link
 	}
 	return ""

@@ -57,19 +57,16 @@ func Decimals(x float64, digits int) int {
 }
 
 // awayFromHalf moves x, if it lies exactly half way between two numbers of so
-// many decimals, one step of float64 away from zero: strconv would round it to
+// many decimals, a step or two of float64 away from zero: strconv would round it to
 // the even one.
 func awayFromHalf(x float64, decimals int) float64 {
-	if decimals >= len(tens) {
+	if decimals > 50 {
 		return x // no float64 of fewer than 17 digits lies half way
 	}
-	scaled := x * tens[decimals]
-	if math.Abs(scaled-math.Trunc(scaled)) != 0.5 || math.FMA(x, tens[decimals], -scaled) != 0 {
+	// Half way is where x × 10ⁿ × 2 is odd. 5ⁿ is odd, so that x × 2ⁿ × 2 is too, and that is exact.
+	odd := x * float64(uint64(2)<<decimals)
+	if odd != math.Trunc(odd) || odd/2 == math.Trunc(odd/2) {
 		return x
 	}
-	return math.Nextafter(x, math.Copysign(math.Inf(1), x))
+	return x + x*0x1p-52
 }
-
-// tens are the powers of ten that are exact in float64.
-var tens = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11,
-	1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22}

@@ -1,8 +1,7 @@
 package quantity
 
 import (
-	"errors"
-	"strconv"
+	"math"
 	"unicode/utf8"
 )
 
@@ -19,21 +18,7 @@ type parser struct {
 
 // fail remembers the part of the text that is wrong.
 func (p *parser) fail(from, to int, err error) error {
-	for from < to {
-		r, n := utf8.DecodeRuneInString(p.s[from:to])
-		if !isSpace(r) {
-			break
-		}
-		from += n
-	}
-	for from < to {
-		r, n := utf8.DecodeLastRuneInString(p.s[from:to])
-		if !isSpace(r) {
-			break
-		}
-		to -= n
-	}
-	p.part = p.s[from:to]
+	p.part = Trim(p.s[from:to])
 	return err
 }
 
@@ -212,29 +197,31 @@ func (p *parser) unsigned(start int) (float64, error) {
 	if !b.valid {
 		return 0, p.fail(start, b.end, ErrNumber)
 	}
-	var buf [32]byte
-	text := buf[:0]
+	digits, power := uint64(0), 0
 	for i := from; i < b.end; i++ {
-		switch c := p.s[i]; {
-		case isDigit(rune(c)):
-			text = append(text, c)
-		case i == b.mark:
-			text = append(text, '.')
+		if !nextDigit(p.s, i) {
+			continue
+		}
+		behind, full := b.mark >= 0 && i > b.mark, digits >= fullDigits
+		if !full {
+			digits = digits*10 + uint64(p.s[i]-'0')
+		}
+		if behind && !full {
+			power--
+		} else if !behind && full {
+			power++
 		}
 	}
 	p.i = b.end
-	text, exponent := p.exponent(text)
+	e, exponent := p.exponent()
 	if b.marks == 0 && !exponent {
 		if x, ok, err := p.fraction(start, from, b); ok || err != nil {
 			return x, err
 		}
 	}
-	x, err := strconv.ParseFloat(string(text), 64)
-	if err != nil {
-		if errors.Is(err, strconv.ErrRange) {
-			return 0, p.fail(start, p.i, ErrNotFinite)
-		}
-		return 0, p.fail(start, p.i, ErrNumber)
+	x := tenfold(float64(digits), power+e)
+	if math.IsInf(x, 0) {
+		return 0, p.fail(start, p.i, ErrNotFinite)
 	}
 	if b.marks == 1 && b.after == 3 && b.first > 0 && b.first <= 3 && p.s[from] != '0' && !exponent && !b.grouped {
 		p.without(b.mark)
@@ -255,32 +242,60 @@ func (p *parser) without(i int) {
 	p.cut++
 }
 
-// exponent reads e and a whole number, if they are written here, onto the end
-// of text.
-func (p *parser) exponent(text []byte) ([]byte, bool) {
+// fullDigits is where further digits say nothing that a float64 could hold.
+const fullDigits = 1e18
+
+// tenfold is x times ten to the power e. With at most 15 digits and an e of at
+// most 22 either way it is the float64 that is nearest, for both are exact; of
+// more it can be the one beside that.
+func tenfold(x float64, e int) float64 {
+	const most = len(tens) - 1
+	for ; e > most; e -= most {
+		x *= tens[most]
+	}
+	for ; e < -most; e += most {
+		x /= tens[most]
+	}
+	if e < 0 {
+		return x / tens[-e]
+	}
+	return x * tens[e]
+}
+
+// tens are the powers of ten that are exact in float64.
+var tens = [...]float64{1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11,
+	1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22}
+
+// exponent reads e and a whole number, if they are written here.
+func (p *parser) exponent() (e int, ok bool) {
 	i := p.i
 	if i >= len(p.s) || p.s[i]|0x20 != 'e' {
-		return text, false
+		return 0, false
 	}
 	i++
-	sign := byte('+')
+	negative := false
 	switch r, n := p.peek(i); r {
 	case '-', minus:
-		sign = '-'
+		negative = true
 		i += n
 	case '+':
 		i += n
 	}
 	if !nextDigit(p.s, i) {
-		return text, false
+		return 0, false
 	}
-	text = append(text, 'e', sign)
 	for ; nextDigit(p.s, i); i++ {
-		text = append(text, p.s[i])
+		e = min(e*10+int(p.s[i]-'0'), mostExponent)
 	}
 	p.i = i
-	return text, true
+	if negative {
+		e = -e
+	}
+	return e, true
 }
+
+// mostExponent is what stands for any exponent beyond it.
+const mostExponent = 1e5
 
 // fraction reads what follows the slash of 1/4, if the digits just read are
 // its upper half. With plies a slash says how many plies there are.

@@ -302,6 +302,21 @@ func edge(s string, e int) bool {
 	return true
 }
 
+// Trim is text without the spaces around it, also those that typesetting puts
+// there.
+func Trim(text string) string {
+	text = text[skipSpace(text, 0):]
+	end := 0 // of what is no space
+	for i := 0; i < len(text); {
+		r, n := utf8.DecodeRuneInString(text[i:])
+		i += n
+		if !isSpace(r) {
+			end = i
+		}
+	}
+	return text[:end]
+}
+
 func skipSpace(s string, i int) int {
 	for i < len(s) {
 		r, n := utf8.DecodeRuneInString(s[i:])

@@ -57,8 +57,8 @@ func TestBoxes(t *testing.T) {
 		{"and marked for screen readers", "fibre.diameter=abc", "fibre.diameter aria-invalid", "true"},
 		{"no problem", "", "fibre.diameter aria-invalid", "false"},
 		{"the text at fault stays", "fibre.diameter=abc", "fibre.diameter v", "abc"},
-		{"a limit is named with its unit", "fibre.diameter=0", "fibre.diameter:says t", "That is less than fibre diameter can be. 0.001 mm or more is accepted."},
-		{"in a list too", "hang.owned=2000 kg", "hang.owned:says t", "That is more than masses you own can be. 1000000 g or less is accepted."},
+		{"a limit is named with its unit", "fibre.diameter=0", "fibre.diameter:says t", "That is too little for fibre diameter: 0.001 mm or more is accepted."},
+		{"in a list too", "hang.owned=2000 kg", "hang.owned:says t", "That is too much for masses you own: 1000000 g or less is accepted."},
 		{"unusual", "fibre.diameter=5", "fibre.diameter:box s", "care"},
 		{"is accepted with advice", "fibre.diameter=5", "fibre.diameter:says t", "That is unusual for fibre diameter: most are 0.03 mm to 2 mm."},
 		{"and a tap away from what was meant", "fibre.diameter=5", "fibre.diameter:other t", "I meant 0.5 mm"},
@@ -68,7 +68,7 @@ func TestBoxes(t *testing.T) {
 		{"the other one", "cut.tail=1.234", "cut.tail:other t", "I meant 1234 mm"},
 		{"a ratio in words", "", "cut.ratio:says t", "100 mm of coil uses 480 mm of fibre."},
 		{"a worked-out number that can't be", "hang.hook=400 g", "hang.add:box s", "stop"},
-		{"says so", "hang.hook=400 g", "hang.add:says t", "This works out beyond what what to add to the hook can be. Check what you set."},
+		{"says so", "hang.hook=400 g", "hang.add:says t", "This works out beyond what is possible for mass to add to the hook. Check what you set."},
 		{"one stage has no second gap", "clamp.stages=one", "clamp.second:mark t", "needs number of heat-sets"},
 		{"nor does the strip", "clamp.stages=one", "strip.then h", "1"},
 		{"two have", "", "strip.then h", ""},
@@ -152,7 +152,7 @@ func TestWorkingShown(t *testing.T) {
 	assert.Equal(t, "You typed this.", v["hang.stress:working t"])
 	assert.Equal(t, "needs cross-section of one strand of the companion yarn", v["yarn.area:working t"])
 	assert.Contains(t, v["cut.length:working t"], "l = 408.0 mm + 2 × 40 mm = 488 mm, rounded up")
-	assert.Contains(t, v["hang.under:working t"], "what to add to the hook: 333 g; masses you own: 20x2, 50x2, 100, 200")
+	assert.Contains(t, v["hang.under:working t"], "mass to add to the hook: 333 g; masses you own: 20x2, 50x2, 100, 200")
 	assert.Contains(t, v["fibre.density:working t"], "Physical Properties of Textile Fibres")
 	for key, value := range v {
 		if strings.HasSuffix(key, ":working t") {

@@ -80,10 +80,13 @@ func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 	case quantity.StyleList:
 		return str(b, st.Text(id))
 	}
-	if text := st.Text(id); text != "" && !d.US && d.Units[id] == nil {
+	if text := st.Text(id); text != "" && !d.US {
 		return str(b, text)
 	}
 	u := d.Unit(st, id)
+	if id == calc.CutLength { // whole millimetres, in other units as close as they can be measured
+		return appendUnit(appendTrimmedUnit(b, v.SI(), u, digitsOf(id), d.Lang.Mark), u)
+	}
 	return appendUnit(quantity.Append(b, forgive(v.SI()), u, digitsOf(id), d.Lang.Mark), u)
 }
 
@@ -159,7 +162,7 @@ func (d *Display) appendLoad(b []byte, st *calc.State, id calc.ID) []byte {
 		b = appendTrimmedUnit(b, set[best].Each, u, 4, d.Lang.Mark)
 		if c := load.Count[best]; c > 1 {
 			b = str(b, "×")
-			b = strconv.AppendUint(b, uint64(c), 10)
+			b = strconv.AppendInt(b, int64(c), 10)
 		}
 	}
 	if len(b) == n {

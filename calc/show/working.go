@@ -2,7 +2,6 @@ package show
 
 import (
 	"math"
-	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -153,7 +152,7 @@ func (d *Display) term(b []byte, st *calc.State, w *calc.Working, symbol string)
 // bare appends a number as a term of an equation: like Append, but a ratio is a plain number.
 func (d *Display) bare(b []byte, st *calc.State, id calc.ID) []byte {
 	if u := d.Unit(st, id); u == nil && !math.IsNaN(st.SI(id)) {
-		return strconv.AppendFloat(b, rounded(st.SI(id), digitsOf(id)), 'f', -1, 64)
+		return appendTrimmed(b, st.SI(id), max(digitsOf(id), 4), d.Lang.Mark)
 	}
 	return d.rounded(b, st, id)
 }
@@ -165,15 +164,4 @@ func (d *Display) rounded(b []byte, st *calc.State, id calc.ID) []byte {
 	}
 	u := d.Unit(st, id)
 	return appendUnit(appendTrimmedUnit(b, st.SI(id), u, 7, d.Lang.Mark), u)
-}
-
-func rounded(x float64, digits int) float64 {
-	if x == math.Trunc(x) {
-		return x
-	}
-	r, err := strconv.ParseFloat(strconv.FormatFloat(x, 'g', max(digits, 4), 64), 64)
-	if err != nil {
-		return x
-	}
-	return r
 }

@@ -37,7 +37,7 @@ var englishLive = []entry{
 
 	{"name.hang.stress", "stress"},
 	{"name.hang.mass", "total hanging mass, hook included"},
-	{"name.hang.add", "what to add to the hook"},
+	{"name.hang.add", "mass to add to the hook"},
 	{"name.hang.force", "force"},
 	{"name.hang.hook", "mass of the hook"},
 	{"name.hang.area", "area that the stress is on"},
@@ -154,8 +154,8 @@ var englishLive = []entry{
 	// problems at a field
 	{"problem.number", "“{part}” is not a number I can read. Type it like 0.52 or 0,52, with a unit behind it if you like."},
 	{"problem.unit", "I don't know the unit “{part}” here. You can use {units}."},
-	{"problem.low", "That is less than {name} can be. {limit} or more is accepted."},
-	{"problem.high", "That is more than {name} can be. {limit} or less is accepted."},
+	{"problem.low", "That is too little for {name}: {limit} or more is accepted."},
+	{"problem.high", "That is too much for {name}: {limit} or less is accepted."},
 	{"problem.whole", "Type a whole number, like 3."},
 	{"problem.one", "A ratio of 1 means it did not coil. Type how many times longer the fibre is than its coil, like 4.8, or 4.8:1, or 0.21."},
 	{"problem.word", "“{part}” is not one of the choices: {units}."},
@@ -172,7 +172,7 @@ var englishLive = []entry{
 	{"reading.of", "Of {clamp.second-base}."},
 	{"reading.ratio", "100 mm of coil uses {limit} of fibre."},
 	{"advice.usual", "That is unusual for {name}: most are {limit} to {other}."},
-	{"advice.impossible", "This works out beyond what {name} can be. Check what you set."},
+	{"advice.impossible", "This works out beyond what is possible for {name}. Check what you set."},
 
 	// notes
 	{"note.weighed-agrees", "Scale and caliper agree: {fibre.weighed} weighed, {fibre.linear-density} from the size."},
