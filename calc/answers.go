@@ -7,6 +7,8 @@ import (
 
 // Results is the answers of a plan, in SI; NaN while something they need is unknown.
 type Results struct {
+	_ [0]func() // results are not compared
+
 	Thin, Thick  quantity.Length
 	Weighed      [2]quantity.LinearDensity // fibre, yarn
 	Implied      [2]quantity.Density
@@ -121,15 +123,15 @@ var Answers = [NumAnswers]Answer{
 	ClampFinishedTravel - NumFields:       {Key: "clamp.finished-travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampFinished, ClampPiece}}},
 	ClampFirstPosition - NumFields:        {Key: "clamp.first-position", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampFirst}}},
 	ClampSecondPosition - NumFields:       {Key: "clamp.second-position", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampSecond}}},
-	ClampFirstHole - NumFields:            {Key: "clamp.first-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: craft.Geometry, Terms: []ID{ClampFirst, ClampHolePitch, ClampHoleOffset}}},
+	ClampFirstHole - NumFields:            {Key: "clamp.first-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: &craft.Geometry, Terms: []ID{ClampFirst, ClampHolePitch, ClampHoleOffset}}},
 	ClampFirstHoleGap - NumFields:         {Key: "clamp.first-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampFirstHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampFirstHoleStretch - NumFields:     {Key: "clamp.first-hole-stretch", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampFirstHoleGap, ClampPiece}}},
-	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}}},
+	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: &craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
 }
 
-var nearest = Working{Method: "nearest-load", Source: craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
+var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
 
 func solidAreaWorking(p *Plan) *Working {
 	if p.Yarn.Strands > 0 {
@@ -149,8 +151,8 @@ var (
 	mainArea = Working{Eq: &craft.MainAreaEq, Terms: []ID{FibreStrands, FibreArea}}
 	allAreas = Working{Eq: &craft.AllAreaEq, Terms: []ID{FibreStrands, FibreArea, YarnStrands, YarnArea}}
 
-	envelopeMain = Working{Method: "envelope", Source: craft.Geometry, Terms: []ID{FibreStrands, FibreDiameter}}
-	envelopeAll  = Working{Method: "envelope", Source: craft.Geometry, Terms: []ID{FibreStrands, FibreDiameter, YarnStrands, YarnDiameter}}
+	envelopeMain = Working{Method: "envelope", Source: &craft.Geometry, Terms: []ID{FibreStrands, FibreDiameter}}
+	envelopeAll  = Working{Method: "envelope", Source: &craft.Geometry, Terms: []ID{FibreStrands, FibreDiameter, YarnStrands, YarnDiameter}}
 )
 
 func thickWorking(p *Plan) *Working {

@@ -20,6 +20,8 @@ type Strand struct {
 // Plan is the quantities read from a Sheet and, after Solve, the worked-out members of each group; NaN where a number is
 // unknown. It is never stored, and holds no pointer, so that a copy is a plan of its own.
 type Plan struct {
+	_ [0]func() // plans are not compared
+
 	Given [NumGroups]ID // the member of each group that was typed; None where none was
 
 	Fibre, Yarn   Strand

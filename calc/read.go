@@ -32,6 +32,8 @@ type Problem struct {
 
 // Notice is what is worth saying of each text that was read: a problem, or another reading that is possible.
 type Notice struct {
+	_ [0]func() // notices are not compared
+
 	Problem
 	Other string // the whole text as it would be for the other reading
 	Unit  string // symbol of the unit the text was read in
@@ -83,6 +85,9 @@ func readList(f *Field, text string, list *quantity.List, n *Notice) {
 	items, err := quantity.ParseList(quantity.KindMass, text, f.Unit)
 	if err != nil {
 		n.Problem = problem(err)
+		if n.Reason == NotANumber {
+			n.Reason = BadItem
+		}
 		return
 	}
 	for _, it := range items {

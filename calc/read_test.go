@@ -43,7 +43,7 @@ func TestRead(t *testing.T) {
 		{FibreDensity, "0", nan, TooLow, ""}, // and not the book value
 		{HangOwned, "20x2, 50", 3, "", ""},
 		{HangOwned, "20x0", nan, BadItem, "x0"},
-		{HangOwned, "20x2; foo", nan, NotANumber, "foo"},
+		{HangOwned, "20x2; foo", nan, BadItem, "foo"},
 		{HangOwned, "2x100 g", nan, BadItem, "2x100 g"},
 		{HangOwned, "2000 kg", nan, TooHigh, ""},
 		{CutRatio, "0.25", 4, "", ""},

@@ -48,26 +48,26 @@ var (
 	}
 	coiledOfFinishedOne = Working{Eq: &craft.OfReleasedOneEq, Terms: []ID{ClampFinished, ClampRetained, ClampFirstStretch}}
 
-	oneStage        = Working{Method: "one-stage", Source: craft.Geometry}
-	pieceMeasured   = Working{Method: "measured", Source: craft.Geometry, Terms: []ID{ClampMeasured}}
-	piecePlanned    = Working{Method: "planned", Source: craft.Geometry, Terms: []ID{ClampCoiled}}
-	basePiece       = Working{Method: "base-coiled", Source: craft.Geometry, Terms: []ID{ClampPiece}}
-	baseFirst       = Working{Method: "base-first", Source: craft.Geometry, Terms: []ID{ClampFirst}}
-	baseRelaxed     = Working{Method: "measured", Source: craft.Geometry, Terms: []ID{ClampRelaxed}}
+	oneStage        = Working{Method: "one-stage", Source: &craft.Geometry}
+	pieceMeasured   = Working{Method: "measured", Source: &craft.Geometry, Terms: []ID{ClampMeasured}}
+	piecePlanned    = Working{Method: "planned", Source: &craft.Geometry, Terms: []ID{ClampCoiled}}
+	basePiece       = Working{Method: "base-coiled", Source: &craft.Geometry, Terms: []ID{ClampPiece}}
+	baseFirst       = Working{Method: "base-first", Source: &craft.Geometry, Terms: []ID{ClampFirst}}
+	baseRelaxed     = Working{Method: "measured", Source: &craft.Geometry, Terms: []ID{ClampRelaxed}}
 	baseGuess       = Working{Eq: &craft.ReleasedEq, Terms: []ID{ClampPiece, ClampRetained, ClampFirst}}
-	lastFirst       = Working{Method: "last", Source: craft.Geometry, Terms: []ID{ClampFirst}}
-	lastSecond      = Working{Method: "last", Source: craft.Geometry, Terms: []ID{ClampSecond}}
+	lastFirst       = Working{Method: "last", Source: &craft.Geometry, Terms: []ID{ClampFirst}}
+	lastSecond      = Working{Method: "last", Source: &craft.Geometry, Terms: []ID{ClampSecond}}
 	holeOfBase      = Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecondHoleGap, ClampBase}}
 	holeOfFirstHole = Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecondHoleGap, ClampFirstHoleGap}}
 
 	// where the density of each polymer is from
 	bookDensities = [...]Working{
-		{Method: "book-value", Source: craft.FibreTables},
-		{Method: "book-value", Source: craft.FibreTables},
-		{Method: "book-value", Source: craft.FibreTables},
-		{Method: "book-value", Source: craft.FibreTables},
-		{Method: "book-value", Source: craft.Memory},
-		{Method: "book-value", Source: craft.Memory},
+		{Method: "book-value", Source: &craft.FibreTables},
+		{Method: "book-value", Source: &craft.FibreTables},
+		{Method: "book-value", Source: &craft.FibreTables},
+		{Method: "book-value", Source: &craft.FibreTables},
+		{Method: "book-value", Source: &craft.Memory},
+		{Method: "book-value", Source: &craft.Memory},
 	}
 )
 

@@ -4,20 +4,28 @@ package main
 
 import (
 	"strings"
-	"time"
 
 	"twistbench/calc"
 
 	"github.com/hack-pad/safejs"
 )
 
-// on calls f for every event of a name on a target, and writes what it put. Errors end in report.
-func (a *app) on(target safejs.Value, name string, f func(event safejs.Value) error) error {
-	listener, err := safejs.FuncOf(func(_ safejs.Value, args []safejs.Value) any {
-		a.report(f(args[0]))
+// callback makes a function that the browser can call: it calls f with its first argument, and writes what f put. Errors end in report.
+func (a *app) callback(f func(first safejs.Value) error) (safejs.Func, error) {
+	return safejs.FuncOf(func(_ safejs.Value, args []safejs.Value) any {
+		var first safejs.Value
+		if len(args) > 0 {
+			first = args[0]
+		}
+		a.report(f(first))
 		a.report(a.flush())
 		return nil
 	})
+}
+
+// on calls f for every event of a name on a target.
+func (a *app) on(target safejs.Value, name string, f func(event safejs.Value) error) error {
+	listener, err := a.callback(f)
 	if err != nil {
 		return err
 	}
@@ -26,6 +34,11 @@ func (a *app) on(target safejs.Value, name string, f func(event safejs.Value) er
 }
 
 func (a *app) listen() error {
+	paused, err := a.callback(a.paused)
+	if err != nil {
+		return err
+	}
+	a.pause.over = paused.Value()
 	for _, name := range [...]string{"input", "change", "focusout", "click", "toggle", "keydown"} {
 		if err := a.on(a.document, name, a.event); err != nil {
 			return err
@@ -50,7 +63,7 @@ func (a *app) event(event safejs.Value) error {
 	case "change":
 		a.choice(&h)
 	case "focusout":
-		a.left()
+		a.left(&h)
 	case "click":
 		if h.do != "" {
 			return a.tap(&h)
@@ -93,44 +106,65 @@ func (a *app) input(h *happening) {
 		return
 	}
 	a.display.Units[id] = nil
+	if b.text == "" {
+		a.display.Units[id] = a.state.Value(id).Kind().Unit(b.unit) // what is typed next is in it
+	}
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
 	a.change(a.sheet.Type(id, b.text, b.unit), id)
-	a.pause.after(a, id)
+	if isUnit {
+		if _, own := calc.Detach(id, a.state.Text(id)); b.text != "" && own != b.unit {
+			a.put(h.id, chosenOption, own) // the text names its unit itself
+		}
+	}
+	a.wait(id)
 }
 
-// left is leaving a box: what there is to say of it is said at once.
-func (a *app) left() {
+// left is leaving a box: what there is to say of it is said at once, and a unit typed behind the number goes to the list beside it.
+func (a *app) left(h *happening) {
 	a.history.Pause()
+	if b, ok := h.box(h.id); ok {
+		if shown, _ := calc.Detach(calc.Find(h.id), a.state.Text(calc.Find(h.id))); shown != "" && shown != b.text {
+			a.put(h.id, value, shown)
+		}
+	}
 	if a.display.Typing != calc.None {
 		a.display.Typing = calc.None
 		a.slots(&a.state)
 	}
 }
 
-// pause waits for a pause in typing.
-type pause struct{ timer *time.Timer }
+// pause is the wait for a pause in typing. The browser's timer does it: package time would be a tenth of all that the page downloads.
+type pause struct {
+	over, timer safejs.Value
+	id          calc.ID // the box typed in
+}
 
-const short = 800 * time.Millisecond
+const short = 800 // ms
 
-// after lets a short time pass without another keystroke, and then says what is wrong with the box, or the few numbers for the bench.
-func (p *pause) after(a *app, id calc.ID) {
-	if p.timer != nil {
-		p.timer.Stop()
+// wait lets a short time pass without another keystroke in the box id.
+func (a *app) wait(id calc.ID) {
+	p := &a.pause
+	p.id = id
+	_, err := a.window.Call("clearTimeout", p.timer)
+	a.report(err)
+	p.timer, err = a.window.Call("setTimeout", p.over, short)
+	a.report(err)
+}
+
+// paused says what is wrong with the box, or else the few numbers for the bench.
+func (a *app) paused(safejs.Value) error {
+	a.display.Typing = calc.None
+	a.slots(&a.state)
+	var sentence []byte
+	if n := &a.state.Notices[a.pause.id]; n.Reason != "" {
+		sentence = a.display.AppendProblem(nil, &a.state, a.pause.id, n.Problem)
+	} else {
+		sentence = a.display.Sentence(nil, &a.state)
 	}
-	p.timer = time.AfterFunc(short, func() {
-		a.display.Typing = calc.None
-		a.slots(&a.state)
-		var sentence []byte
-		if n := &a.state.Notices[id]; n.Reason != "" {
-			sentence = a.display.AppendProblem(nil, &a.state, id, n.Problem)
-		} else {
-			sentence = a.display.Sentence(nil, &a.state)
-		}
-		a.put("say", text, string(sentence))
-		a.report(a.flush())
-	})
+	a.put("say", text, string(sentence))
+	return nil
 }
 
 // choice is a choice outside the boxes.
@@ -156,6 +190,7 @@ func (a *app) tap(h *happening) error {
 	case "other":
 		id := calc.Find(h.key)
 		a.take(id, a.display.Other(&a.state, id))
+		a.put(h.key, focus, "") // the button is gone
 	case "trial":
 		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
 	case "new":
@@ -165,7 +200,7 @@ func (a *app) tap(h *happening) error {
 	case "delete":
 		a.deletePlan()
 	case "link":
-		address, _, _ := strings.Cut(h.href, "#")
+		address, _ := split(h.href, '#')
 		return a.copy(address + "#" + calc.Link(&a.sheet))
 	case "summary":
 		return a.copy(string(a.display.Summary(nil, &a.state, a.name)))

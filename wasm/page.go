@@ -101,12 +101,20 @@ func (p *page) gather(event ...any) (h happening, err error) {
 		return h, err
 	}
 	all, err := v.String()
-	first, rest, _ := strings.Cut(all, string(show.Record))
+	first, rest := split(all, show.Record)
 	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href} {
-		*part, first, _ = strings.Cut(first, string(show.Part))
+		*part, first = split(first, show.Part)
 	}
 	h.boxes = rest
 	return h, err
+}
+
+// split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.
+func split(text string, mark byte) (before, behind string) {
+	if i := strings.IndexByte(text, mark); i >= 0 {
+		return text[:i], text[i+1:]
+	}
+	return text, ""
 }
 
 // box is a box of the page: its field's key, its text, and the unit beside it.
@@ -114,9 +122,9 @@ type box struct{ key, text, unit string }
 
 // nextBox cuts the first box off.
 func nextBox(boxes string) (b box, rest string) {
-	record, rest, _ := strings.Cut(boxes, string(show.Record))
-	b.key, record, _ = strings.Cut(record, string(show.Part))
-	b.text, b.unit, _ = strings.Cut(record, string(show.Part))
+	record, rest := split(boxes, show.Record)
+	b.key, record = split(record, show.Part)
+	b.text, b.unit = split(record, show.Part)
 	return b, rest
 }
 
@@ -135,10 +143,22 @@ func (p *page) typedEarly(h happening) (early []box) {
 	for rest := h.boxes; rest != ""; {
 		var b box
 		b, rest = nextBox(rest)
-		built := string(show.Record) + b.key + string(show.Part) + value + string(show.Part) + b.text + string(show.Record)
-		if !strings.Contains(string(show.Record)+string(p.last), built) {
+		if built, ok := p.shown(b.key); ok && built != b.text {
 			early = append(early, b)
 		}
 	}
 	return early
+}
+
+// shown returns what the box of a key was last written to hold.
+func (p *page) shown(key string) (held string, ok bool) {
+	for rest := string(p.last); rest != ""; {
+		var record, id, what string
+		record, rest = split(rest, show.Record)
+		id, record = split(record, show.Part)
+		if what, held = split(record, show.Part); id == key && what == value {
+			return held, true
+		}
+	}
+	return "", false
 }

@@ -3,7 +3,6 @@
 package main
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -59,7 +58,7 @@ func (s *shelf) remove(key string) {
 // plans returns the keys of the kept plans, oldest first.
 func (s *shelf) plans() (keys []string) {
 	for _, n := range s.numbers() {
-		keys = append(keys, planPrefix+strconv.Itoa(n))
+		keys = append(keys, planPrefix+decimal(n))
 	}
 	return keys
 }
@@ -73,11 +72,16 @@ func (s *shelf) numbers() (ns []int) {
 		if err != nil || v.Type() != safejs.TypeString {
 			break
 		}
-		if key, err := v.String(); err == nil && number(key) > 0 {
-			ns = append(ns, number(key))
+		key, err := v.String()
+		n := number(key)
+		if err != nil || n == 0 {
+			continue
+		}
+		ns = append(ns, n)
+		for j := len(ns) - 1; j > 0 && ns[j-1] > n; j-- {
+			ns[j-1], ns[j] = n, ns[j-1]
 		}
 	}
-	slices.Sort(ns)
 	return ns
 }
 
@@ -87,12 +91,17 @@ func number(key string) int {
 	if !ok {
 		return 0
 	}
-	n, err := strconv.Atoi(rest)
-	if err != nil || n < 1 {
-		return 0
+	n := 0
+	for i := range len(rest) {
+		if rest[i] < '0' || rest[i] > '9' || i == 9 {
+			return 0
+		}
+		n = n*10 + int(rest[i]-'0')
 	}
 	return n
 }
+
+func decimal(n int) string { return string(strconv.AppendInt(nil, int64(n), 10)) }
 
 // unused returns the number for a new plan.
 func (s *shelf) unused() int {

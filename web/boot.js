@@ -1,15 +1,16 @@
 // The page's own small part of the program: it starts the core, and moves texts between the core and the page, one string each way.
 //
 // gather(event) returns what happened and every box: "type <1f> id <1f> do <1f> key <1f> value <1f> href <1e>", and then for each box
-// "key <1f> text <1f> unit <1e>". apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ, and never into the box
-// that is being typed in. What is t for text, v for the value of a control, s for a state, h for hidden, f to move the focus there, o for
-// the options of a list and c for the chosen one, and anything else is an attribute, which an empty value takes away.
+// "key <1f> text <1f> unit <1e>". apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ. What is t for text, v for
+// the value of a control but never of the one that is being typed in, s for a state, h for hidden, f to move the focus there, o for the
+// options of a list and c for the chosen one, and anything else is an attribute, which an empty value takes away.
 "use strict";
 (() => {
   const PART = "\x1f", RECORD = "\x1e", OPTION = "\x1d", NAME = "\x1c";
   const places = new Map(); // slot id -> elements
   const boxes = document.querySelectorAll("main input, main select:not(.unit)");
   const wasm = document.currentScript.dataset.wasm;
+  let typing; // the control whose input is being answered
 
   function find(id) {
     let found = places.get(id);
@@ -23,6 +24,7 @@
 
   function gather(event) {
     const target = event?.target;
+    typing = event?.type === "input" ? target : undefined;
     const button = target?.closest?.("[data-do]");
     const value = event?.type === "toggle" ? (target.open ? "1" : "") : event?.key ?? target?.value ?? "";
     let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href].join(PART) + RECORD;
@@ -41,7 +43,7 @@
         break;
       case "v":
         if (!("value" in element)) write(element, "t", value);
-        else if (element !== document.activeElement && element.value !== value) element.value = value;
+        else if (element !== typing && element.value !== value) element.value = value;
         break;
       case "c":
         element.value = value;

@@ -139,10 +139,10 @@ func TestPolymers(t *testing.T) {
 }
 
 func TestSources(t *testing.T) {
-	for _, s := range []*Source{Geometry, Common, Memory, Worked} {
+	for _, s := range []*Source{&Geometry, &Common, &Memory, &Worked} {
 		assert.Empty(t, s.Cite)
 	}
-	for _, s := range []*Source{StandardUnits, LinearUnits, FibreTables, SetRetention} {
+	for _, s := range []*Source{&StandardUnits, &LinearUnits, &FibreTables, &SetRetention} {
 		assert.NotEmpty(t, s.Cite)
 		assert.Contains(t, []Mark{Read, FromMemory}, s.Mark)
 	}

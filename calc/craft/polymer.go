@@ -12,12 +12,12 @@ type Polymer struct {
 // Polymers lists the fibres a maker may choose from. The last one has no book value: it asks for a typed density.
 // Densities at about 20 °C and 65 % relative humidity.
 var Polymers = []Polymer{
-	{"nylon-6", 1140, FibreTables},
-	{"nylon-66", 1140, FibreTables},
-	{"polyethylene", 950, FibreTables},
-	{"polyester", 1390, FibreTables},
-	{"pvdf", 1780, Memory},
-	{"other", quantity.Density(quantity.NaN), Memory},
+	{"nylon-6", 1140, &FibreTables},
+	{"nylon-66", 1140, &FibreTables},
+	{"polyethylene", 950, &FibreTables},
+	{"polyester", 1390, &FibreTables},
+	{"pvdf", 1780, &Memory},
+	{"other", quantity.Density(quantity.NaN), &Memory},
 }
 
 // Nearest returns the index of the polymer whose book density is closest to rho (kg/m³), or -1 when rho is unknown or more

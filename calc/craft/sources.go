@@ -19,13 +19,13 @@ type Source struct {
 }
 
 var (
-	Geometry = &Source{Mark: Defined}
-	Common   = &Source{Mark: Practice}
-	Memory   = &Source{Mark: FromMemory}
-	Worked   = &Source{Mark: Derived}
+	Geometry = Source{Mark: Defined}
+	Common   = Source{Mark: Practice}
+	Memory   = Source{Mark: FromMemory}
+	Worked   = Source{Mark: Derived}
 
-	StandardUnits = &Source{Cite: "NIST SP 811, App. B", Mark: FromMemory}
-	LinearUnits   = &Source{Cite: "ISO 1144", Mark: Read}
-	FibreTables   = &Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008, table 5.1", Mark: Read}
-	SetRetention  = &Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, p. 395", Mark: Read}
+	StandardUnits = Source{Cite: "NIST SP 811, App. B", Mark: FromMemory}
+	LinearUnits   = Source{Cite: "ISO 1144", Mark: Read}
+	FibreTables   = Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008, table 5.1", Mark: Read}
+	SetRetention  = Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, p. 395", Mark: Read}
 )

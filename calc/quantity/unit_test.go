@@ -93,7 +93,8 @@ func TestFactors(t *testing.T) {
 }
 
 var kinds = []*Kind{KindLength, KindMass, KindForce, KindStress, KindArea, KindVolume, KindLinearDensity, KindDensity, KindEnergy,
-	KindAcceleration, KindTemperatureDifference, KindFraction, KindRatio, KindCount, KindWord, KindList, KindRatioDoubt, KindShare}
+	KindAcceleration, KindTemperatureDifference, KindFraction, KindRatio, KindCount, KindWord, KindList, KindRatioDoubt, KindShare,
+	KindAngle, KindTwist, KindTwistFactor, KindTurns, KindRotation, KindTime, KindTorque, KindNumber}
 
 func TestUnitTables(t *testing.T) {
 	names := map[string]bool{}
@@ -126,7 +127,8 @@ func TestUnitTables(t *testing.T) {
 		}
 	}
 	// The unit shown instead when US units are on.
-	us := map[string]string{"mm": "in", "m": "ft", "g": "oz", "kg": "lb", "N": "lbf", "MPa": "psi", "mm²": "in²", "ml": "fl oz", "J": "ft·lbf", "kg/m³": "lb/ft³"}
+	us := map[string]string{"mm": "in", "m": "ft", "g": "oz", "kg": "lb", "N": "lbf", "MPa": "psi", "mm²": "in²", "ml": "fl oz", "J": "ft·lbf", "kg/m³": "lb/ft³",
+		"turns/m": "tpi", "turns/m·√tex": "tpi/√Ne"}
 	for _, k := range kinds {
 		for _, u := range k.Units {
 			assert.Equal(t, us[u.Symbol], u.US, "%s %s", k.Name, u.Symbol)

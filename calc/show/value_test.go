@@ -63,7 +63,7 @@ func TestChosenUnit(t *testing.T) {
 	d := english()
 	d.Units[calc.FibreDiameter] = quantity.KindLength.Unit("thou")
 	d.Units[calc.FibreLinearDensity] = quantity.KindLinearDensity.Unit("den")
-	assert.Equal(t, "20.47 thou", string(d.Append(nil, st, calc.FibreDiameter)))
+	assert.Equal(t, "0.52 mm", string(d.Append(nil, st, calc.FibreDiameter)), "as it was typed")
 	assert.Equal(t, "2179 den", string(d.Append(nil, st, calc.FibreLinearDensity))) // 242.1 tex × 9
 	assert.Equal(t, "0.52 mm", sheet.Text[calc.FibreDiameter])
 	d.Units[calc.FibreLinearDensity] = quantity.KindLinearDensity.Unit("Ne")

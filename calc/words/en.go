@@ -1,341 +1,342 @@
 package words
 
 // English is the first language of the page.
-var English = Language{Tag: "en", Mark: '.', live: sorted(englishLive)}
+var English = Language{Tag: "en", Mark: '.', live: entries(englishLive)}
 
-var englishLive = []entry{
-	// names of the numbers, as they stand in a sentence
-	{"name.fibre.polymer", "polymer"},
-	{"name.fibre.diameter", "fibre diameter"},
-	{"name.fibre.diameter-doubt", "± of the diameter"},
-	{"name.fibre.linear-density", "linear density of one strand"},
-	{"name.fibre.area", "cross-section of one strand"},
-	{"name.fibre.density", "density of the fibre"},
-	{"name.fibre.strands", "strands of the fibre"},
-	{"name.fibre.weighed-length", "length weighed"},
-	{"name.fibre.weighed-mass", "what that length weighs"},
-	{"name.fibre.label-strength", "strength on the label"},
-	{"name.fibre.bundle", "thickness of the twisted bundle"},
-	{"name.fibre.solid-area", "cross-section of all strands"},
-	{"name.fibre.thickness-least", "least thickness of the twisted bundle"},
-	{"name.fibre.thickness-most", "most thickness of the twisted bundle"},
-	{"name.fibre.weighed", "linear density as weighed"},
-	{"name.fibre.implied-density", "density that the weighing implies"},
-	{"name.fibre.packing", "share of the thickness that is polymer"},
-	{"name.fibre.label-stress", "stress at the label's strength"},
-	{"name.yarn.strands", "strands of the companion yarn"},
-	{"name.yarn.polymer", "polymer of the companion yarn"},
-	{"name.yarn.diameter", "diameter of the companion yarn"},
-	{"name.yarn.linear-density", "linear density of the companion yarn"},
-	{"name.yarn.area", "cross-section of one strand of the companion yarn"},
-	{"name.yarn.density", "density of the companion yarn"},
-	{"name.yarn.weighed-length", "length of companion yarn weighed"},
-	{"name.yarn.weighed-mass", "what that companion yarn weighs"},
-	{"name.yarn.weighed", "linear density of the companion yarn as weighed"},
-	{"name.yarn.implied-density", "density that weighing the companion yarn implies"},
-	{"name.yarn.packing", "share of the companion yarn's thickness that is solid"},
+const englishLive = `
+# names of the numbers, as they stand in a sentence
+name.fibre.polymer = polymer
+name.fibre.diameter = fibre diameter
+name.fibre.diameter-doubt = ± of the diameter
+name.fibre.linear-density = linear density of one strand
+name.fibre.area = cross-section of one strand
+name.fibre.density = density of the fibre
+name.fibre.strands = strands of the fibre
+name.fibre.weighed-length = length weighed
+name.fibre.weighed-mass = what that length weighs
+name.fibre.label-strength = strength on the label
+name.fibre.bundle = thickness of the twisted bundle
+name.fibre.solid-area = cross-section of all strands
+name.fibre.thickness-least = least thickness of the twisted bundle
+name.fibre.thickness-most = most thickness of the twisted bundle
+name.fibre.weighed = linear density as weighed
+name.fibre.implied-density = density that the weighing implies
+name.fibre.packing = share of the thickness that is polymer
+name.fibre.label-stress = stress at the label's strength
+name.yarn.strands = strands of the companion yarn
+name.yarn.polymer = polymer of the companion yarn
+name.yarn.diameter = diameter of the companion yarn
+name.yarn.linear-density = linear density of the companion yarn
+name.yarn.area = cross-section of one strand of the companion yarn
+name.yarn.density = density of the companion yarn
+name.yarn.weighed-length = length of companion yarn weighed
+name.yarn.weighed-mass = what that companion yarn weighs
+name.yarn.weighed = linear density of the companion yarn as weighed
+name.yarn.implied-density = density that weighing the companion yarn implies
+name.yarn.packing = share of the companion yarn's thickness that is solid
 
-	{"name.hang.stress", "stress"},
-	{"name.hang.mass", "total hanging mass, hook included"},
-	{"name.hang.add", "mass to add to the hook"},
-	{"name.hang.force", "force"},
-	{"name.hang.hook", "mass of the hook"},
-	{"name.hang.area", "area that the stress is on"},
-	{"name.hang.mass-doubt", "± of the scale"},
-	{"name.hang.owned", "masses you own"},
-	{"name.hang.bottle", "mass of the empty bottle"},
-	{"name.hang.clearance", "clearance under the mass"},
-	{"name.hang.stack", "height of the hanging stack"},
-	{"name.hang.their-mass", "grams in their recipe"},
-	{"name.hang.their-diameter", "their diameter"},
-	{"name.hang.load-area", "area under load"},
-	{"name.hang.mass-least", "mass if the fibre is thinner by its ±"},
-	{"name.hang.mass-most", "mass if the fibre is thicker by its ±"},
-	{"name.hang.under", "nearest load under, on the hook"},
-	{"name.hang.under-total", "nearest load under, hook included"},
-	{"name.hang.under-stress", "stress of the nearest load under"},
-	{"name.hang.under-set", "masses for the nearest load under"},
-	{"name.hang.over", "nearest load over, on the hook"},
-	{"name.hang.over-total", "nearest load over, hook included"},
-	{"name.hang.over-stress", "stress of the nearest load over"},
-	{"name.hang.over-set", "masses for the nearest load over"},
-	{"name.hang.water", "water to fill in"},
-	{"name.hang.rise", "rise of the mass"},
-	{"name.hang.hook-height", "height of the upper hook above the tray"},
-	{"name.hang.drop-start", "drop energy at the start"},
-	{"name.hang.drop-coiled", "drop energy when fully coiled"},
-	{"name.hang.their-stress", "stress in their recipe"},
-	{"name.hang.same-mass", "mass for their stress on your fibre, hook included"},
-	{"name.hang.of-label", "stress as a share of the label's strength"},
+name.hang.stress = stress
+name.hang.mass = total hanging mass, hook included
+name.hang.add = mass to add to the hook
+name.hang.force = force
+name.hang.hook = mass of the hook
+name.hang.area = area that the stress is on
+name.hang.mass-doubt = ± of the scale
+name.hang.owned = masses you own
+name.hang.bottle = mass of the empty bottle
+name.hang.clearance = clearance under the mass
+name.hang.stack = height of the hanging stack
+name.hang.their-mass = grams in their recipe
+name.hang.their-diameter = their diameter
+name.hang.load-area = area under load
+name.hang.mass-least = mass if the fibre is thinner by its ±
+name.hang.mass-most = mass if the fibre is thicker by its ±
+name.hang.under = nearest load under, on the hook
+name.hang.under-total = nearest load under, hook included
+name.hang.under-stress = stress of the nearest load under
+name.hang.under-set = masses for the nearest load under
+name.hang.over = nearest load over, on the hook
+name.hang.over-total = nearest load over, hook included
+name.hang.over-stress = stress of the nearest load over
+name.hang.over-set = masses for the nearest load over
+name.hang.water = water to fill in
+name.hang.rise = rise of the mass
+name.hang.hook-height = height of the upper hook above the tray
+name.hang.drop-start = drop energy at the start
+name.hang.drop-coiled = drop energy when fully coiled
+name.hang.their-stress = stress in their recipe
+name.hang.same-mass = mass for their stress on your fibre, hook included
+name.hang.of-label = stress as a share of the label's strength
 
-	{"name.cut.ratio", "ratio of precursor to coil"},
-	{"name.cut.ratio-doubt", "± of the ratio"},
-	{"name.cut.precursor", "precursor between the ties"},
-	{"name.cut.tail", "tail at each end"},
-	{"name.cut.pieces", "pieces wanted"},
-	{"name.cut.spare", "spare"},
-	{"name.cut.trial-precursor", "precursor of the trial piece"},
-	{"name.cut.trial-coiled", "coiled length of the trial piece"},
-	{"name.cut.lift", "mass to lift"},
-	{"name.cut.lift-stress", "most working stress"},
-	{"name.cut.length", "length to cut"},
-	{"name.cut.all-pieces", "pieces to cut, spare included"},
-	{"name.cut.total", "line for all pieces"},
-	{"name.cut.yarn-total", "companion yarn for all pieces"},
-	{"name.cut.fibre-mass", "fibre in one muscle"},
-	{"name.cut.trial-ratio", "ratio of the trial piece"},
-	{"name.cut.muscles", "muscles side by side"},
-	{"name.cut.muscle-stress", "working stress on each muscle"},
-	{"name.cut.muscle-force", "force on each muscle"},
-	{"name.cut.muscle-share", "share of each muscle"},
+name.cut.ratio = ratio of precursor to coil
+name.cut.ratio-doubt = ± of the ratio
+name.cut.precursor = precursor between the ties
+name.cut.tail = tail at each end
+name.cut.pieces = pieces wanted
+name.cut.spare = spare
+name.cut.trial-precursor = precursor of the trial piece
+name.cut.trial-coiled = coiled length of the trial piece
+name.cut.lift = mass to lift
+name.cut.lift-stress = most working stress
+name.cut.length = length to cut
+name.cut.all-pieces = pieces to cut, spare included
+name.cut.total = line for all pieces
+name.cut.yarn-total = companion yarn for all pieces
+name.cut.fibre-mass = fibre in one muscle
+name.cut.trial-ratio = ratio of the trial piece
+name.cut.muscles = muscles side by side
+name.cut.muscle-stress = working stress on each muscle
+name.cut.muscle-force = force on each muscle
+name.cut.muscle-share = share of each muscle
 
-	{"name.clamp.coiled", "length as coiled"},
-	{"name.clamp.measured", "length as coiled, measured on this piece"},
-	{"name.clamp.measured-state", "how it was measured"},
-	{"name.clamp.stages", "number of heat-sets"},
-	{"name.clamp.first-stretch", "stretch for the first heat-set"},
-	{"name.clamp.second-stretch", "stretch for the second heat-set"},
-	{"name.clamp.second-base", "what the second stretch is a stretch of"},
-	{"name.clamp.relaxed", "length relaxed after the first cooling"},
-	{"name.clamp.first", "first gap"},
-	{"name.clamp.second", "second gap"},
-	{"name.clamp.retained", "set retained"},
-	{"name.clamp.finished", "finished length after release"},
-	{"name.clamp.ruler-doubt", "± of the ruler"},
-	{"name.clamp.zero", "fixed jaw from the zero mark"},
-	{"name.clamp.hole-pitch", "distance between holes"},
-	{"name.clamp.hole-offset", "gap at hole 0"},
-	{"name.clamp.piece", "length as coiled of this piece"},
-	{"name.clamp.base", "what the second stretch is of"},
-	{"name.clamp.last", "last gap"},
-	{"name.clamp.this-ratio", "ratio of this piece"},
-	{"name.clamp.first-real", "stretch at the first gap"},
-	{"name.clamp.second-real", "stretch at the second gap"},
-	{"name.clamp.first-move", "move of the jaw for the first gap"},
-	{"name.clamp.second-move", "move of the jaw for the second gap"},
-	{"name.clamp.second-of-first", "second gap as a stretch of the first gap"},
-	{"name.clamp.travel-length", "travel before the turns touch"},
-	{"name.clamp.travel", "travel as a share of the last gap"},
-	{"name.clamp.finished-travel-length", "travel from the finished length"},
-	{"name.clamp.finished-travel", "travel as a share of the finished length"},
-	{"name.clamp.first-position", "moving jaw for the first gap"},
-	{"name.clamp.second-position", "moving jaw for the second gap"},
-	{"name.clamp.first-hole", "nearest hole for the first gap"},
-	{"name.clamp.first-hole-gap", "gap at that hole"},
-	{"name.clamp.first-hole-stretch", "stretch at that hole"},
-	{"name.clamp.second-hole", "nearest hole for the second gap"},
-	{"name.clamp.second-hole-gap", "gap at that second hole"},
-	{"name.clamp.second-hole-stretch", "stretch at that second hole"},
+name.clamp.coiled = length as coiled
+name.clamp.measured = length as coiled, measured on this piece
+name.clamp.measured-state = how it was measured
+name.clamp.stages = number of heat-sets
+name.clamp.first-stretch = stretch for the first heat-set
+name.clamp.second-stretch = stretch for the second heat-set
+name.clamp.second-base = what the second stretch is a stretch of
+name.clamp.relaxed = length relaxed after the first cooling
+name.clamp.first = first gap
+name.clamp.second = second gap
+name.clamp.retained = set retained
+name.clamp.finished = finished length after release
+name.clamp.ruler-doubt = ± of the ruler
+name.clamp.zero = fixed jaw from the zero mark
+name.clamp.hole-pitch = distance between holes
+name.clamp.hole-offset = gap at hole 0
+name.clamp.piece = length as coiled of this piece
+name.clamp.base = what the second stretch is of
+name.clamp.last = last gap
+name.clamp.this-ratio = ratio of this piece
+name.clamp.first-real = stretch at the first gap
+name.clamp.second-real = stretch at the second gap
+name.clamp.first-move = move of the jaw for the first gap
+name.clamp.second-move = move of the jaw for the second gap
+name.clamp.second-of-first = second gap as a stretch of the first gap
+name.clamp.travel-length = travel before the turns touch
+name.clamp.travel = travel as a share of the last gap
+name.clamp.finished-travel-length = travel from the finished length
+name.clamp.finished-travel = travel as a share of the finished length
+name.clamp.first-position = moving jaw for the first gap
+name.clamp.second-position = moving jaw for the second gap
+name.clamp.first-hole = nearest hole for the first gap
+name.clamp.first-hole-gap = gap at that hole
+name.clamp.first-hole-stretch = stretch at that hole
+name.clamp.second-hole = nearest hole for the second gap
+name.clamp.second-hole-gap = gap at that second hole
+name.clamp.second-hole-stretch = stretch at that second hole
 
-	// words of the word fields
-	{"word.nylon-6", "nylon 6"},
-	{"word.nylon-66", "nylon 6,6"},
-	{"word.polyethylene", "polyethylene"},
-	{"word.polyester", "polyester"},
-	{"word.pvdf", "PVDF"},
-	{"word.other", "other"},
-	{"word.main", "the main fibre's own area"},
-	{"word.all", "all solid area"},
-	{"word.held", "both ends held, mass on"},
-	{"word.relaxed", "the relaxed length"},
-	{"word.one", "one heat-set"},
-	{"word.two", "two heat-sets"},
-	{"word.coiled", "the length as coiled"},
-	{"word.first-gap", "the first gap"},
+# words of the word fields
+word.nylon-6 = nylon 6
+word.nylon-66 = nylon 6,6
+word.polyethylene = polyethylene
+word.polyester = polyester
+word.pvdf = PVDF
+word.other = other
+word.main = the main fibre's own area
+word.all = all solid area
+word.held = both ends held, mass on
+word.relaxed = the relaxed length
+word.one = one heat-set
+word.two = two heat-sets
+word.coiled = the length as coiled
+word.first-gap = the first gap
 
-	// marks and states
-	{"mark.given", "you set this"},
-	{"mark.worked", "worked out"},
-	{"mark.book", "book value"},
-	{"mark.unknown", "needs {other}"},
-	{"mark.mostly", "mostly from {other}"},
-	{"unit.points", "points"}, // of percent
+# marks and states
+mark.given = you set this
+mark.worked = worked out
+mark.book = book value
+mark.unknown = needs {other}
+mark.mostly = mostly from {other}
+# of percent
+unit.points = points
 
-	// problems at a field
-	{"problem.number", "“{part}” is not a number I can read. Type it like 0.52 or 0,52, with a unit behind it if you like."},
-	{"problem.unit", "I don't know the unit “{part}” here. You can use {units}."},
-	{"problem.low", "That is too little for {name}: {limit} or more is accepted."},
-	{"problem.high", "That is too much for {name}: {limit} or less is accepted."},
-	{"problem.whole", "Type a whole number, like 3."},
-	{"problem.one", "A ratio of 1 means it did not coil. Type how many times longer the fibre is than its coil, like 4.8, or 4.8:1, or 0.21."},
-	{"problem.word", "“{part}” is not one of the choices: {units}."},
-	{"problem.item", "I can't read “{part}” as masses. Type them like 20x2; 50; 100 with a semicolon between."},
-	{"problem.plies", "“{part}” looks like filaments, not plies. Type the plies like x2."},
-	{"problem.finite", "That number is too large or too small to work with."},
-	{"problem.key", "There is no “{part}” here."},
-	{"problem.twice", "{other} and {name} say the same thing: give one."},
-	{"reading.decimal", "Read as {limit}."},
-	{"reading.other", "I meant {other}"},
-	{"reading.echo", "That is {limit}."},
-	{"reading.about", "That is about {limit}: the trade rounds these numbers."},
-	{"reading.on", "On {hang.area}, before twisting."},
-	{"reading.of", "Of {clamp.second-base}."},
-	{"reading.ratio", "100 mm of coil uses {limit} of fibre."},
-	{"advice.usual", "That is unusual for {name}: most are {limit} to {other}."},
-	{"advice.impossible", "This works out beyond what is possible for {name}. Check what you set."},
+# problems at a field
+problem.number = “{part}” is not a number I can read. Type it like 0.52 or 0,52, with a unit behind it if you like.
+problem.unit = I don't know the unit “{part}” here. You can use {units}.
+problem.low = That is too little for {name}: {limit} or more is accepted.
+problem.high = That is too much for {name}: {limit} or less is accepted.
+problem.whole = Type a whole number, like 3.
+problem.one = A ratio of 1 means it did not coil. Type how many times longer the fibre is than its coil, like 4.8, or 4.8:1, or 0.21.
+problem.word = “{part}” is not one of the choices: {units}.
+problem.item = I can't read “{part}” as masses. Type them like 20x2; 50; 100 with a semicolon between.
+problem.plies = “{part}” looks like filaments, not plies. Type the plies like x2.
+problem.finite = That number is too large or too small to work with.
+problem.key = There is no “{part}” here.
+problem.twice = {other} and {name} say the same thing: give one.
+reading.decimal = Read as {limit}.
+reading.other = I meant {other}
+reading.echo = That is {limit}.
+reading.about = That is about {limit}: the trade rounds these numbers.
+reading.on = On {hang.area}, before twisting.
+reading.of = Of {clamp.second-base}.
+reading.ratio = 100 mm of coil uses {limit} of fibre.
+advice.usual = That is unusual for {name}: most are {limit} to {other}.
+advice.impossible = This works out beyond what is possible for {name}. Check what you set.
 
-	// notes
-	{"note.weighed-agrees", "Scale and caliper agree: {fibre.weighed} weighed, {fibre.linear-density} from the size."},
-	{"note.weighed-twice", "It weighs a whole number of times what its size says ({fibre.weighed} against {fibre.linear-density}). Is the ×2 on the label forgotten?"},
-	{"note.weighed-polymer", "Weighed as solid it would have {fibre.implied-density}, which is nearer to {near} than to {fibre.polymer}. Is it another polymer?"},
-	{"note.weighed-light", "It weighs only {fibre.packing} of what its thickness says. A multifilament measured like a solid line does this: use the linear density as weighed, not the thickness."},
-	{"note.weighed-heavy", "It weighs {fibre.packing} of what its size says. Measure the thickness again in three places, or check the length and grams."},
-	{"note.label-off", "At the label's strength the stress would be {fibre.label-stress}. Drawn fibres break at some 200 to 1300 MPa: label strength and size don't fit together. Trust the caliper."},
-	{"note.bundle", "Several strands twisted together measure between {fibre.thickness-least} and {fibre.thickness-most}. Measure the twisted bundle and type it."},
-	{"note.bundle-off", "These strands twisted together should measure between {fibre.thickness-least} and {fibre.thickness-most}. Check the bundle and the strands."},
-	{"note.yarn-density", "Plated yarn is denser than its polymer (a fifth of silver by mass makes about 1390 kg/m³): weigh it, or type its density."},
-	{"note.yarn-agrees", "Scale and size of the companion yarn agree."},
-	{"note.yarn-off", "The companion yarn weighs {yarn.packing} of what its size says. Plating, fluff or forgotten plies do this: use the linear density as weighed."},
-	{"note.hook-heavy", "The hook alone is {hang.hook}, more than the {hang.mass} in all. Take a lighter hook, or more stress."},
-	{"note.hook-nothing", "The hook counts as nothing. Weigh hook, clip and hanger together: a forgotten hook is a common mistake."},
-	{"note.stress-low", "Below about 8 MPa fibres tend to snarl sideways instead of coiling. About 10 MPa and more is common practice."},
-	{"note.stress-high", "Above about 40 MPa many fibres break before they coil, or coil too tight to move."},
-	{"note.over-label", "That is {hang.of-label} of the strength on the label: it would break before you twist."},
-	{"note.all-area", "Stress on all solid area is true only if both are equally stiff and equally taut."},
-	{"note.no-load", "All your masses together are not enough for {hang.add}."},
-	{"note.bottle-full", "The empty bottle is already heavier than what must be added."},
-	{"note.ratio-guess", "With no ± typed, the ratio counts as sure to 10 %. One trial piece makes it better."},
-	{"note.ratio-open", "Less than about 3.8 : 1 cannot be a closed coil: its turns stand apart, or straight ends were counted."},
-	{"note.trial-off", "Your trial piece gives {cut.trial-ratio}, not {cut.ratio}. Own trials beat any other number."},
-	{"note.trial-shorter", "A coil is shorter than its precursor. Check the two lengths of the trial piece."},
-	{"note.measured", "This piece has a ratio of {clamp.this-ratio}. What you cut stays as it was; the gaps follow this piece."},
-	{"note.measured-long", "A coil is shorter than its precursor of {cut.precursor}. Check the length you measured."},
-	{"note.measured-relaxed", "Stretch is counted from the length under the mass. A relaxed coil has another length, so the gaps below are a guess: measure with both ends held and the mass on."},
-	{"note.first-wish", "You set this gap. On this piece it is a stretch of {clamp.first-real}, not {clamp.first-stretch}."},
-	{"note.second-wish", "You set this gap. On this piece it is a stretch of {clamp.second-real}, not {clamp.second-stretch}."},
-	{"note.relaxed-guess", "Until you measure the relaxed length, it is guessed from the set retained."},
-	{"note.second-shorter", "The second gap is shorter than the first: the coil would be let in again."},
-	{"note.no-room", "At this gap the turns have no room: the muscle can't shorten."},
-	{"note.travel-least", "With fewer than about 3.8 mm of fibre per mm of coil the turns did not all touch, so there is at least this much."},
+# notes
+note.weighed-agrees = Scale and caliper agree: {fibre.weighed} weighed, {fibre.linear-density} from the size.
+note.weighed-twice = It weighs a whole number of times what its size says ({fibre.weighed} against {fibre.linear-density}). Is the ×2 on the label forgotten?
+note.weighed-polymer = Weighed as solid it would have {fibre.implied-density}, which is nearer to {near} than to {fibre.polymer}. Is it another polymer?
+note.weighed-light = It weighs only {fibre.packing} of what its thickness says. A multifilament measured like a solid line does this: use the linear density as weighed, not the thickness.
+note.weighed-heavy = It weighs {fibre.packing} of what its size says. Measure the thickness again in three places, or check the length and grams.
+note.label-off = At the label's strength the stress would be {fibre.label-stress}. Drawn fibres break at some 200 to 1300 MPa: label strength and size don't fit together. Trust the caliper.
+note.bundle = Several strands twisted together measure between {fibre.thickness-least} and {fibre.thickness-most}. Measure the twisted bundle and type it.
+note.bundle-off = These strands twisted together should measure between {fibre.thickness-least} and {fibre.thickness-most}. Check the bundle and the strands.
+note.yarn-density = Plated yarn is denser than its polymer (a fifth of silver by mass makes about 1390 kg/m³): weigh it, or type its density.
+note.yarn-agrees = Scale and size of the companion yarn agree.
+note.yarn-off = The companion yarn weighs {yarn.packing} of what its size says. Plating, fluff or forgotten plies do this: use the linear density as weighed.
+note.hook-heavy = The hook alone is {hang.hook}, more than the {hang.mass} in all. Take a lighter hook, or more stress.
+note.hook-nothing = The hook counts as nothing. Weigh hook, clip and hanger together: a forgotten hook is a common mistake.
+note.stress-low = Below about 8 MPa fibres tend to snarl sideways instead of coiling. About 10 MPa and more is common practice.
+note.stress-high = Above about 40 MPa many fibres break before they coil, or coil too tight to move.
+note.over-label = That is {hang.of-label} of the strength on the label: it would break before you twist.
+note.all-area = Stress on all solid area is true only if both are equally stiff and equally taut.
+note.no-load = All your masses together are not enough for {hang.add}.
+note.bottle-full = The empty bottle is already heavier than what must be added.
+note.ratio-guess = With no ± typed, the ratio counts as sure to 10 %. One trial piece makes it better.
+note.ratio-open = Less than about 3.8 : 1 cannot be a closed coil: its turns stand apart, or straight ends were counted.
+note.trial-off = Your trial piece gives {cut.trial-ratio}, not {cut.ratio}. Own trials beat any other number.
+note.trial-shorter = A coil is shorter than its precursor. Check the two lengths of the trial piece.
+note.measured = This piece has a ratio of {clamp.this-ratio}. What you cut stays as it was; the gaps follow this piece.
+note.measured-long = A coil is shorter than its precursor of {cut.precursor}. Check the length you measured.
+note.measured-relaxed = Stretch is counted from the length under the mass. A relaxed coil has another length, so the gaps below are a guess: measure with both ends held and the mass on.
+note.first-wish = You set this gap. On this piece it is a stretch of {clamp.first-real}, not {clamp.first-stretch}.
+note.second-wish = You set this gap. On this piece it is a stretch of {clamp.second-real}, not {clamp.second-stretch}.
+note.relaxed-guess = Until you measure the relaxed length, it is guessed from the set retained.
+note.second-shorter = The second gap is shorter than the first: the coil would be let in again.
+note.no-room = At this gap the turns have no room: the muscle can't shorten.
+note.travel-least = With fewer than about 3.8 mm of fibre per mm of coil the turns did not all touch, so there is at least this much.
 
-	// where equations hold
-	{"holds.solid-round", "for a solid round strand, before twist"},
-	{"holds.solid", "for a solid strand, before twist"},
-	{"holds.weighed", "for the length as weighed, straight and slack"},
-	{"holds.packing", "if density and thickness are right; a solid line gives about 100 %"},
-	{"holds.main-area", "the main fibre's own area before twisting; other strands carry nothing"},
-	{"holds.all-area", "true only if both are equally stiff and equally taut"},
-	{"holds.static", "for a mass at rest; gravity differs by at most 0.27 % from place to place"},
-	{"holds.before-twist", "on the area before twisting, mass at rest"},
-	{"holds.caliper-alone", "the doubt of the caliper alone, stress kept"},
-	{"holds.tails-hang", "if only the precursor coils and the tails stay straight"},
-	{"holds.knots-take-length", "knots take up length, so the real hook may hang a little lower"},
-	{"holds.free-fall", "if the fibre snaps and the mass falls to the tray"},
-	{"holds.room-water", "for tap water at room temperature, 998 kg/m³"},
-	{"holds.label", "on one strand's area; labels often understate"},
-	{"holds.equal-share", "if all muscles share the load equally"},
-	{"holds.own-ratio", "for the ratio of this fibre, mass and speed"},
-	{"holds.same-piece", "both lengths of the same piece, both ends held, mass on"},
-	{"holds.tails", "a tail for tie or knot at each end"},
-	{"holds.whole-pieces", "whole pieces"},
-	{"holds.jaw-to-jaw", "jaw to jaw, all of the stretch in the coil"},
-	{"holds.relaxed-guess", "until the relaxed length is measured"},
-	{"holds.retained", "after release and rest; the share depends on polymer, heat and time"},
-	{"holds.one-jaw", "if one jaw stays and the other moves"},
-	{"holds.touched", "if the turns touched when you measured; could you see light between them? Then there is more"},
-	{"holds.zero-mark", "from the zero mark of the frame's rule"},
-	{"holds.holes", "for holes evenly apart; hole 0 is where the gap would be the offset"},
+# where equations hold
+holds.solid-round = for a solid round strand, before twist
+holds.solid = for a solid strand, before twist
+holds.weighed = for the length as weighed, straight and slack
+holds.packing = if density and thickness are right; a solid line gives about 100 %
+holds.main-area = the main fibre's own area before twisting; other strands carry nothing
+holds.all-area = true only if both are equally stiff and equally taut
+holds.static = for a mass at rest; gravity differs by at most 0.27 % from place to place
+holds.before-twist = on the area before twisting, mass at rest
+holds.caliper-alone = the doubt of the caliper alone, stress kept
+holds.tails-hang = if only the precursor coils and the tails stay straight
+holds.knots-take-length = knots take up length, so the real hook may hang a little lower
+holds.free-fall = if the fibre snaps and the mass falls to the tray
+holds.room-water = for tap water at room temperature, 998 kg/m³
+holds.label = on one strand's area; labels often understate
+holds.equal-share = if all muscles share the load equally
+holds.own-ratio = for the ratio of this fibre, mass and speed
+holds.same-piece = both lengths of the same piece, both ends held, mass on
+holds.tails = a tail for tie or knot at each end
+holds.whole-pieces = whole pieces
+holds.jaw-to-jaw = jaw to jaw, all of the stretch in the coil
+holds.relaxed-guess = until the relaxed length is measured
+holds.retained = after release and rest; the share depends on polymer, heat and time
+holds.one-jaw = if one jaw stays and the other moves
+holds.touched = if the turns touched when you measured; could you see light between them? Then there is more
+holds.zero-mark = from the zero mark of the frame's rule
+holds.holes = for holes evenly apart; hole 0 is where the gap would be the offset
 
-	// methods where there is no one equation
-	{"method.nearest-load", "Search: of all sums of your masses, the nearest one not above and the nearest one not below, with the fewest pieces."},
-	{"method.nearest-hole", "Search: the whole number of holes whose gap is nearest."},
-	{"method.envelope", "Geometry: the smallest circle around the strands side by side; for more than seven, around full rings of them."},
-	{"method.measured", "As you measured it on this piece."},
-	{"method.planned", "As planned; measure this piece to do better."},
-	{"method.base-coiled", "You chose the length as coiled."},
-	{"method.base-first", "You chose the first gap."},
-	{"method.last", "The gap of the last heat-set."},
-	{"method.one-stage", "There is no second heat-set in this plan."},
-	{"method.book-value", "Table: the book value of the polymer. Type your own to replace it."},
+# methods where there is no one equation
+method.nearest-load = Search: of all sums of your masses, the nearest one not above and the nearest one not below, with the fewest pieces.
+method.nearest-hole = Search: the whole number of holes whose gap is nearest.
+method.envelope = Geometry: the smallest circle around the strands side by side; for more than seven, around full rings of them.
+method.measured = As you measured it on this piece.
+method.planned = As planned; measure this piece to do better.
+method.base-coiled = You chose the length as coiled.
+method.base-first = You chose the first gap.
+method.last = The gap of the last heat-set.
+method.one-stage = There is no second heat-set in this plan.
+method.book-value = Table: the book value of the polymer. Type your own to replace it.
 
-	{"grade.0", "arithmetic: exact, given the inputs"},
-	{"grade.1", "handbook physics"},
-	{"grade.2", "estimate: calibrate with your own trial"},
-	{"source.0", "a definition or plain geometry"},
-	{"source.1", "read in"},
-	{"source.2", "a default from memory"},
-	{"source.3", "common practice, no source"},
-	{"source.4", "worked out from the relations on this page"},
-	{"working.given", "You typed this."},
-	{"working.holds", "Holds"},
-	{"working.source", "Source"},
-	{"working.up", "rounded up"},
+grade.0 = arithmetic: exact, given the inputs
+grade.1 = handbook physics
+grade.2 = estimate: calibrate with your own trial
+source.0 = a definition or plain geometry
+source.1 = read in
+source.2 = a default from memory
+source.3 = common practice, no source
+source.4 = worked out from the relations on this page
+working.given = You typed this.
+working.holds = Holds
+working.source = Source
+working.up = rounded up
 
-	{"say.strip", "Add {hang.add} to your {hang.hook} hook. Cut {cut.length}. Jaws {clamp.first}, then {clamp.second}."},
-	{"say.strip-one", "Add {hang.add} to your {hang.hook} hook. Cut {cut.length}. Jaws {clamp.first}."},
-	{"say.undone", "Undone."},
-	{"say.cleared", "Cleared. Undo brings everything back."},
-	{"say.copied", "Copied."},
-	{"say.not-copied", "This browser won't copy. The text is in the box below: select it and copy it by hand."},
-	{"say.not-kept", "This browser keeps nothing on the device just now. Copy the link or the summary to keep your numbers."},
-	{"say.opened", "Opened “{part}”."},
-	{"say.deleted", "“{part}” is deleted. Undo brings the numbers back."},
-	{"say.linked", "This plan came with a link and is not kept yet."},
-	{"say.link-faults", "Some of the link could not be read: {part}"},
-	{"say.elsewhere", "This plan was changed in another tab. Open it again to see that, or go on: yours is kept when you type."},
-	{"say.new-version", "A new version of this page is ready."},
-	{"plan.start", "Cold-frame vent"},
-	{"plan.unnamed", "Plan {part}"},
-	{"plan.from-link", "From a link"},
+say.strip = Add {hang.add} to your {hang.hook} hook. Cut {cut.length}. Jaws {clamp.first}, then {clamp.second}.
+say.strip-one = Add {hang.add} to your {hang.hook} hook. Cut {cut.length}. Jaws {clamp.first}.
+say.undone = Undone.
+say.cleared = Cleared. Undo brings everything back.
+say.copied = Copied.
+say.not-copied = This browser won't copy. The text is in the box below: select it and copy it by hand.
+say.not-kept = This browser keeps nothing on the device just now. Copy the link or the summary to keep your numbers.
+say.opened = Opened “{part}”.
+say.deleted = “{part}” is deleted. Undo brings the numbers back.
+say.linked = This plan came with a link and is not kept yet.
+say.link-faults = Some of the link could not be read: {part}
+say.elsewhere = This plan was changed in another tab. Open it again to see that, or go on: yours is kept when you type.
+say.new-version = A new version of this page is ready.
+plan.start = Cold-frame vent
+plan.unnamed = Plan {part}
+plan.from-link = From a link
 
-	{"summary.title", "Twistbench, plan “{part}”"},
-	{"summary.fibre", "Fibre: {fibre.polymer}, {fibre.diameter} ({fibre.linear-density}, {fibre.area}), {fibre.strands} strand(s)"},
-	{"summary.yarn", "Companion yarn: {yarn.strands} strand(s), {yarn.linear-density}, {yarn.density}"},
-	{"summary.hang", "Hang: {hang.mass} in all, that is {hang.add} on a {hang.hook} hook; {hang.stress} on {hang.area}, {hang.force}"},
-	{"summary.cut", "Cut: {cut.length} ({cut.precursor} between the ties, {cut.tail} tails), ratio {cut.ratio}; {cut.all-pieces} pieces, {cut.total} of line"},
-	{"summary.coil", "Coil: {clamp.coiled} as coiled"},
-	{"summary.measured", "This piece: measured {clamp.measured}, ratio {clamp.this-ratio}"},
-	{"summary.clamp", "Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.second-stretch} of {clamp.second-base} to {clamp.second}; finished {clamp.finished}"},
-	{"summary.clamp-one", "Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}"},
-	{"summary.travel", "Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap"},
-	{"summary.local", "Follow local rules and your lab's or school's own risk assessment."},
+summary.title = Twistbench, plan “{part}”
+summary.fibre = Fibre: {fibre.polymer}, {fibre.diameter} ({fibre.linear-density}, {fibre.area}), {fibre.strands} strand(s)
+summary.yarn = Companion yarn: {yarn.strands} strand(s), {yarn.linear-density}, {yarn.density}
+summary.hang = Hang: {hang.mass} in all, that is {hang.add} on a {hang.hook} hook; {hang.stress} on {hang.area}, {hang.force}
+summary.cut = Cut: {cut.length} ({cut.precursor} between the ties, {cut.tail} tails), ratio {cut.ratio}; {cut.all-pieces} pieces, {cut.total} of line
+summary.coil = Coil: {clamp.coiled} as coiled
+summary.measured = This piece: measured {clamp.measured}, ratio {clamp.this-ratio}
+summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.second-stretch} of {clamp.second-base} to {clamp.second}; finished {clamp.finished}
+summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
+summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
+summary.local = Follow local rules and your lab's or school's own risk assessment.
 
-	// drawings: labels of some 40 letters at most, and what they show for those who do not see them
-	{"draw.fibre.title", "The fibre from its cut end"},
-	{"draw.fibre.strand", "{fibre.diameter}"},
-	{"draw.fibre.strands", "{fibre.strands} strands of {fibre.diameter}"},
-	{"draw.fibre.companion", "{yarn.strands} companion"},
-	{"draw.fibre.yarn", "of {yarn.diameter}"},
-	{"draw.fibre.range", "twisted {fibre.thickness-least} to {fibre.thickness-most}"},
-	{"draw.fibre.measured", "twisted {fibre.bundle}, measured"},
-	{"draw.fibre.many", "at most 19 drawn"},
-	{"draw.fibre.desc", "One round strand, {fibre.diameter} thick."},
-	{"draw.fibre.desc-strands", "{fibre.strands} round strands side by side, each {fibre.diameter} thick."},
-	{"draw.fibre.desc-yarn", "Beside them the companion yarn: {yarn.strands} of {yarn.diameter}."},
-	{"draw.fibre.desc-bundle", "Twisted together they measure between {fibre.thickness-least} and {fibre.thickness-most}."},
-	{"draw.hang.title", "The fibre under its mass, at the start and fully coiled"},
-	{"draw.hang.height", "hook {hang.hook-height} above the tray"},
-	{"draw.hang.cut", "cut"},
-	{"draw.hang.length", "{cut.length}"},
-	{"draw.hang.coiled", "{clamp.coiled}"},
-	{"draw.hang.as-coiled", "as coiled"},
-	{"draw.hang.rises", "rises {hang.rise}"},
-	{"draw.hang.clearance", "{hang.clearance}"},
-	{"draw.hang.add", "add {hang.add} to the {hang.hook} hook"},
-	{"draw.hang.mass", "{hang.mass} in all"},
-	{"draw.hang.note", "Heights to scale, widths and turns not."},
-	{"draw.hang.desc", "The upper hook is {hang.hook-height} above a soft tray. The fibre is cut to {cut.length}. Under it hang {hang.mass} in all, {hang.clearance} above the tray. Fully coiled it is {clamp.coiled} long, and the mass has risen by {hang.rise}."},
-	{"draw.cut.title", "The five lengths of one piece, at one scale"},
-	{"draw.cut.tie-to-tie", "{cut.precursor} tie to tie"},
-	{"draw.cut.cut", "cut {cut.length}"},
-	{"draw.cut.as-coiled", "{clamp.coiled} as coiled"},
-	{"draw.cut.measured", "{clamp.measured} as coiled, measured"},
-	{"draw.cut.first-gap", "{clamp.first} first gap"},
-	{"draw.cut.only-gap", "{clamp.first} gap"},
-	{"draw.cut.second-gap", "{clamp.second} second gap"},
-	{"draw.cut.released", "{clamp.finished} finished, released"},
-	{"draw.cut.note", "Lengths to scale, thickness and turns not."},
-	{"draw.cut.desc", "All from the left tie. P, the precursor from tie to tie: {cut.precursor}, with a tail of {cut.tail} at each end cut to {cut.length}."},
-	{"draw.cut.desc-coiled", "L, as coiled: {clamp.coiled}."},
-	{"draw.cut.desc-measured", "L, as coiled, measured on this piece: {clamp.measured}."},
-	{"draw.cut.desc-gaps", "1, the first gap: {clamp.first}. 2, the second gap: {clamp.second}. f, finished after release: {clamp.finished}."},
-	{"draw.cut.desc-gap", "1, the gap: {clamp.first}. f, finished after release: {clamp.finished}."},
-	{"draw.clamp.title", "The jaws from above, along a rule"},
-	{"draw.clamp.first", "{clamp.first} jaw to jaw"},
-	{"draw.clamp.second", "{clamp.second} jaw to jaw"},
-	{"draw.clamp.holes", "Nearest holes: {clamp.first-hole}, then {clamp.second-hole}."},
-	{"draw.clamp.hole", "Nearest hole: {clamp.first-hole}."},
-	{"draw.clamp.note", "Gaps to scale, thickness and turns not."},
-	{"draw.clamp.desc", "The fixed jaw is at {clamp.zero} on the rule. First heat-set: move the other jaw to {clamp.first-position}, a gap of {clamp.first}."},
-	{"draw.clamp.desc-second", "Second heat-set: move it to {clamp.second-position}, a gap of {clamp.second}."},
-}
+# drawings: labels of some 40 letters at most, and what they show for those who do not see them
+draw.fibre.title = The fibre from its cut end
+draw.fibre.strand = {fibre.diameter}
+draw.fibre.strands = {fibre.strands} strands of {fibre.diameter}
+draw.fibre.companion = {yarn.strands} companion
+draw.fibre.yarn = of {yarn.diameter}
+draw.fibre.range = twisted {fibre.thickness-least} to {fibre.thickness-most}
+draw.fibre.measured = twisted {fibre.bundle}, measured
+draw.fibre.many = at most 19 drawn
+draw.fibre.desc = One round strand, {fibre.diameter} thick.
+draw.fibre.desc-strands = {fibre.strands} round strands side by side, each {fibre.diameter} thick.
+draw.fibre.desc-yarn = Beside them the companion yarn: {yarn.strands} of {yarn.diameter}.
+draw.fibre.desc-bundle = Twisted together they measure between {fibre.thickness-least} and {fibre.thickness-most}.
+draw.hang.title = The fibre under its mass, at the start and fully coiled
+draw.hang.height = hook {hang.hook-height} above the tray
+draw.hang.cut = cut
+draw.hang.length = {cut.length}
+draw.hang.coiled = {clamp.coiled}
+draw.hang.as-coiled = as coiled
+draw.hang.rises = rises {hang.rise}
+draw.hang.clearance = {hang.clearance}
+draw.hang.add = add {hang.add} to the {hang.hook} hook
+draw.hang.mass = {hang.mass} in all
+draw.hang.note = Heights to scale, widths and turns not.
+draw.hang.desc = The upper hook is {hang.hook-height} above a soft tray. The fibre is cut to {cut.length}. Under it hang {hang.mass} in all, {hang.clearance} above the tray. Fully coiled it is {clamp.coiled} long, and the mass has risen by {hang.rise}.
+draw.cut.title = The five lengths of one piece, at one scale
+draw.cut.tie-to-tie = {cut.precursor} tie to tie
+draw.cut.cut = cut {cut.length}
+draw.cut.as-coiled = {clamp.coiled} as coiled
+draw.cut.measured = {clamp.measured} as coiled, measured
+draw.cut.first-gap = {clamp.first} first gap
+draw.cut.only-gap = {clamp.first} gap
+draw.cut.second-gap = {clamp.second} second gap
+draw.cut.released = {clamp.finished} finished, released
+draw.cut.note = Lengths to scale, thickness and turns not.
+draw.cut.desc = All from the left tie. P, the precursor from tie to tie: {cut.precursor}, with a tail of {cut.tail} at each end cut to {cut.length}.
+draw.cut.desc-coiled = L, as coiled: {clamp.coiled}.
+draw.cut.desc-measured = L, as coiled, measured on this piece: {clamp.measured}.
+draw.cut.desc-gaps = 1, the first gap: {clamp.first}. 2, the second gap: {clamp.second}. f, finished after release: {clamp.finished}.
+draw.cut.desc-gap = 1, the gap: {clamp.first}. f, finished after release: {clamp.finished}.
+draw.clamp.title = The jaws from above, along a rule
+draw.clamp.first = {clamp.first} jaw to jaw
+draw.clamp.second = {clamp.second} jaw to jaw
+draw.clamp.holes = Nearest holes: {clamp.first-hole}, then {clamp.second-hole}.
+draw.clamp.hole = Nearest hole: {clamp.first-hole}.
+draw.clamp.note = Gaps to scale, thickness and turns not.
+draw.clamp.desc = The fixed jaw is at {clamp.zero} on the rule. First heat-set: move the other jaw to {clamp.first-position}, a gap of {clamp.first}.
+draw.clamp.desc-second = Second heat-set: move it to {clamp.second-position}, a gap of {clamp.second}.
+`

@@ -81,15 +81,27 @@ func Expand(b []byte, sentence string, put func(b []byte, name string) []byte) [
 	}
 }
 
-// sorted returns the entries in the order of their keys, which is what search needs; the files keep them in the order of the page. It is
-// a plain insertion sort: run once, and far smaller in the page's program than a general one.
-func sorted(list []entry) []entry {
-	for i := 1; i < len(list); i++ {
-		e, j := list[i], i
-		for ; j > 0 && list[j-1].key > e.key; j-- {
-			list[j] = list[j-1]
+// entries reads the words of a language: on each line a key, " = " and its words, and between them empty lines and lines that begin with #.
+// One text is far smaller in the page's program than a table of as many strings. They come back in the order of their keys, which is what
+// search needs; the files keep them in the order of the page.
+func entries(text string) []entry {
+	var list []entry
+	for text != "" {
+		line := text
+		if i := strings.IndexByte(text, '\n'); i >= 0 {
+			line, text = text[:i], text[i+1:]
+		} else {
+			text = ""
 		}
-		list[j] = e
+		i := strings.IndexByte(line, '=')
+		if i < 0 || line[0] == '#' {
+			continue
+		}
+		e := entry{line[:i-1], line[i+2:]}
+		list = append(list, e)
+		for j := len(list) - 1; j > 0 && list[j-1].key > e.key; j-- {
+			list[j-1], list[j] = e, list[j-1]
+		}
 	}
 	return list
 }

@@ -179,7 +179,7 @@ func TestNoWordIsUnused(t *testing.T) {
 	for _, key := range append(built(t), builtForPage()...) {
 		used[key] = true
 	}
-	for _, list := range [][]entry{English.live, EnglishPage.list} {
+	for _, list := range [][]entry{English.live, EnglishPage.list()} {
 		for _, e := range list {
 			assert.True(t, used[e.key] || asked.MatchString(e.key), "nobody says %s", e.key)
 		}
@@ -189,7 +189,7 @@ func TestNoWordIsUnused(t *testing.T) {
 // Every key that is asked for as it stands has words.
 func TestLiteralsHaveWords(t *testing.T) {
 	prefixes := map[string]bool{}
-	for _, list := range [][]entry{English.live, EnglishPage.list} {
+	for _, list := range [][]entry{English.live, EnglishPage.list()} {
 		for _, e := range list {
 			prefix, _, _ := strings.Cut(e.key, ".")
 			prefixes[prefix] = true
@@ -213,7 +213,7 @@ func TestSentences(t *testing.T) {
 	for _, n := range named {
 		assert.Contains(t, string(doc), "{"+n+"}", "the package comment")
 	}
-	for _, list := range [][]entry{English.live, EnglishPage.list} {
+	for _, list := range [][]entry{English.live, EnglishPage.list()} {
 		for i, e := range list {
 			assert.NotEmpty(t, e.text, e.key)
 			assert.True(t, utf8.ValidString(e.text), e.key)
@@ -230,7 +230,7 @@ func TestSentences(t *testing.T) {
 			assert.Equal(t, strings.Count(e.text, "{"), strings.Count(e.text, "}"), e.key)
 		}
 	}
-	for _, e := range EnglishPage.list {
+	for _, e := range EnglishPage.list() {
 		assert.False(t, English.Has(e.key), "%s is said twice", e.key)
 		assert.NotContains(t, e.text, "{", "%s: what stands still names no number", e.key)
 	}
@@ -264,4 +264,10 @@ func TestExpand(t *testing.T) {
 	} {
 		assert.Equal(t, "x"+want, string(Expand([]byte("x"), sentence, put)))
 	}
+}
+
+func TestEntries(t *testing.T) {
+	assert.Equal(t, []entry{{"a.b", "one"}, {"b", "two = 2 # it is"}, {"c", "three"}},
+		entries("\n# no = words\nc = three\nb = two = 2 # it is\n\na.b = one"))
+	assert.Empty(t, entries(""))
 }

@@ -80,6 +80,25 @@ var spellings = []struct {
 	{quantity.KindFraction, "1", map[string]spelling{
 		"%": {"percent", ""},
 	}},
+	{quantity.KindAngle, "radian", map[string]spelling{
+		"°": {"degree", "degree"}, "rad": {"radian", "radian"},
+	}},
+	{quantity.KindTwist, "1/m", map[string]spelling{
+		"turns/m": {"1/m", "m^-1"}, "turns/cm": {"1/cm", "cm^-1"}, "tpi": {"1/inch", "inch^-1"},
+	}},
+	{quantity.KindTwistFactor, "1/m", map[string]spelling{ // over √(kg/m), which neither writes alone
+		"turns/m·√tex": {"sqrt(tex/(kg/m))/m", "(tex*m/kg)**0.5/m"},
+		"tpi/√Ne":      {"sqrt(1/cottonyarncount/(kg/m))/inch", "(m/kg/number_english)**0.5/inch"},
+	}},
+	{quantity.KindRotation, "1/s", map[string]spelling{ // theirs turn through an angle
+		"rpm": {"rpm/revolution", "rpm/turn"}, "turns/s": {"1/s", "s^-1"},
+	}},
+	{quantity.KindTime, "s", map[string]spelling{
+		"s": {"s", "s"}, "min": {"min", "minute"}, "h": {"hr", "hour"}, "ms": {"ms", "ms"},
+	}},
+	{quantity.KindTorque, "N m", map[string]spelling{
+		"mN·m": {"mN m", "mN*m"}, "µN·m": {"microN m", "uN*m"}, "N·m": {"N m", "N*m"},
+	}},
 }
 
 // unitRows has a row for every unit that the core knows. One that nobody gave

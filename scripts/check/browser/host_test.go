@@ -30,7 +30,9 @@ type host struct {
 
 	mu       sync.Mutex
 	handler  http.Handler
-	requests []string // "GET /some/where/sw.js 304"
+	held     string        // the end of the paths that wait
+	free     chan struct{} // until this is closed
+	requests []string      // "GET /some/where/sw.js 304"
 
 	first context.Context // the first tab: its browser context is the device
 }
@@ -70,13 +72,31 @@ func (h *host) url() string { return "http://" + h.addr + at }
 
 func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 	h.mu.Lock()
-	handler := h.handler
+	handler, held, free := h.handler, h.held, h.free
 	h.mu.Unlock()
+	if held != "" && strings.HasSuffix(r.URL.Path, held) {
+		<-free
+	}
 	s := &seen{ResponseWriter: w, status: http.StatusOK}
 	handler.ServeHTTP(s, r)
 	h.mu.Lock()
 	defer h.mu.Unlock()
 	h.requests = append(h.requests, strings.Join([]string{r.Method, r.URL.Path, strconv.Itoa(s.status)}, " "))
+}
+
+// hold lets no file through whose path ends so, until it is let go.
+func (h *host) hold(end string) (letGo func()) {
+	h.mu.Lock()
+	defer h.mu.Unlock()
+	h.held, h.free = end, make(chan struct{})
+	letGo = sync.OnceFunc(func() {
+		h.mu.Lock()
+		defer h.mu.Unlock()
+		h.held = ""
+		close(h.free)
+	})
+	h.t.Cleanup(letGo)
+	return letGo
 }
 
 // forget starts the counts anew.
@@ -155,4 +175,12 @@ func next(t *testing.T) string {
 	change("index.html", "</title>", " later</title>")
 	change("sw.js", `const VERSION="`, `const VERSION="later`)
 	return dir
+}
+
+// openAt opens an address in a new tab and waits until the core is up.
+func (h *host) openAt(s screen, address string) *page {
+	h.t.Helper()
+	p := h.blank(s)
+	p.visit(address)
+	return p
 }

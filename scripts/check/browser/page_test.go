@@ -15,10 +15,13 @@ import (
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/log"
 	"github.com/chromedp/cdproto/network"
+	cdppage "github.com/chromedp/cdproto/page"
 	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"twistbench/calc/words"
 )
 
 // patience is how long anything may take on a busy machine.
@@ -149,6 +152,18 @@ next:
 	p.problems = nil
 }
 
+// again makes the page a subtest's for its time, on the start plan.
+func (p *page) again(t *testing.T) {
+	t.Helper()
+	was := p.t
+	p.t = t
+	t.Cleanup(func() {
+		p.check()
+		p.t = was
+	})
+	p.choose("plan-list", "")
+}
+
 // call sends a command of the browser's protocol.
 func call[P, R any](p *page, command cdp.Command[P, R], params P) R {
 	p.t.Helper()
@@ -196,6 +211,12 @@ func (p *page) until(expression string) {
 	}
 }
 
+// before runs a script in every document of the tab before the page's own.
+func (p *page) before(script string) {
+	p.t.Helper()
+	call(p, cdppage.AddScriptToEvaluateOnNewDocument, cdppage.AddScriptToEvaluateOnNewDocumentParams{Source: script})
+}
+
 const isReady = `document.documentElement.dataset.ready === "1"`
 
 // visit opens an address and waits until the core is up.
@@ -217,16 +238,89 @@ func byID(id string) string {
 	return `(document.getElementById(` + quoted + `) ?? (() => { throw new Error("no element " + ` + quoted + `) })())`
 }
 
-// fill types a text into a box, key by key, in place of what it held.
+// reveal taps open what is closed around an element.
+func (p *page) reveal(id string) {
+	p.t.Helper()
+	for {
+		closed := eval[string](p, `(e => {
+			for (let d = e.closest("details:not([open])"), next; d; d = next) {
+				next = d.parentElement.closest("details:not([open])");
+				if (next || d.querySelector("summary").contains(e)) continue;
+				document.querySelector("[data-tapped]")?.removeAttribute("data-tapped");
+				d.querySelector("summary").dataset.tapped = "1";
+				return "[data-tapped]";
+			}
+			return "";
+		})(`+byID(id)+`)`)
+		if closed == "" {
+			return
+		}
+		p.press(closed)
+	}
+}
+
+// fill types a text into a box in place of what it held, as a person would: a
+// tap, and then key by key. After each key the box holds what was typed and no
+// other character.
 func (p *page) fill(key, text string) {
 	p.t.Helper()
-	eval[bool](p, `(e => { e.scrollIntoView({block: "center"}); e.focus(); e.select(); return document.activeElement === e })(`+byID(key)+`)`)
-	p.do(chromedp.KeyEvent("\b"), chromedp.KeyEvent(text))
+	p.reveal(key)
+	p.press("#" + strings.ReplaceAll(key, ".", `\.`))
+	eval[bool](p, `(e => { e.select(); return document.activeElement === e || (() => { throw new Error("not in the box") })() })(`+byID(key)+`)`)
+	p.do(chromedp.KeyEvent("\b"))
+	typed := ""
+	for _, next := range text {
+		p.do(chromedp.KeyEvent(string(next)))
+		typed += string(next)
+		require.Equal(p.t, typed, p.value(key), "%s while it is typed", key)
+	}
+}
+
+// leave takes the focus out of a box.
+func (p *page) leave() {
+	p.t.Helper()
+	eval[bool](p, `(document.activeElement.blur(), true)`)
+}
+
+// shows is what a person reads in a box, with the unit beside it, or in an answer.
+func (p *page) shows(id string) string {
+	p.t.Helper()
+	return eval[string](p, `(e => {
+		if (!["INPUT", "SELECT", "TEXTAREA"].includes(e.tagName)) return e.textContent.trim();
+		const unit = document.getElementById(e.id + ":unit");
+		return (e.value + " " + (unit ? unit.value ?? unit.textContent : "")).trim();
+	})(`+byID(id)+`)`)
+}
+
+// says is the sentence of a key, said of a field and with its parts put in, in the order in which they stand.
+func says(key, field string, parts ...string) string {
+	return string(words.Expand(nil, words.EnglishPage.Say(key), func(b []byte, name string) []byte {
+		if name == "name" {
+			return append(b, words.English.Say("name."+field)...)
+		}
+		b = append(b, parts[0]...)
+		parts = parts[1:]
+		return b
+	}))
+}
+
+// needs is what stands at a number that waits for another.
+func needs(field string) string { return says("mark.unknown", "", says("name."+field, "")) }
+
+// expect waits a moment for an element to show a text, and fails the test if it never does.
+func (p *page) expect(id, want string) {
+	p.t.Helper()
+	got := p.shows(id)
+	for end := time.Now().Add(3 * time.Second); got != want && time.Now().Before(end); got = p.shows(id) {
+		time.Sleep(25 * time.Millisecond)
+	}
+	assert.Equal(p.t, want, got, id)
 }
 
 // choose takes an option of a list of words or units by its value.
 func (p *page) choose(id, value string) {
 	p.t.Helper()
+	p.reveal(id)
 	got := eval[string](p, `(e => { e.focus(); e.value = `+strconv.Quote(value)+`;
 		for (const kind of ["input", "change"]) e.dispatchEvent(new Event(kind, {bubbles: true}));
 		return e.value })(`+byID(id)+`)`)
@@ -242,9 +336,14 @@ func (p *page) press(selector string) {
 		Over string
 	}](p, `(async e => {
 		if (!e) throw new Error("no element");
-		e.scrollIntoView({block: "center"});
-		await new Promise(requestAnimationFrame);
-		const r = e.getBoundingClientRect(), x = r.x + r.width / 2, y = r.y + r.height / 2;
+		let r, before;
+		do { // what comes into sight may only then take its height
+			before = r?.y;
+			e.scrollIntoView({block: "center", behavior: "instant"});
+			await new Promise(requestAnimationFrame);
+			r = e.getBoundingClientRect();
+		} while (r.y !== before);
+		const x = r.x + r.width / 2, y = r.y + r.height / 2;
 		const top = document.elementFromPoint(x, y);
 		return {X: x, Y: y, Over: top && (e.contains(top) || top.contains(e)) ? "" : top ? top.outerHTML.slice(0, 80) : "nothing"};
 	})(document.querySelector(`+strconv.Quote(selector)+`))`)

@@ -33,7 +33,7 @@ var paint = [inks]color.RGBA{
 }
 
 const (
-	side    = 4           // samples along a pixel's edge
+	side    = 2           // samples along a pixel's edge; with more the colours no longer fit in half a byte
 	samples = side * side // samples in a pixel
 	step    = 16          // steps in a sample
 )

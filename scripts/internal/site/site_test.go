@@ -12,6 +12,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"twistbench/calc/words"
 )
 
 // some are parts with every file but a real core.
@@ -209,6 +211,18 @@ func TestCompile(t *testing.T) {
 	require.NoError(t, os.WriteFile(broken, []byte("package main\n\nfunc main() { nothing() }\n"), 0o644))
 	_, err = compile(root, broken)
 	assert.ErrorContains(t, err, "undefined: nothing", "the compiler's own words come through")
+}
+
+// What only the build says is in the page and not in its program too.
+func TestPageWordsAreNotLinked(t *testing.T) {
+	root, err := Root()
+	require.NoError(t, err)
+	core, err := compile(root, "./wasm")
+	require.NoError(t, err)
+	assert.True(t, bytes.Contains(core, []byte(words.English.Say("say.cleared"))))
+	if bytes.Contains(core, []byte(words.EnglishPage.Say("page.noscript"))) {
+		t.Error("the words of the page are linked into its program")
+	}
 }
 
 func TestRatio(t *testing.T) {
