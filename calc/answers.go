@@ -42,6 +42,7 @@ type Results struct {
 	Base         quantity.Length // what the second stretch is a stretch of
 	Last         quantity.Length // the last gap
 	ThisRatio    quantity.Ratio
+	ThisFinished quantity.Length
 	Real         [2]quantity.Fraction // first, second stretch
 	Move         [2]quantity.Length
 	SecondOfOne  quantity.Fraction
@@ -112,6 +113,7 @@ var Answers = [NumAnswers]Answer{
 	ClampBase - NumFields:                 {Key: "clamp.base", Unit: "mm", Digits: 4, Choose: baseWorking},
 	ClampLast - NumFields:                 {Key: "clamp.last", Unit: "mm", Digits: 4, Choose: lastWorking},
 	ClampThisRatio - NumFields:            {Key: "clamp.this-ratio", Digits: 4, Working: &Working{Eq: &craft.RatioEq, Terms: []ID{CutPrecursor, ClampMeasured}}},
+	ClampThisFinished - NumFields:         {Key: "clamp.this-finished", Unit: "mm", Digits: 4, Working: &finishedOfLast},
 	ClampFirstReal - NumFields:            {Key: "clamp.first-real", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampFirst, ClampPiece}}},
 	ClampSecondReal - NumFields:           {Key: "clamp.second-real", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecond, ClampBase}}},
 	ClampFirstMove - NumFields:            {Key: "clamp.first-move", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.MoveEq, Terms: []ID{ClampFirst, ClampPiece}}},
@@ -119,8 +121,8 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondOfFirst - NumFields:        {Key: "clamp.second-of-first", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampSecond, ClampFirst}}},
 	ClampTravelLength - NumFields:         {Key: "clamp.travel-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TravelEq, Terms: []ID{ClampLast, ClampPiece}}},
 	ClampTravel - NumFields:               {Key: "clamp.travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampLast, ClampPiece}}},
-	ClampFinishedTravelLength - NumFields: {Key: "clamp.finished-travel-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TravelEq, Terms: []ID{ClampFinished, ClampPiece}}},
-	ClampFinishedTravel - NumFields:       {Key: "clamp.finished-travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampFinished, ClampPiece}}},
+	ClampFinishedTravelLength - NumFields: {Key: "clamp.finished-travel-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TravelEq, Terms: []ID{ClampThisFinished, ClampPiece}}},
+	ClampFinishedTravel - NumFields:       {Key: "clamp.finished-travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelShareEq, Terms: []ID{ClampThisFinished, ClampPiece}}},
 	ClampFirstPosition - NumFields:        {Key: "clamp.first-position", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampFirst}}},
 	ClampSecondPosition - NumFields:       {Key: "clamp.second-position", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.PositionEq, Terms: []ID{ClampZero, ClampSecond}}},
 	ClampFirstHole - NumFields:            {Key: "clamp.first-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: &craft.Geometry, Terms: []ID{ClampFirst, ClampHolePitch, ClampHoleOffset}}},
@@ -245,6 +247,8 @@ func (st *State) answer(id ID) quantity.Value {
 		return &st.Out.Base
 	case ClampLast:
 		return &st.Out.Last
+	case ClampThisFinished:
+		return &st.Out.ThisFinished
 	case ClampThisRatio:
 		return &st.Out.ThisRatio
 	case ClampFirstReal:

@@ -14,7 +14,10 @@ import (
 // "Having hung, cut and clamped these, what did I really get?": the thickness, the mass hung, the ratio, the precursor and the jaw gaps are
 // taken as the givens, whichever was typed, and each is moved by its ±. So stress, coiled length, stretch and travel have a doubt too.
 //
-// Each move is a central difference; moves are independent and combine in quadrature (JCGM 100:2008, 5.1.2).
+// The caliper has a part in it where the diameter is what was typed: a label's or a scale's linear density owes it nothing.
+//
+// Each move is a small central difference, scaled up to the whole ±: the first order of JCGM 100:2008, 5.1.2, in which moves are
+// independent and combine in quadrature.
 
 // move is one reading of the hand and how to move it. By returns its ± in SI, NaN where the reading has no part in the question.
 type move struct {
@@ -24,7 +27,7 @@ type move struct {
 }
 
 var (
-	caliper = move{FibreDiameter, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Fibre.Diameter += quantity.Length(d) }}
+	caliper = given(move{FibreDiameter, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Fibre.Diameter += quantity.Length(d) }}, FibreDiameter)
 	scale   = move{HangMass, func(p *Plan) float64 { return float64(p.MassDoubt) }, func(p *Plan, d float64) { p.Mass += quantity.Mass(d); p.Add += quantity.Mass(d) }}
 	ratio   = move{CutRatio, ratioDoubt, func(p *Plan, d float64) { p.Ratio += quantity.Ratio(d) }}
 	cut     = move{CutPrecursor, ruler, func(p *Plan, d float64) { p.Precursor += quantity.Length(d) }}
@@ -46,6 +49,9 @@ func ratioDoubt(p *Plan) float64 {
 	return p.RatioDoubt.Of(p.Ratio)
 }
 
+// step is the part of its ± that a reading is really moved by: small enough that nothing but the first order is left, and a power of two.
+const step = 1.0 / 128
+
 // question is one of the two: the plan to move from, the readings moved, and the numbers that are asked about.
 type question struct {
 	base  func(st *State, p *Plan)
@@ -55,10 +61,7 @@ type question struct {
 
 var questions = [2]question{
 	{
-		base: func(st *State, p *Plan) {
-			*p = st.asRead
-			p.measureThickness(&st.Plan)
-		},
+		base:  func(st *State, p *Plan) { *p = st.asRead },
 		moves: []move{caliper, given(scale, HangMass, HangAdd), ratio, given(cut, CutPrecursor), coil, relaxed},
 		asked: []ID{
 			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater,
@@ -68,14 +71,13 @@ var questions = [2]question{
 	{
 		base: func(st *State, p *Plan) {
 			*p = st.Plan
-			p.measureThickness(&st.Plan)
 			p.Given[HangGroup], p.Given[LengthGroup] = HangMass, CutPrecursor
 			p.jaws.set, p.jaws.first, p.jaws.second = true, p.First, p.Second
 		},
 		moves: []move{caliper, scale, ratio, cut, coil, relaxed, first, last},
 		asked: []ID{
 			FibreImplied, FibrePacking, FibreLabelStress, HangStress, HangUnderStress, HangOverStress, HangOfLabel, HangRise,
-			ClampCoiled, ClampFinished, ClampFirstReal, ClampSecondReal, ClampSecondOfFirst, ClampThisRatio,
+			ClampCoiled, ClampFinished, ClampThisFinished, ClampFirstReal, ClampSecondReal, ClampSecondOfFirst, ClampThisRatio,
 			ClampTravelLength, ClampTravel, ClampFinishedTravelLength, ClampFinishedTravel,
 		},
 	},
@@ -93,14 +95,6 @@ func given(m move, ids ...ID) move {
 		return quantity.NaN
 	}
 	return m
-}
-
-// measureThickness makes the diameter the given of its group, at its solved value.
-func (p *Plan) measureThickness(solved *Plan) {
-	if known(solved.Fibre.Diameter) {
-		p.Given[SizeGroup] = FibreDiameter
-		p.Fibre.Diameter = solved.Fibre.Diameter
-	}
 }
 
 // doubts fills in Doubt and Mostly.
@@ -128,7 +122,7 @@ func (st *State) doubts() {
 			}
 			for _, sign := range [2]float64{1, -1} {
 				m.Plan = st.base
-				mv.apply(&m.Plan, sign*by)
+				mv.apply(&m.Plan, sign*by*step)
 				Solve(&m.Plan)
 				results(&m.Plan, &m.Out)
 				for _, id := range asked {
@@ -136,7 +130,7 @@ func (st *State) doubts() {
 						up[id] = m.SI(id)
 						continue
 					}
-					d := (up[id] - m.SI(id)) / 2
+					d := (up[id] - m.SI(id)) / (2 * step)
 					if d *= d; d > 0 {
 						sum[id] += d
 						if d > most[id] {

@@ -120,6 +120,7 @@ const (
 	ClampBase
 	ClampLast
 	ClampThisRatio
+	ClampThisFinished
 	ClampFirstReal
 	ClampSecondReal
 	ClampFirstMove

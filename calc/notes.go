@@ -28,13 +28,14 @@ var Notes = [...]Note{
 	{"weighed-heavy", FibreWeighed, Care, func(s *State) bool {
 		return off(s, 0) && s.Out.Packing[0] > 1 && !multiple(s, 0) && !other(s, 0)
 	}},
-	{"label-off", FibreLabelStress, Care, func(s *State) bool { return s.Out.LabelStress < 200e6 || s.Out.LabelStress > 1300e6 }},
+	{"label-off", FibreLabelStress, Care, func(s *State) bool { return s.Out.LabelStress < 200e6 || s.Out.LabelStress > strongest }},
 	{"bundle", FibreThick, Care, func(s *State) bool {
 		return bundled(&s.Plan) && !known(s.Plan.Bundle) && s.Out.Thick > 0
 	}},
 	{"bundle-off", FibreThick, Care, func(s *State) bool {
 		return s.Plan.Bundle < s.Out.Thin*0.95 || s.Plan.Bundle > s.Out.Thick*1.1
 	}},
+	{"yarn-size", YarnStrands, Care, func(s *State) bool { return s.Plan.Yarn.Strands > 0 && !known(s.Plan.Yarn.Area) }},
 	{"yarn-density", YarnDensity, Care, func(s *State) bool { return s.Plan.Yarn.Strands > 0 && s.Worked(YarnDensity) }},
 	{"yarn-agrees", YarnWeighed, Fine, func(s *State) bool { return !off(s, 1) && known(s.Out.Packing[1]) }},
 	{"yarn-off", YarnWeighed, Care, func(s *State) bool { return off(s, 1) }},
@@ -42,13 +43,16 @@ var Notes = [...]Note{
 	{"hook-heavy", HangAdd, Stop, func(s *State) bool { return s.Plan.Add < 0 }},
 	{"hook-nothing", HangHook, Care, func(s *State) bool { return s.Plan.Hook == 0 }},
 	{"stress-low", HangStress, Care, func(s *State) bool { return s.Plan.Stress < 8e6 }},
-	{"stress-high", HangStress, Care, func(s *State) bool { return s.Plan.Stress > 40e6 && !(s.Out.OfLabel > 1) }},
+	{"stress-high", HangStress, Care, func(s *State) bool {
+		return s.Plan.Stress > 40e6 && s.Plan.Stress <= strongest && !(s.Out.OfLabel > 1)
+	}},
+	{"stress-break", HangStress, Stop, func(s *State) bool { return s.Plan.Stress > strongest }},
 	{"over-label", HangStress, Stop, func(s *State) bool { return s.Out.OfLabel > 1 }},
 	{"all-area", HangArea, Care, func(s *State) bool { return s.Plan.AreaBase == AreaAll && s.Plan.Yarn.Strands > 0 }},
 	{"no-load", HangUnder, Care, func(s *State) bool {
 		return s.Plan.Owned != "" && s.Plan.Add > 0 && !known(s.Out.Over.Sum)
 	}},
-	{"bottle-full", HangWater, Stop, func(s *State) bool { return s.Out.Water < 0 }},
+	{"bottle-full", HangWater, Stop, func(s *State) bool { return s.Out.Water < 0 && s.Plan.Add >= 0 }},
 
 	{"ratio-guess", CutRatio, Care, func(s *State) bool { return !known(s.Plan.RatioDoubt.Size) && known(s.Plan.Ratio) }},
 	{"ratio-open", CutRatio, Care, func(s *State) bool { return ratioNow(&s.Plan, &s.Out) < craft.ClosedRatio }},
@@ -64,6 +68,9 @@ var Notes = [...]Note{
 		return known(s.Plan.Measured) && s.Plan.MeasuredState == StateRelaxed
 	}},
 	{"first-wish", ClampFirst, Care, func(s *State) bool { return known(s.Plan.Measured) && s.Plan.Given[LengthGroup] == ClampFirst }},
+	{"finished-wish", ClampFinished, Care, func(s *State) bool {
+		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup] == ClampFinished
+	}},
 	{"second-wish", ClampSecond, Care, func(s *State) bool {
 		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup] == ClampSecond
 	}},
@@ -76,6 +83,9 @@ var Notes = [...]Note{
 		return s.Out.TravelLength > 0 && ratioNow(&s.Plan, &s.Out) < craft.ClosedRatio
 	}},
 }
+
+// strongest is more than the fibres in Polymers hold before they are twisted (Pa; 450 to 1000 MPa for nylon line and drawn nylon, from memory).
+const strongest = 1300e6
 
 // off reports whether scale and caliper disagree by more than the caliper's doubt and 5 % for the scale, the ruler and the polymer's
 // own spread.

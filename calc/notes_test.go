@@ -19,6 +19,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"label-off":    {"fibre.label-strength=2 kg", "fibre.label-strength=10 kg"},
 	"bundle":       {"fibre.strands=2", "fibre.strands=2&fibre.bundle=0.9 mm"},
 	"bundle-off":   {"fibre.strands=2&fibre.bundle=2 mm", "fibre.strands=2&fibre.bundle=0.9 mm"}, // 0.735 to 1.04 mm
+	"yarn-size":    {"yarn.strands=1", "yarn.strands=1&yarn.diameter=0.2 mm"},
 	"yarn-density": {"yarn.strands=1&yarn.diameter=0.2 mm", "yarn.strands=1&yarn.diameter=0.2 mm&yarn.density=1390"},
 	// 0.2 mm at 1140 kg/m³ is 358 dtex
 	"yarn-agrees": {"yarn.strands=1&yarn.diameter=0.2 mm&yarn.weighed-length=100 m&yarn.weighed-mass=3.58 g", "yarn.strands=1&yarn.diameter=0.2 mm"},
@@ -27,6 +28,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"hook-heavy":   {"hang.hook=400 g", "hang.hook=300 g"}, // 368.2 g in all
 	"hook-nothing": {"hang.hook=0 g", ""},
 	"stress-low":   {"hang.stress=7.9 MPa", "hang.stress=8 MPa"},
+	"stress-break": {"fibre.diameter=0.2 mm&hang.mass=5 kg", "hang.stress=1300 MPa"},
 	"stress-high":  {"hang.stress=41 MPa", "hang.stress=40 MPa"},
 	"over-label":   {"hang.stress=500 MPa&fibre.label-strength=10 kg", "hang.stress=400 MPa&fibre.label-strength=10 kg"},
 	"all-area":     {"hang.area=all&yarn.strands=1", "hang.area=all"},
@@ -42,6 +44,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"measured-long":    {"clamp.measured=409 mm", "clamp.measured=407 mm"}, // cut from 408 mm
 	"measured-relaxed": {"clamp.measured=88 mm&clamp.measured-state=relaxed", "clamp.measured-state=relaxed"},
 	"first-wish":       {"clamp.measured=88 mm&clamp.first=100 mm", "clamp.first=100 mm"},
+	"finished-wish":    {"clamp.measured=76 mm&clamp.finished=100 mm", "clamp.finished=100 mm"},
 	"second-wish":      {"clamp.measured=88 mm&clamp.second=120 mm", "clamp.measured=88 mm&clamp.first=120 mm"},
 	"relaxed-guess":    {"clamp.second-base=relaxed", "clamp.second-base=relaxed&clamp.relaxed=97 mm"},
 	"second-shorter":   {"clamp.second-stretch=17 %", "clamp.second-stretch=18 %"},

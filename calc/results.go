@@ -44,12 +44,13 @@ func results(p *Plan, r *Results) {
 	r.MuscleStress = craft.Stress(r.MuscleForce, p.LoadArea)
 
 	r.Piece, r.Base, r.Last = piece, p.Base(), p.LastGap()
+	r.ThisFinished = craft.Released(piece, r.Last, fraction(p.Retained))
 	r.ThisRatio = craft.RatioOf(p.Precursor, p.Measured)
 	r.Move = [2]quantity.Length{craft.Move(piece, p.First), craft.Move(p.First, p.Second)}
 	r.SecondOfOne = craft.Stretch(p.Second, p.First)
 	r.Real = [2]quantity.Fraction{craft.Stretch(p.First, piece), craft.Stretch(p.Second, r.Base)}
 	r.TravelLength, r.Travel = craft.Travel(r.Last, piece), craft.TravelShare(r.Last, piece)
-	r.FinTravelLen, r.FinTravel = craft.Travel(p.Finished, piece), craft.TravelShare(p.Finished, piece)
+	r.FinTravelLen, r.FinTravel = craft.Travel(r.ThisFinished, piece), craft.TravelShare(r.ThisFinished, piece)
 	for i, gap := range [2]quantity.Length{p.First, p.Second} {
 		r.Position[i] = craft.Position(p.Zero, gap)
 		r.Hole[i] = craft.Hole(gap, p.HolePitch, p.HoleOffset)

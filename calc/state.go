@@ -118,6 +118,9 @@ func (st *State) Needs(id ID) ID {
 				}
 			}
 		}
+		if next == None && n > 0 && steps[n-1].Method != "" && len(steps[n-1].Terms) > 0 {
+			next = steps[n-1].Terms[len(steps[n-1].Terms)-1] // all is known and yet there is none: more of what was searched
+		}
 		if next == None || next == id {
 			return id
 		}

@@ -185,8 +185,7 @@ func (a *app) tap(h *happening) error {
 	case "undo":
 		a.undo()
 	case "clear":
-		a.change(a.sheet.Cleared(), calc.None)
-		a.tell("say.cleared", "")
+		a.clear()
 	case "other":
 		id := calc.Find(h.key)
 		a.take(id, a.display.Other(&a.state, id))
@@ -230,14 +229,33 @@ func (a *app) take(id calc.ID, text string) {
 	}
 }
 
+// clear takes out what was typed. What it was is kept too, so that undo brings it back also after a reload.
+func (a *app) clear() {
+	was := a.sheet
+	a.change(a.sheet.Cleared(), calc.None)
+	if a.sheet != was {
+		a.cleared = a.shelf.set(clearedKey, calc.Kept(a.open, &was))
+	}
+	a.tell("say.cleared", "")
+}
+
+// uncleared forgets what was cleared: from here on undo has other steps to take back first.
+func (a *app) uncleared() {
+	if a.cleared {
+		a.shelf.remove(clearedKey)
+		a.cleared = false
+	}
+}
+
 func (a *app) undo() {
 	s, ok := a.history.Undo()
 	if !ok {
 		return
 	}
+	a.uncleared()
 	a.sheet = s
 	a.refresh()
-	a.keep()
+	a.keepAs(a.deleted)
 	a.disable("undo", a.history.Empty())
 	a.tell("say.undone", "")
 }

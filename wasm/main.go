@@ -35,6 +35,8 @@ type app struct {
 	name     string // of the plan
 	bench    string // the step that fills the screen, "" for none
 	inverted bool   // black on white there
+	deleted  string // name of the plan that was deleted and that undo brings back
+	cleared  bool   // what was cleared last is kept, for undo after a reload
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
 	pause  pause
@@ -47,7 +49,7 @@ func (a *app) start() error {
 	if err := a.attach(); err != nil {
 		return err
 	}
-	a.shelf.open(a.window)
+	a.shelf.open(a.edge)
 	a.sheet = calc.Start()
 	a.state.Work(&a.sheet)
 	a.assume(&a.state)
@@ -55,21 +57,36 @@ func (a *app) start() error {
 	if err != nil {
 		return err
 	}
-	early := a.typedEarly(now)
+	typed, chosen := a.early(now)
 
 	a.name = a.say("plan.start", "")
-	a.put("status", text, "")
 	if link := linkOf(now.href); link != "" {
 		a.openLink(link)
 	} else if key, ok := a.shelf.lastOpen(); ok {
 		a.openKept(key)
+		a.put("status", text, "") // in place of what stands there for the start plan
+	}
+	if was, key, ok := a.shelf.lastCleared(); ok && key == a.open && key != "" {
+		a.history.Before(was, calc.None)
+		a.cleared = true
+		a.put("undo", "disabled", "")
 	}
 	a.display.US = a.shelf.device() == "us"
 	a.plans()
-	for _, b := range early {
+	was := a.sheet
+	for _, b := range typed {
 		a.sheet = a.sheet.Type(calc.Find(b.key), b.text, b.unit)
 	}
-	if len(early) > 0 {
+	for _, b := range chosen {
+		id := calc.Find(b.key)
+		switch held := a.state.Text(id); {
+		case b.text == "" || held == "":
+			a.display.Units[id] = a.state.Value(id).Kind().Unit(b.unit)
+		case held == a.sheet.Text[id]: // and not that of another plan
+			a.sheet = a.sheet.Type(id, b.text, b.unit)
+		}
+	}
+	if a.sheet != was {
 		a.keep()
 	}
 	if err := a.listen(); err != nil {
@@ -95,6 +112,7 @@ func (a *app) change(next calc.Sheet, id calc.ID) {
 		a.refresh()
 		return
 	}
+	a.uncleared()
 	a.history.Before(a.sheet, id)
 	a.sheet = next
 	a.refresh()

@@ -138,27 +138,26 @@ func (h *happening) box(key string) (b box, ok bool) {
 	return b, false
 }
 
-// typedEarly returns the boxes that no longer hold what the build put in them: they were typed in while the program was loading.
-func (p *page) typedEarly(h happening) (early []box) {
-	for rest := h.boxes; rest != ""; {
-		var b box
-		b, rest = nextBox(rest)
-		if built, ok := p.shown(b.key); ok && built != b.text {
-			early = append(early, b)
-		}
-	}
-	return early
-}
-
-// shown returns what the box of a key was last written to hold.
-func (p *page) shown(key string) (held string, ok bool) {
+// early returns the boxes that no longer hold what the build put in them, and those beside which another unit was chosen: that was done
+// while the program was loading.
+func (p *page) early(h happening) (typed, chosen []box) {
 	for rest := string(p.last); rest != ""; {
-		var record, id, what string
+		var record, id, what, built string
 		record, rest = split(rest, show.Record)
 		id, record = split(record, show.Part)
-		if what, held = split(record, show.Part); id == key && what == value {
-			return held, true
+		what, built = split(record, show.Part)
+		key, isUnit := strings.CutSuffix(id, ":unit")
+		b, ok := h.box(key)
+		switch {
+		case what != value || !ok:
+		case !isUnit && b.text != built:
+			typed = append(typed, b)
+		case isUnit && b.unit != built:
+			p.put(id, value, built) // what is written next is what differs from that
+			if n := len(typed); n == 0 || typed[n-1].key != key {
+				chosen = append(chosen, b)
+			}
 		}
 	}
-	return "", false
+	return typed, chosen
 }

@@ -12,7 +12,10 @@ import (
 )
 
 // keep writes the plan on the page, and only that one, to the device. A plan that is not kept yet gets an entry of its own.
-func (a *app) keep() {
+func (a *app) keep() { a.keepAs("") }
+
+// keepAs does the same, with a name for a plan that gets an entry; "" for a new name.
+func (a *app) keepAs(name string) {
 	if a.linked {
 		a.linked = false
 		a.report(a.dropLink())
@@ -20,7 +23,10 @@ func (a *app) keep() {
 	isNew := a.open == ""
 	if isNew {
 		n := a.shelf.unused()
-		a.open, a.name = planPrefix+decimal(n), a.say("plan.unnamed", decimal(n))
+		a.open, a.name, a.deleted = planPrefix+decimal(n), name, ""
+		if name == "" {
+			a.name = a.say("plan.unnamed", decimal(n))
+		}
 	}
 	if !a.shelf.set(a.open, calc.Kept(a.name, &a.sheet)) {
 		a.tell("say.not-kept", "")
@@ -36,7 +42,7 @@ func (a *app) keep() {
 func (a *app) load(s calc.Sheet, key, name string) {
 	a.sheet, a.open, a.name = s, key, name
 	a.history = calc.History{}
-	a.linked = false
+	a.linked, a.deleted = false, ""
 }
 
 // openKept opens a kept plan; what of it can't be read is left at its start text.
@@ -80,6 +86,7 @@ func (a *app) deletePlan() {
 	a.shelf.remove(a.open)
 	a.load(calc.Start(), "", a.say("plan.start", ""))
 	a.history.Before(gone, calc.None)
+	a.deleted = name
 	a.shelf.setOpen("")
 	a.opened()
 	a.tell("say.deleted", name)

@@ -6,6 +6,8 @@ import (
 	"strconv"
 	"strings"
 
+	"twistbench/calc"
+
 	"github.com/hack-pad/safejs"
 )
 
@@ -20,10 +22,11 @@ const (
 	planPrefix = "twistbench/plan/"
 	openKey    = "twistbench/open"
 	deviceKey  = "twistbench/units"
+	clearedKey = "twistbench/cleared"
 )
 
-func (s *shelf) open(window safejs.Value) {
-	storage, err := window.Get("localStorage") // throws where storage is blocked
+func (s *shelf) open(edge safejs.Value) {
+	storage, err := edge.Get("shelf") // null where storage is blocked
 	s.storage = storage
 	s.works = err == nil && storage.Type() == safejs.TypeObject
 }
@@ -131,3 +134,13 @@ func (s *shelf) setOpen(key string) {
 
 func (s *shelf) device() string         { units, _ := s.get(deviceKey); return units }
 func (s *shelf) setDevice(units string) { s.set(deviceKey, units) }
+
+// lastCleared returns what a plan was before it was cleared, and the plan's key.
+func (s *shelf) lastCleared() (was calc.Sheet, key string, ok bool) {
+	kept, ok := s.get(clearedKey)
+	if !ok {
+		return was, "", false
+	}
+	key, was, _ = calc.ParseKept(kept)
+	return was, key, true
+}

@@ -1,7 +1,7 @@
 // The page's own small part of the program: it starts the core, and moves texts between the core and the page, one string each way.
 //
-// gather(event) returns what happened and every box: "type <1f> id <1f> do <1f> key <1f> value <1f> href <1e>", and then for each box
-// "key <1f> text <1f> unit <1e>". apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ. What is t for text, v for
+// gather(event) returns what happened and the box it happened in, or with no event every box: "type <1f> id <1f> do <1f> key <1f> value <1f>
+// href <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ. What is t for text, v for
 // the value of a control but never of the one that is being typed in, s for a state, h for hidden, f to move the focus there, o for the
 // options of a list and c for the chosen one, and anything else is an attribute, which an empty value takes away.
 "use strict";
@@ -11,6 +11,7 @@
   const boxes = document.querySelectorAll("main input, main select:not(.unit)");
   const wasm = document.currentScript.dataset.wasm;
   let typing; // the control whose input is being answered
+  addEventListener("input", (event) => { typing = event.target; }, true); // also before the core is up
 
   function find(id) {
     let found = places.get(id);
@@ -24,11 +25,14 @@
 
   function gather(event) {
     const target = event?.target;
-    typing = event?.type === "input" ? target : undefined;
+    if (event?.type === "keydown" && event.key !== "Escape") return "";
+    if (event && event.type !== "input") typing = undefined;
+    const own = target?.id?.replace(/:unit$/, "");
     const button = target?.closest?.("[data-do]");
     const value = event?.type === "toggle" ? (target.open ? "1" : "") : event?.key ?? target?.value ?? "";
     let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href].join(PART) + RECORD;
     for (const box of boxes) {
+      if (event && box.id !== own) continue;
       const unit = document.getElementById(box.id + ":unit");
       all += box.id + PART + box.value + PART + (unit ? unit.value ?? unit.textContent : "") + RECORD;
     }
@@ -77,7 +81,16 @@
     }
   }
 
-  globalThis.twistbench = { gather, apply };
+  // Where storage is blocked its very name throws, and what throws there would end the core.
+  function shelf() {
+    try {
+      return localStorage;
+    } catch {
+      return null;
+    }
+  }
+
+  globalThis.twistbench = { gather, apply, shelf: shelf() };
 
   async function start() {
     const go = new Go();

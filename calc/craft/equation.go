@@ -14,7 +14,8 @@ const (
 // Equation is one relation as it is shown: what it gives, the right-hand side, the symbols in it, where it holds and where
 // it is from.
 //
-// Expr is written with × ÷ − + ² √ π ( ) and the symbols; Symbols lists them in the order of their first appearance.
+// Expr is written with × ÷ − + ² √ π ( ), the functions sin cos tan asin acos atan, and the symbols, each one letter; Symbols lists them in
+// the order of their first appearance. A function stands before a symbol or a parenthesis: tan a, atan(π × t × n).
 // A result that hands need whole is rounded up to a multiple of RoundUp (SI).
 type Equation struct {
 	Symbol  string

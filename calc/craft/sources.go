@@ -28,4 +28,10 @@ var (
 	LinearUnits   = Source{Cite: "ISO 1144", Mark: Read}
 	FibreTables   = Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008, table 5.1", Mark: Read}
 	SetRetention  = Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, p. 395", Mark: Read}
+
+	IdealYarn     = Source{Cite: "Hearle, Grosberg & Backer, Structural Mechanics of Fibers, Yarns, and Fabrics, 1969", Mark: FromMemory}
+	LinkTheorem   = Source{Cite: "Fuller, Proc. Natl. Acad. Sci. USA 68:815, 1971, doi:10.1073/pnas.68.4.815", Mark: FromMemory}
+	RodTheory     = Source{Cite: "Love, A Treatise on the Mathematical Theory of Elasticity, 4th ed., 1927, art. 272", Mark: FromMemory}
+	TorsionTables = Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008", Mark: FromMemory}
+	SelfCoil      = Source{Cite: "Science 343:868, 2014, doi:10.1126/science.1246906", Mark: FromMemory}
 )

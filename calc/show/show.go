@@ -2,6 +2,7 @@ package show
 
 import (
 	"math"
+	"strconv"
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
@@ -106,10 +107,15 @@ func (d *Display) boxState(st *calc.State, id calc.ID, worked bool) (state, mark
 	case st.Notices[id].Reason != "" && id != d.Typing:
 		return "stop", ""
 	case worked && math.IsNaN(st.SI(id)):
-		if st.Needs(id) == id {
+		switch st.Needs(id) {
+		case id:
 			return "unknown", ""
+		case calc.ClampStages:
+			return "unknown", "mark.one-stage"
 		}
 		return "unknown", "mark.unknown"
+	case grouped && !worked && st.Text(id) == "":
+		return "unknown", "mark.empty"
 	case worked && impossible(st, id):
 		return "stop", "mark.worked"
 	case worked && grouped:
@@ -156,20 +162,27 @@ func (d *Display) says(b []byte, st *calc.State, id calc.ID) []byte {
 			return b
 		}
 		return d.AppendProblem(b, st, id, n.Problem)
-	case f.Words != nil || math.IsNaN(x) || st.Value(id).Kind().Style == quantity.StyleList:
+	case f.Words != nil || math.IsNaN(x):
 		return b
+	case st.Value(id).Kind().Style == quantity.StyleList:
+		return d.list(b, st, id)
 	case n.Other != "":
 		return d.about(b, "reading.decimal", id, st, about{limit: x})
 	case st.Worked(id) && impossible(st, id):
 		return d.about(b, "advice.impossible", id, st, about{})
+	case st.Value(id).Kind().Style == quantity.StyleRatio:
+		b = d.ratio(b, st, x)
+		if !unusual(st, id) {
+			return b
+		}
+		b = append(b, ' ')
+		return d.about(b, "advice.usual", id, st, about{limit: f.Usual[0], high: f.Usual[1]})
 	case unusual(st, id):
 		return d.about(b, "advice.usual", id, st, about{limit: f.Usual[0], high: f.Usual[1]})
-	case st.Value(id).Kind().Style == quantity.StyleRatio:
-		return d.ratio(b, st, x)
 	case !st.Worked(id) && commercial(st, id):
-		return d.about(b, "reading.about", id, st, about{limit: x})
+		return d.about(b, "reading.about", id, st, about{text: d.own(st, id, x)})
 	case !st.Worked(id) && d.odd(st, id):
-		return d.about(b, "reading.echo", id, st, about{limit: x})
+		return d.about(b, "reading.echo", id, st, about{text: d.own(st, id, x)})
 	case id == calc.HangStress:
 		return d.about(b, "reading.on", id, st, about{})
 	case id == calc.ClampSecondStretch:
@@ -182,6 +195,21 @@ func (d *Display) says(b []byte, st *calc.State, id calc.ID) []byte {
 func commercial(st *calc.State, id calc.ID) bool {
 	u := st.Value(id).Kind().Unit(st.Notices[id].Unit)
 	return u != nil && u.About
+}
+
+// own returns a value in the unit of the field's row, or its US counterpart, whatever was typed.
+func (d *Display) own(st *calc.State, id calc.ID, x float64) string {
+	u := d.usual(st.Value(id).Kind(), id)
+	return string(appendUnit(appendTrimmedUnit(nil, x, u, max(digitsOf(id), 4), d.Lang.Mark), u))
+}
+
+// list appends how many masses a list has, and what they weigh together.
+func (d *Display) list(b []byte, st *calc.State, id calc.ID) []byte {
+	sum := 0.0
+	for i := range st.Set {
+		sum += st.Set[i].Each * float64(st.Set[i].Count)
+	}
+	return d.about(b, "reading.list", id, st, about{text: strconv.Itoa(int(st.SI(id))), limit: sum})
 }
 
 // ratio appends a ratio as a sentence: how much fibre 100 mm of coil uses.
@@ -223,8 +251,11 @@ func (d *Display) near(st *calc.State, id calc.ID) string {
 	if st.Worked(id) || !unusual(st, id) || f.Unit == "" {
 		return ""
 	}
-	u := st.Value(id).Kind().Unit(f.Unit)
-	for _, by := range [...]float64{0.1, 10, 0.01, 100, 0.001, 1000} {
+	u := d.Unit(st, id)
+	for i, by := range [...]float64{100, 0.1, 10, 0.01, 100, 0.001, 1000} {
+		if i == 0 && st.Value(id).Kind().Style != quantity.StylePercent {
+			continue // 0.42 for 42 % is the likelier slip
+		}
 		if x := st.SI(id) * by; x >= f.Usual[0] && x <= f.Usual[1] {
 			return string(appendUnit(appendTrimmedUnit(nil, x, u, 6, d.Lang.Mark), u))
 		}
@@ -381,7 +412,12 @@ var Repeated = [...]calc.ID{
 func (d *Display) repeated(b []byte, st *calc.State) []byte {
 	for _, id := range Repeated {
 		b = open(b, "n:", id.Key(), Text)
-		b = shut(d.Append(b, st, id))
+		if id.IsField() && st.Worked(id) && impossible(st, id) {
+			b = str(b, quantity.Unknown) // its box says why
+		} else {
+			b = d.Append(b, st, id)
+		}
+		b = shut(b)
 	}
 	return hidden(b, "strip.then", "", st.Plan.Stages == calc.StagesOne)
 }

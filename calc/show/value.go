@@ -28,6 +28,16 @@ func (d *Display) Unit(st *calc.State, id calc.ID) *quantity.Unit {
 		return d.Units[id]
 	}
 	k := v.Kind()
+	if id.IsField() && !st.Worked(id) {
+		if u := k.Unit(st.Notices[id].Unit); u != nil { // what was typed stays in its unit
+			return u
+		}
+	}
+	return d.usual(k, id)
+}
+
+// usual returns the unit of a number's row, or its US counterpart.
+func (d *Display) usual(k *quantity.Kind, id calc.ID) *quantity.Unit {
 	u := k.Unit(unitOf(id))
 	if u != nil && d.US && u.US != "" {
 		return k.Unit(u.US)
@@ -80,7 +90,7 @@ func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 	case quantity.StyleList:
 		return str(b, st.Text(id))
 	}
-	if text := st.Text(id); text != "" && !d.US {
+	if text := st.Text(id); text != "" && st.Notices[id].Other == "" {
 		return str(b, text)
 	}
 	u := d.Unit(st, id)

@@ -30,9 +30,10 @@ func TestAppend(t *testing.T) {
 		{"", "hang.force", "3,610 N", Display{Lang: comma}},
 		{"", "hang.force", "0.8116 lbf", Display{US: true}}, // 3.6103 N ÷ 4.448222 N
 		{"", "fibre.diameter", "0.52 mm", Display{}},
-		{"", "fibre.diameter", "0.02047 in", Display{US: true}}, // 0.52 ÷ 25.4
-		{"", "cut.total", "9.606 ft", Display{US: true}},        // 2.928 m ÷ 0.3048
-		{"", "hang.water", "11.3 fl oz", Display{US: true}},     // 333.9 ml ÷ 29.5735
+		{"", "fibre.diameter", "0.52 mm", Display{US: true}},                               // what was typed stays
+		{"fibre.area=0.2123716634 mm²", "fibre.diameter", "0.02047 in", Display{US: true}}, // 0.52 ÷ 25.4
+		{"", "cut.total", "9.606 ft", Display{US: true}},                                   // 2.928 m ÷ 0.3048
+		{"", "hang.water", "11.3 fl oz", Display{US: true}},                                // 333.9 ml ÷ 29.5735
 		{"", "cut.ratio", "4.8 : 1", Display{}},
 		{"cut.ratio=21 %", "cut.ratio", "4.762 : 1", Display{}},
 		{"", "cut.all-pieces", "6", Display{}},

@@ -108,10 +108,10 @@ func (d *Display) NumbersLine(b []byte, st *calc.State, w *calc.Working, result 
 	b = str(b, w.Eq.Symbol)
 	b = str(b, " = ")
 	for rest := w.Eq.Expr; rest != ""; {
-		r, n := utf8.DecodeRuneInString(rest)
+		n, is := part(rest)
 		symbol := rest[:n]
 		rest = rest[n:]
-		if !isSymbol(r) {
+		if !is {
 			b = str(b, symbol)
 			continue
 		}
@@ -129,8 +129,26 @@ func (d *Display) NumbersLine(b []byte, st *calc.State, w *calc.Working, result 
 	return d.roundedUp(b, w.Eq)
 }
 
-// isSymbol reports whether r is the symbol of a term: a letter other than π.
-func isSymbol(r rune) bool {
+// part returns the width of what stands first in an equation, and whether it is the symbol of a term: a lone letter. Letters together are
+// the name of a function.
+func part(expr string) (width int, symbol bool) {
+	letters := 0
+	for width < len(expr) {
+		r, n := utf8.DecodeRuneInString(expr[width:])
+		if !isLetter(r) {
+			if letters == 0 {
+				return n, false
+			}
+			break
+		}
+		letters++
+		width += n
+	}
+	return width, letters == 1
+}
+
+// isLetter reports whether r is a letter other than π.
+func isLetter(r rune) bool {
 	return r != 'π' && ('a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || 'α' <= r && r <= 'ω')
 }
 

@@ -2,7 +2,7 @@
 //
 //	go run ./scripts/answer 'fibre.diameter=0.45mm&hang.stress=14MPa'
 //
-// The plan is key=text&key=text; a bare number takes the field's own unit, an absent key its start text. It prints JSON, or a table for
+// The plan is key=text&key=text, or a link of the page; a bare number takes the field's own unit, an absent key its start text. It prints JSON, or a table for
 // people (-table), or CSV for spreadsheets (-csv); -keys lists what can be typed and what is answered. Bad input is one sentence per
 // problem on standard error, exit status 2, and nothing on standard output.
 package main

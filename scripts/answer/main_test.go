@@ -122,9 +122,9 @@ func TestTable(t *testing.T) {
 	for i, id := range ids() {
 		assert.Equal(t, id.Key(), strings.Fields(lines[i])[0])
 	}
-	assert.Regexp(t, `(?m)^hang\.mass +368 g +± 14 g, mostly fibre\.diameter$`, out)
+	assert.Regexp(t, `(?m)^hang\.mass +368 g +± 14 g, mostly fibre\.diameter( |$)`, out)
 	assert.Regexp(t, `(?m)^hang\.stress +17 MPa +given +± `, out)
-	assert.Regexp(t, `(?m)^fibre\.bundle +– +needs fibre\.bundle$`, out)
+	assert.Regexp(t, `(?m)^fibre\.bundle +– +needs fibre\.bundle( |$)`, out)
 }
 
 func TestListOfKeys(t *testing.T) {
@@ -136,9 +136,9 @@ func TestListOfKeys(t *testing.T) {
 		assert.Equal(t, id.Key(), strings.Fields(lines[i+1])[0])
 		assert.NotContains(t, lines[i+1], "name.")
 	}
-	assert.Regexp(t, `(?m)^fibre\.diameter +length +mm +0\.001 +20 +0\.52 mm +fibre diameter$`, out)
+	assert.Regexp(t, `(?m)^fibre\.diameter +length +mm +0\.001 +20 +0\.52 mm +fibre diameter( |$)`, out)
 	assert.Regexp(t, `(?m)^clamp\.second-base +word +\[coiled first-gap relaxed\] +coiled +what`, out)
-	assert.Regexp(t, `(?m)^cut\.total +length +m +line for all pieces$`, out)
+	assert.Regexp(t, `(?m)^cut\.total +length +m +line for all pieces( |$)`, out)
 }
 
 // A bare number takes the field's own unit; either mark is the decimal one.
@@ -235,4 +235,12 @@ func TestBadInputInEveryFormat(t *testing.T) {
 		assert.Empty(t, out)
 		assert.Equal(t, 1, strings.Count(bad, "\n"))
 	}
+}
+
+// A link of the page is a plan too, and a table also says what the page would say of the plan.
+func TestLinkAndNotes(t *testing.T) {
+	out, bad, status := answer("-table", "https://example.org/#v=1&fibre.diameter=0%2C2%20mm&hang.mass=5%20kg")
+	assert.Equal(t, 0, status, bad)
+	assert.Regexp(t, `(?m)^fibre\.diameter +0,2 mm +given `, out)
+	assert.Regexp(t, `(?m)^hang\.stress: No fibre listed here holds that`, out)
 }

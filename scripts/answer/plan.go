@@ -8,6 +8,7 @@ import (
 	"io"
 	"math"
 	"strconv"
+	"strings"
 	"text/tabwriter"
 
 	"twistbench/calc"
@@ -25,7 +26,7 @@ type plan struct {
 // work works out a plan text. It returns a sentence for each problem in it.
 func work(text string) (*plan, []string) {
 	p := &plan{display: show.Display{Lang: words.Languages[0]}}
-	sheet, faults := calc.ParsePlan(text)
+	sheet, faults := parse(text)
 	p.state.Work(&sheet)
 	var problems []string
 	for _, f := range faults {
@@ -37,6 +38,17 @@ func work(text string) (*plan, []string) {
 		}
 	}
 	return p, problems
+}
+
+// parse reads a plan as it is typed, or a link of the page, whole or from its v=1 on.
+func parse(text string) (calc.Sheet, []calc.Fault) {
+	if _, link, ok := strings.Cut(text, "#"); ok {
+		text = link
+	}
+	if strings.HasPrefix(text, "v=1&") {
+		return calc.ParseLink(text)
+	}
+	return calc.ParsePlan(text)
 }
 
 // entry is a number as it is printed.
@@ -135,7 +147,12 @@ func (p *plan) table(w io.Writer) error {
 		if e.Given != nil && *e.Given {
 			mark = "given"
 		}
-		fmt.Fprintf(t, "%s\t%s\t%s\t%s\n", id.Key(), e.Text, mark, more)
+		fmt.Fprintf(t, "%s\t%s\t%s\t%s\t%s\n", id.Key(), e.Text, mark, more, meaning(id))
+	}
+	for i := range calc.Notes {
+		if n := &calc.Notes[i]; n.When(&p.state) {
+			fmt.Fprintf(t, "%s: %s\n", n.At.Key(), p.display.AppendNote(nil, &p.state, n))
+		}
 	}
 	return t.Flush()
 }

@@ -56,13 +56,14 @@ func TestWronglyLinked(t *testing.T) {
 	}
 	wasm := listed{ImportPath: "twistbench/wasm", Imports: []string{"github.com/hack-pad/safejs", "twistbench/calc"}}
 	safe := listed{ImportPath: "github.com/hack-pad/safejs", Imports: []string{"syscall/js", "fmt"}}
-	good := []listed{wasm, safe, {ImportPath: "twistbench/calc", Imports: []string{"math/rand/v2"}}, std("syscall/js"), std("fmt"), std("math/rand/v2"), std("os", "syscall/js")}
+	good := []listed{wasm, safe, {ImportPath: "twistbench/calc", Imports: []string{"math/rand/v2"}}, std("syscall/js"), std("strconv"), std("math/rand/v2")}
 	assert.Empty(t, wronglyLinked(good))
 	for _, c := range []struct {
 		name string
 		more listed
 		want string
 	}{
+		{"printing", std("fmt"), "fmt is linked into the page, through github.com/hack-pad/safejs"},
 		{"heavy", std("regexp"), "regexp is linked into the page, through twistbench/calc/words"},
 		{"old dice", std("math/rand"), "math/rand is linked into the page, through nothing"},
 		{"another's", listed{ImportPath: "example.org/x"}, "example.org/x is linked into the page, through nothing; of others only safejs may be"},

@@ -76,13 +76,13 @@ func TestUnusual(t *testing.T) {
 			// 200 MPa × 0.212372 mm² ÷ 9.80665 = 4331.1 g
 			{"hang.mass", "4331 g"}, {"note.stress-high", says("note.stress-high", "")}}},
 		{"a ratio near one", []pair{{"cut.ratio", "1.2"}}, []pair{
-			{"cut.ratio:says", says("advice.usual", "cut.ratio", "2 : 1", "9 : 1")}, {"cut.precursor", "102.0 mm"}, // 85 × 1.2
+			{"cut.ratio:says", says("reading.ratio", "", "120 mm") + " " + says("advice.usual", "cut.ratio", "2 : 1", "9 : 1")}, {"cut.precursor", "102.0 mm"}, // 85 × 1.2
 			{"note.ratio-open", says("note.ratio-open", "")}}},
 		{"a stretch of seven times", []pair{{"clamp.first-stretch", "600"}}, []pair{
-			{"clamp.first-stretch:says", says("advice.usual", "clamp.first-stretch", "0 %", "150 %")}, {"clamp.first", "595.0 mm"}}}, // 85 × 7
+			{"clamp.first-stretch:says", says("advice.usual", "clamp.first-stretch", "2 %", "150 %")}, {"clamp.first", "595.0 mm"}}}, // 85 × 7
 		{"five kilograms on a thin line", []pair{{"fibre.diameter", "0.2"}, {"hang.mass", "5 kg"}}, []pair{
 			// 5 × 9.80665 ÷ (π/4 × 0.2²) = 1560.8 MPa
-			{"hang.stress", "1561 MPa"}, {"hang.stress:box", ""}, {"note.stress-high", says("note.stress-high", "")}}},
+			{"hang.stress", "1561 MPa"}, {"hang.stress:box", ""}, {"note.stress-break", says("note.stress-break", "")}}},
 		{"second stretch smaller than the first", []pair{{"clamp.first-stretch", "50"}, {"clamp.second-stretch", "20"}}, []pair{
 			{"clamp.second", "102.0 mm"}, {"clamp.second-stretch:says", says("reading.of", "", says("word.coiled", ""))}, // 85 × 1.2
 			{"note.second-shorter", says("note.second-shorter", "")}}},

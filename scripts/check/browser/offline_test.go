@@ -2,6 +2,7 @@ package browser
 
 import (
 	"os"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -83,6 +84,25 @@ func TestNewVersion(t *testing.T) {
 	p.forgive("Failed to update a ServiceWorker")
 	p.reload()
 	assert.Equal(t, old+" later", eval[string](p, title), "and it is kept whole")
+}
+
+// The page offers a new version in a sentence with a button; taking it keeps what was typed.
+func TestOffered(t *testing.T) {
+	p := open(t, phone)
+	p.kept()
+	p.reload()
+	old := eval[string](p, title)
+	p.fill("fibre.diameter", "0.45")
+	p.host.publish(next(t))
+	eval[bool](p, `navigator.serviceWorker.getRegistration().then(r => r.update()).then(() => true)`)
+	p.until(byID("offer") + `.checkVisibility()`)
+	p.expect("offer-text", says("say.new-version", ""))
+	assert.Equal(t, old, eval[string](p, title))
+	p.shot("offered")
+	p.press(`[data-do="take"]`)
+	p.until(`document.title !== ` + strconv.Quote(old) + ` && ` + isReady)
+	p.expect("fibre.diameter", "0.45 mm")
+	assert.False(t, eval[bool](p, byID("offer")+`.checkVisibility()`))
 }
 
 // Another program's caches on the same host, and another copy of this page

@@ -82,8 +82,7 @@ func (h *host) blank(s screen, looks ...look) *page {
 	p := &page{t: h.t, ctx: h.tab(), host: h, screen: s}
 	require.NoError(p.t, chromedp.Do(p.ctx))
 	require.NoError(p.t, chromedp.Listen(p.ctx, p.watch))
-	call(p, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{
-		Width: s.width, Height: s.height, DeviceScaleFactor: s.scale, Mobile: s.touch})
+	p.size(s)
 	call(p, emulation.SetTouchEmulationEnabled, emulation.SetTouchEmulationEnabledParams{Enabled: s.touch})
 	var features []*emulation.MediaFeature
 	for _, l := range looks {
@@ -379,10 +378,28 @@ func (p *page) shot(name string) {
 	p.picture(name, chromedp.CaptureScreenshot())
 }
 
-// whole writes a picture of the page from top to bottom.
+// whole writes a picture of the page from top to bottom, or of as much as goes into one: on a screen that high, for what is out of sight
+// is not drawn.
 func (p *page) whole(name string) {
 	p.t.Helper()
-	p.picture(name, chromedp.FullScreenshot(100))
+	if os.Getenv("TWISTBENCH_SHOTS") == "" {
+		return
+	}
+	s := p.screen
+	s.height = min(16000/int64(s.scale), eval[int64](p, `document.documentElement.scrollHeight`))
+	p.size(s)
+	for range 5 {
+		eval[bool](p, `(scrollTo({top: 0, behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => done(true))))`)
+	}
+	p.shot(name)
+	p.size(p.screen)
+}
+
+// size gives the tab a screen's size.
+func (p *page) size(s screen) {
+	p.t.Helper()
+	call(p, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{
+		Width: s.width, Height: s.height, DeviceScaleFactor: s.scale, Mobile: s.touch})
 }
 
 func (p *page) picture(name string, take chromedp.Action[[]byte]) {

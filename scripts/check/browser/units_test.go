@@ -19,7 +19,7 @@ func TestTwoReadings(t *testing.T) {
 		{"point", "cut.precursor", "1.234", says("reading.decimal", "", "1.234 mm"), says("reading.other", "", "1234 mm"), pair{"clamp.coiled", "0.2571 mm"}, pair{"clamp.coiled", "257.1 mm"}, "1234"},
 		{"comma", "cut.precursor", "1,234", says("reading.decimal", "", "1.234 mm"), says("reading.other", "", "1234 mm"), pair{"clamp.coiled", "0.2571 mm"}, pair{"clamp.coiled", "257.1 mm"}, "1234"},
 		// 1.234 m is in reach of a ruler: 1234 ÷ 4.8 again, and a thousand times as much.
-		{"with a unit", "cut.precursor", "1.234 m", says("reading.decimal", "", "1234 mm"), says("reading.other", "", "1234 m"), pair{"clamp.coiled", "257.1 mm"}, pair{"cut.precursor", "1234 m"}, "1234"},
+		{"with a unit", "cut.precursor", "1.234 m", says("reading.decimal", "", "1.234 m"), says("reading.other", "", "1234 m"), pair{"clamp.coiled", "257.1 mm"}, pair{"cut.precursor", "1234 m"}, "1234"},
 		// 1,234 kg hung: 1234 - 35; what was meant may be 1234 kg, which is more than can be.
 		{"mass", "hang.mass", "1,250", says("reading.decimal", "", "1.25 g"), says("reading.other", "", "1250 g"), pair{"hang.force", "0.01226 N"}, pair{"hang.force", "12.26 N"}, "1250"},
 		// Ten times too thick: 5 mm is unusual, and 0.5 mm is meant.

@@ -56,6 +56,15 @@ func compile(root, pkg string) ([]byte, error) {
 	return os.ReadFile(out)
 }
 
+// Empty is the smallest Go program for the browser.
+func Empty() ([]byte, error) {
+	root, err := Root()
+	if err != nil {
+		return nil, err
+	}
+	return compileEmpty(root)
+}
+
 // compileEmpty builds the smallest Go program with the same flags. It is the
 // yardstick for sizes: it changes with the Go release, as ours does.
 func compileEmpty(root string) ([]byte, error) {

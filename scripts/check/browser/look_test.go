@@ -1,0 +1,211 @@
+package browser
+
+import (
+	"fmt"
+	"strconv"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+)
+
+var (
+	zoomed = screen{"zoomed", 640, 400, 2, false} // the desk at 200 %
+	forced = look{"forced-colors", "active"}
+
+	steps = []string{"fibre", "hang", "cut", "clamp"}
+)
+
+// unfold opens everything that can be opened.
+func (p *page) unfold() {
+	p.t.Helper()
+	eval[bool](p, `(document.querySelectorAll("details").forEach((d) => { d.open = true }), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
+}
+
+// wide is how far the page reaches to the right: what is out of sight is laid out for that too.
+const wide = `Math.max(document.documentElement.scrollWidth, ...[...document.querySelectorAll("body *")].filter((e) => e.checkVisibility({contentVisibilityAuto: false}) &&
+		!e.closest("svg, .spoken, .quiet, .skip, .thread")).map((e) => e.getBoundingClientRect().right))`
+
+// On every screen, with all of it unfolded, nothing reaches over the edge.
+func TestNoSidewaysScroll(t *testing.T) {
+	for _, s := range []screen{small, phone, zoomed, desk} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s)
+			p.unfold()
+			// A long number, a long text and a problem in a narrow box.
+			p.fill("fibre.diameter", "0.123456789012345678901234567890 thousand million")
+			p.fill("hang.stress", "1e-999999")
+			p.fill("plan-name", "A name of sixty letters that says it all, and then some more")
+			p.leave()
+			for _, step := range steps {
+				eval[bool](p, `(document.getElementById("`+step+`").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => done(true))))`)
+				assert.LessOrEqual(t, eval[float64](p, wide), float64(s.width)+0.5, step)
+			}
+			eval[bool](p, `(document.getElementById("clamp").scrollIntoView({behavior: "instant"}), scrollBy({left: 500, behavior: "instant"}), true)`)
+			assert.Zero(t, eval[float64](p, `scrollX`))
+			p.whole("unfolded-" + s.name)
+		})
+	}
+}
+
+// faint lists the texts whose contrast with what is behind them is too little (WCAG 2.2, 1.4.3 and 1.4.6, with its relative luminance):
+// 7 for numbers, 4.5 for all else.
+const faint = `(() => {
+	const lum = (c) => c.slice(0, 3).map((v) => (v /= 255) <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4).reduce((s, v, i) => s + v * [0.2126, 0.7152, 0.0722][i], 0);
+	const rgba = (s) => { const m = s.match(/[\d.]+/g).map(Number); return m.length === 3 ? [...m, 1] : m };
+	const over = (a, b) => [0, 1, 2].map((i) => a[i] * a[3] + b[i] * (1 - a[3])).concat(1);
+	const behind = (e) => {
+		if (!e) return [255, 255, 255, 1];
+		const c = rgba(getComputedStyle(e).backgroundColor);
+		return c[3] === 1 ? c : over(c, behind(e.parentElement));
+	};
+	const bad = new Set();
+	let seen = 0;
+	const look = (e, text, number) => {
+		if (!text.trim() || !e.checkVisibility({visibilityProperty: true, opacityProperty: true}) || e.closest(".quiet, .spoken, .skip, desc, title")) return;
+		const style = getComputedStyle(e);
+		const back = behind(e.closest("svg") ? e.closest("svg").parentElement : e);
+		const ink = over(rgba(e.closest("svg") ? style.fill : style.color), back);
+		const [a, b] = [lum(ink), lum(back)].sort((x, y) => y - x);
+		const ratio = (a + 0.05) / (b + 0.05);
+		seen++;
+		if (ratio < (number ? 7 : 4.5)) bad.add(ratio.toFixed(2) + " " + (e.id || e.className?.baseVal || e.className || e.localName) + ": " + text.trim().slice(0, 40));
+	};
+	for (const e of document.querySelectorAll("input, select, textarea")) look(e, e.value, e.localName === "input");
+	const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+	for (let n; n = walk.nextNode();) {
+		const e = n.parentElement;
+		if (!e.closest("option, select, textarea, script, noscript")) look(e, n.data, e.matches("output, .strip b, .gaps a, svg text") && /\d/.test(n.data));
+	}
+	return [String(seen), ...bad];
+})()`
+
+// Every text is dark enough on its ground, in every light and in each state.
+func TestContrast(t *testing.T) {
+	for _, looks := range [][]look{nil, {dark}} {
+		name := fmt.Sprint("light", looks)
+		t.Run(name, func(t *testing.T) {
+			p := open(t, phone, looks...)
+			p.enter([]pair{{"fibre.diameter", "5"}, {"hang.stress", "zebra"}, {"clamp.measured", "88"}, {"clamp.first-stretch", "0"}, {"clamp.second-stretch", "0"}})
+			p.unfold()
+			p.choose("clamp.stages", "two")
+			judge := func(view string) {
+				t.Helper()
+				got := eval[[]string](p, faint)
+				n, err := strconv.Atoi(got[0])
+				assert.NoError(t, err)
+				assert.Greater(t, n, 5, "texts were found")
+				assert.Empty(t, got[1:], view)
+			}
+			judge("page")
+			for _, step := range steps {
+				p.press("#" + step + "-bench")
+				judge(step + ", bench view")
+				p.press("#" + step + "-big [data-do=invert]")
+				judge(step + ", bench view, inverted")
+				p.press("#" + step + "-big [data-do=invert]")
+				p.do(chromedp.KeyEvent(kb.Escape))
+			}
+		})
+	}
+}
+
+// narrow lists what is to be tapped and is smaller than 48 px, or is covered within reach of a finger.
+const narrow = `(async () => {
+	const bad = new Set();
+	let seen = 0;
+	for (const e of document.querySelectorAll("button, input, select, textarea, summary, a[href]:not(.skip)")) {
+		if (!e.checkVisibility() || e.disabled) continue;
+		seen++;
+		e.scrollIntoView({block: "center", behavior: "instant"});
+		await new Promise(requestAnimationFrame);
+		e.scrollIntoView({block: "center", behavior: "instant"});
+		const r = e.getBoundingClientRect();
+		const name = e.id || e.dataset.do || e.closest("[id]").id + " " + e.localName;
+		if (r.width < 47.5 || r.height < 47.5) bad.add(name + " " + r.width.toFixed(0) + " x " + r.height.toFixed(0));
+		const x = r.x + r.width / 2, y = r.y + r.height / 2;
+		for (const [dx, dy] of [[0, 0], [-20, 0], [20, 0], [0, -20], [0, 20]]) {
+			const top = document.elementFromPoint(x + dx, y + dy);
+			if (!top || !(e.contains(top) || top.contains(e) && !top.matches("button, summary, input, select, a"))) bad.add(name + " is covered at " + dx + ", " + dy + " by " + (top?.id || top?.className || top?.localName));
+		}
+	}
+	return [String(seen), ...bad];
+})()`
+
+// Everything that is tapped is 48 px wide and high, with nothing else in reach of the finger.
+func TestTouchTargets(t *testing.T) {
+	for _, s := range []screen{phone, small} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s)
+			p.unfold()
+			p.fill("cut.precursor", "1.234")
+			p.leave()
+			got := eval[[]string](p, narrow)
+			n, err := strconv.Atoi(got[0])
+			assert.NoError(t, err)
+			assert.Greater(t, n, 150, "targets were found")
+			assert.Empty(t, got[1:])
+			for _, step := range steps {
+				p.press("#" + step + "-bench")
+				assert.Empty(t, eval[[]string](p, narrow)[1:], step)
+				p.do(chromedp.KeyEvent(kb.Escape))
+			}
+		})
+	}
+}
+
+// The bench view shows one step's picture and its numbers, large, with the next step one tap away, and fits the screen.
+func TestBench(t *testing.T) {
+	for _, s := range []screen{phone, desk} {
+		for _, l := range [][]look{nil, {dark}} {
+			name := fmt.Sprint(s.name, l)
+			t.Run(name, func(t *testing.T) {
+				p := open(t, s, l...)
+				p.press("#fibre-bench")
+				for i, step := range steps {
+					assert.True(t, eval[bool](p, byID(step)+`.checkVisibility()`), step)
+					assert.Equal(t, 1, eval[int](p, `[...document.querySelectorAll(".step")].filter((e) => e.checkVisibility()).length`))
+					assert.LessOrEqual(t, eval[float64](p, `document.documentElement.scrollHeight - innerHeight`), 0.0, "%s: it fits the screen", step)
+					assert.GreaterOrEqual(t, eval[float64](p, `Math.min(...[...document.querySelectorAll("#`+step+`-big output")].map((e) => parseFloat(getComputedStyle(e).fontSize)))`), 40.0, "%s: large", step)
+					assert.Greater(t, eval[float64](p, `document.querySelector("#`+step+` .drawing svg").getBoundingClientRect().height`), 100.0, "%s: the picture has room", step)
+					assert.Equal(t, step+"-next", eval[string](p, `document.activeElement.id`), "the next step is where the keyboard is")
+					p.shot("bench-" + s.name + "-" + step + map[bool]string{true: "-dark"}[l != nil])
+					p.press("#" + steps[i] + "-next")
+				}
+				p.do(chromedp.KeyEvent(kb.Escape))
+				assert.False(t, eval[bool](p, `document.documentElement.hasAttribute("data-bench")`))
+				assert.Equal(t, "fibre-bench", eval[string](p, `document.activeElement.id`), "the focus is back at the button")
+				for _, step := range steps {
+					eval[bool](p, `(document.getElementById("`+step+`").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
+					p.shot("step-" + s.name + "-" + step + map[bool]string{true: "-dark"}[l != nil])
+				}
+				eval[bool](p, `(scrollTo({top: 0, behavior: "instant"}), true)`)
+				p.shot("top-" + s.name + map[bool]string{true: "-dark"}[l != nil])
+			})
+		}
+	}
+}
+
+// With reduced motion nothing moves; without it nothing that a keystroke changes does either.
+func TestMotion(t *testing.T) {
+	p := open(t, phone, still)
+	assert.Equal(t, "auto", eval[string](p, `getComputedStyle(document.documentElement).scrollBehavior`))
+	const moving = `document.getAnimations().length + [...document.querySelectorAll("*")].filter((e) => parseFloat(getComputedStyle(e).transitionDuration) > 0 || getComputedStyle(e).animationName !== "none").length`
+	assert.Zero(t, eval[int](p, moving))
+	p.fill("clamp.second", "150")
+	assert.Zero(t, eval[int](p, `document.getAnimations().length`))
+}
+
+// In forced colours what a box is, is said in words, and the drawings keep their ink.
+func TestForcedColours(t *testing.T) {
+	p := open(t, phone, forced)
+	p.fill("hang.mass", "300")
+	p.fill("fibre.diameter", "x")
+	p.leave()
+	p.unfold()
+	assert.True(t, eval[bool](p, `matchMedia("(forced-colors: active)").matches`))
+	assert.Empty(t, eval[[]string](p, faint)[1:])
+	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll("main input")].filter((e) => e.checkVisibility() && getComputedStyle(e).borderTopWidth === "0px").map((e) => e.id)`), "a box has an edge of its own")
+	p.whole("forced")
+}
