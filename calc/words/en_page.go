@@ -22,7 +22,7 @@ strip.cut = cut
 strip.jaws = jaws
 strip.then = then
 
-plan.example = A worked example to start from: a coil that opens the lid of a garden cold frame when the sun warms it. Type your own numbers over it.
+plan.example = A worked example: a coil that lifts a cold frame's lid in the sun. Type your own numbers over it.
 plan.label = Plan
 plan.more = More
 plan.name = Name of this plan
