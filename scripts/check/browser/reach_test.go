@@ -72,7 +72,7 @@ func TestNames(t *testing.T) {
 // unroll has the browser lay out what is out of sight too.
 func (p *page) unroll() {
 	p.t.Helper()
-	eval[bool](p, `(document.styleSheets[0].insertRule(".step { content-visibility: visible !important }", document.styleSheets[0].cssRules.length), new Promise((done) => requestAnimationFrame(() => done(true))))`)
+	eval[bool](p, `(document.styleSheets[0].insertRule(".boxes, .after, .answers, .drawing { content-visibility: visible !important }", document.styleSheets[0].cssRules.length), new Promise((done) => requestAnimationFrame(() => done(true))))`)
 }
 
 // The page's own structure: ids are unique and what refers to one finds it; one heading of the page and below it one for each part, in
