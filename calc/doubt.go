@@ -16,8 +16,8 @@ import (
 //
 // The caliper has a part in it where the diameter is what was typed: a label's or a scale's linear density owes it nothing.
 //
-// Each move is a small central difference, scaled up to the whole ±: the first order of JCGM 100:2008, 5.1.2, in which moves are
-// independent and combine in quadrature.
+// Each move is a small difference, scaled up to the whole ±: the first order of JCGM 100:2008, 5.1.2, in which moves are independent and
+// combine in quadrature.
 
 // move is one reading of the hand and how to move it. By returns its ± in SI, NaN where the reading has no part in the question.
 type move struct {
@@ -49,8 +49,9 @@ func ratioDoubt(p *Plan) float64 {
 	return p.RatioDoubt.Of(p.Ratio)
 }
 
-// step is the part of its ± that a reading is really moved by: small enough that nothing but the first order is left, and a power of two.
-const step = 1.0 / 128
+// step is the part of its ± that a reading is really moved by: so small that nothing but the first order is left, so large that eight digits
+// of the difference are, and a power of two.
+const step = 1.0 / (1 << 20)
 
 // question is one of the two: the plan to move from, the readings moved, and the numbers that are asked about.
 type question struct {
@@ -106,7 +107,7 @@ func (st *State) doubts() {
 	for id := range st.Doubt {
 		st.Doubt[id], st.Mostly[id] = quantity.NaN, None
 	}
-	var up, sum, most [NumIDs]float64
+	var unmoved, sum, most [NumIDs]float64
 	for q := range questions {
 		asked := questions[q].asked
 		questions[q].base(st, &st.base)
@@ -114,28 +115,26 @@ func (st *State) doubts() {
 			sum[id], most[id] = 0, 0
 		}
 		m.Out.Under, m.Out.Over = st.Out.Under, st.Out.Over
+		m.Plan = st.base
+		m.solve()
+		for _, id := range asked {
+			unmoved[id] = m.SI(id)
+		}
 		for i := range questions[q].moves {
 			mv := &questions[q].moves[i]
 			by := mv.by(&st.base)
 			if !(by > 0) {
 				continue
 			}
-			for _, sign := range [2]float64{1, -1} {
-				m.Plan = st.base
-				mv.apply(&m.Plan, sign*by*step)
-				Solve(&m.Plan)
-				results(&m.Plan, &m.Out)
-				for _, id := range asked {
-					if sign > 0 {
-						up[id] = m.SI(id)
-						continue
-					}
-					d := (up[id] - m.SI(id)) / (2 * step)
-					if d *= d; d > 0 {
-						sum[id] += d
-						if d > most[id] {
-							most[id], st.Mostly[id] = d, mv.id
-						}
+			m.Plan = st.base
+			mv.apply(&m.Plan, by*step)
+			m.solve()
+			for _, id := range asked {
+				d := (m.SI(id) - unmoved[id]) / step
+				if d *= d; d > 0 {
+					sum[id] += d
+					if d > most[id] {
+						most[id], st.Mostly[id] = d, mv.id
 					}
 				}
 			}
@@ -162,4 +161,10 @@ func (st *State) doubts() {
 			}
 		}
 	}
+}
+
+// solve works out the state's plan, whose loads are chosen already.
+func (st *State) solve() {
+	Solve(&st.Plan)
+	results(&st.Plan, &st.Out)
 }

@@ -64,6 +64,9 @@ func (k *Kind) Unit(symbol string) *Unit {
 			return &k.Units[i]
 		}
 	}
+	if symbol == "" {
+		return nil
+	}
 	if u, end := k.match(symbol, 0); end == len(symbol) {
 		return u
 	}

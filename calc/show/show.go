@@ -43,7 +43,7 @@ func (d *Display) box(b []byte, st *calc.State, id calc.ID) []byte {
 		}
 	default:
 		text := ""
-		text, unit = calc.Detach(id, st.Text(id))
+		text, unit = d.detach(id, st.Text(id))
 		if text == "" {
 			if u := d.Unit(st, id); u != nil {
 				unit = u.Symbol
@@ -83,6 +83,19 @@ func (d *Display) box(b []byte, st *calc.State, id calc.ID) []byte {
 		b = d.workingSlot(b, st, id)
 	}
 	return b
+}
+
+// detached is a typed text taken apart: what its box shows, and the unit beside it.
+type detached struct{ text, shown, unit string }
+
+// detach takes a typed text apart, and remembers: at a keystroke one text changes and the others stay.
+func (d *Display) detach(id calc.ID, text string) (shown, unit string) {
+	was := &d.typed[id]
+	if was.unit == "" || was.text != text {
+		was.text = text
+		was.shown, was.unit = calc.Detach(id, text)
+	}
+	return was.shown, was.unit
 }
 
 // HasWorking reports whether a number can have been worked out, so that the page offers its working.
@@ -224,7 +237,7 @@ func (d *Display) odd(st *calc.State, id calc.ID) bool {
 		return false
 	}
 	text := st.Text(id)
-	shown, unit := calc.Detach(id, text)
+	shown, unit := d.detach(id, text)
 	if unit != unitOf(id) {
 		return true
 	}

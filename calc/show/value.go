@@ -16,6 +16,8 @@ type Display struct {
 	Units  [calc.NumIDs]*quantity.Unit // chosen at a box; nil where none was
 	Typing calc.ID                     // the box being typed in: what is wrong with it is said after a pause
 	Open   [calc.NumIDs]bool           // whose working is open
+
+	typed [calc.NumFields]detached
 }
 
 // Unit returns the unit a number is shown in; nil where its kind has none.
