@@ -245,7 +245,10 @@ var levels = [...]struct{ state, words string }{
 
 // bench renders the numbers that a section's bench view shows, and the way to the next one.
 func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error) {
-	type number struct{ Key, Label, Value string }
+	type number struct {
+		Key, Label, Value string
+		Small             bool // a choice of masses, which is long
+	}
 	data := struct {
 		Key, Next string
 		Numbers   []number
@@ -255,11 +258,13 @@ func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error
 		if err != nil {
 			return "", err
 		}
-		label, err := r.say("label." + k)
-		if err != nil {
-			return "", err
+		label := r.maybe("bench." + k)
+		if label == "" {
+			if label, err = r.say("label." + k); err != nil {
+				return "", err
+			}
 		}
-		data.Numbers = append(data.Numbers, number{k, label, v})
+		data.Numbers = append(data.Numbers, number{k, label, v, r.state.Value(calc.Find(k)) == nil})
 	}
 	return r.part("bench", data)
 }
