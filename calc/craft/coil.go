@@ -182,20 +182,10 @@ func TurnsApart(d, p quantity.Length) quantity.Length {
 // It is a search without an equation: every step adds what is missing in distance, which never passes the answer, because distance grows
 // slower than pitch.
 func SolidPitch(l, t quantity.Length) quantity.Length {
-	p := t
-	for range 100 {
+	return touching(t, func(p quantity.Length) quantity.Length {
 		across := (l - p) * (l + p)
-		d := quantity.Length(math.Sqrt(float64(across)) / math.Pi)
-		missing := t - TurnsApart(d, p)
-		if d < t*(1-1e-9) || unknown(float64(missing)) {
-			break
-		}
-		p += missing
-		if missing <= 1e-14*t {
-			return p
-		}
-	}
-	return quantity.Length(quantity.NaN)
+		return quantity.Length(math.Sqrt(float64(across)) / math.Pi)
+	})
 }
 
 // NearSolidPitch returns the pitch (m) at which turns touch, nearly: the thickness t (m) over the cosine of the pitch angle b (rad) that the
@@ -209,8 +199,15 @@ var NearSolidPitchEq = Equation{Symbol: "p", Expr: "t ÷ cos b", Symbols: []stri
 // ClosedPitch returns the pitch (m) of a coil wound with its turns touching at a mean diameter d (m), of a fibre t (m) thick. NaN where d is
 // under t. It is the search of SolidPitch with the diameter kept.
 func ClosedPitch(d, t quantity.Length) quantity.Length {
+	return touching(t, func(quantity.Length) quantity.Length { return d })
+}
+
+// touching searches the pitch at which turns are just the thickness t apart, when the coil has the mean diameter mean(p) at a pitch p. NaN
+// where that is under t.
+func touching(t quantity.Length, mean func(p quantity.Length) quantity.Length) quantity.Length {
 	p := t
 	for range 100 {
+		d := mean(p)
 		missing := t - TurnsApart(d, p)
 		if d < t*(1-1e-9) || unknown(float64(missing)) {
 			break

@@ -143,7 +143,7 @@ func TestSources(t *testing.T) {
 	for _, s := range []*Source{&Geometry, &Common, &Memory, &Worked} {
 		assert.Empty(t, s.Cite)
 	}
-	for _, s := range []*Source{&StandardUnits, &LinearUnits, &FibreTables, &SetRetention, &IdealYarn, &LinkTheorem, &RodTheory, &TorsionTables, &SelfCoil} {
+	for _, s := range []*Source{&LinearUnits, &FibreTables, &SetRetention, &IdealYarn, &LinkTheorem, &RodTheory, &TorsionTables, &SelfCoil} {
 		assert.NotEmpty(t, s.Cite)
 		assert.Contains(t, []Mark{Read, FromMemory}, s.Mark)
 	}

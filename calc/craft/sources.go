@@ -24,10 +24,9 @@ var (
 	Memory   = Source{Mark: FromMemory}
 	Worked   = Source{Mark: Derived}
 
-	StandardUnits = Source{Cite: "NIST SP 811, App. B", Mark: FromMemory}
-	LinearUnits   = Source{Cite: "ISO 1144", Mark: Read}
-	FibreTables   = Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008, table 5.1", Mark: Read}
-	SetRetention  = Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, p. 395", Mark: Read}
+	LinearUnits  = Source{Cite: "ISO 1144", Mark: Read}
+	FibreTables  = Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008, table 5.1", Mark: Read}
+	SetRetention = Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, p. 395", Mark: Read}
 
 	IdealYarn     = Source{Cite: "Hearle, Grosberg & Backer, Structural Mechanics of Fibers, Yarns, and Fabrics, 1969", Mark: FromMemory}
 	LinkTheorem   = Source{Cite: "Fuller, Proc. Natl. Acad. Sci. USA 68:815, 1971, doi:10.1073/pnas.68.4.815", Mark: FromMemory}
