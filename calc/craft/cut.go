@@ -26,7 +26,7 @@ var CutLengthEq = Equation{Symbol: "l", Expr: "P + 2 × e", Symbols: []string{"P
 
 // Pieces returns how many pieces to cut for n wanted ones and a spare share, rounded up.
 func Pieces(n quantity.Count, spare quantity.Fraction) quantity.Count {
-	return quantity.Count(quantity.CeilTo(float64(n)*(1+float64(spare)), 1))
+	return quantity.Count(quantity.Ceil(float64(n) * (1 + float64(spare))))
 }
 
 var PiecesEq = Equation{Symbol: "N", Expr: "n × (1 + s)", Symbols: []string{"n", "s"}, RoundUp: 1, Holds: "whole-pieces", Source: &Geometry}

@@ -121,7 +121,7 @@ var ShareEq = Equation{Symbol: "q", Expr: "σ ÷ b", Symbols: []string{"σ", "b"
 // SideBySide returns how many equal muscles of solid area a (m²) must pull together to lift m (kg) with at most stress s (Pa) on
 // each.
 func SideBySide(m quantity.Mass, s quantity.Stress, a quantity.Area) quantity.Count {
-	return quantity.Count(quantity.CeilTo(float64(HangingForce(m))/float64(ForceForStress(s, a)), 1))
+	return quantity.Count(quantity.Ceil(float64(HangingForce(m)) / float64(ForceForStress(s, a))))
 }
 
 var SideBySideEq = Equation{Symbol: "N", Expr: "m × g ÷ (σ × A)", Symbols: []string{"m", "σ", "A"}, Const: gravity, RoundUp: 1, Holds: "equal-share", Source: &Geometry}
