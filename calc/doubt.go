@@ -27,7 +27,7 @@ type move struct {
 }
 
 var (
-	caliper = given(move{FibreDiameter, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Fibre.Diameter += quantity.Length(d) }}, FibreDiameter)
+	caliper = ifGiven(move{FibreDiameter, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Fibre.Diameter += quantity.Length(d) }}, FibreDiameter)
 	scale   = move{HangMass, func(p *Plan) float64 { return float64(p.MassDoubt) }, func(p *Plan, d float64) { p.Mass += quantity.Mass(d); p.Add += quantity.Mass(d) }}
 	ratio   = move{CutRatio, ratioDoubt, func(p *Plan, d float64) { p.Ratio += quantity.Ratio(d) }}
 	cut     = move{CutPrecursor, ruler, func(p *Plan, d float64) { p.Precursor += quantity.Length(d) }}
@@ -63,7 +63,7 @@ type question struct {
 var questions = [2]question{
 	{
 		base:  func(st *State, p *Plan) { *p = st.asRead },
-		moves: []move{caliper, given(scale, HangMass, HangAdd), ratio, given(cut, CutPrecursor), coil, relaxed},
+		moves: []move{caliper, ifGiven(scale, HangMass, HangAdd), ratio, ifGiven(cut, CutPrecursor), coil, relaxed},
 		asked: []ID{
 			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater,
 			CutPrecursor, CutFibreMass, ClampFirst, ClampSecond, ClampFirstMove, ClampSecondMove, ClampFirstPosition, ClampSecondPosition,
@@ -84,8 +84,8 @@ var questions = [2]question{
 	},
 }
 
-// given restricts a move to plans in which one of ids is the given of its group.
-func given(m move, ids ...ID) move {
+// ifGiven restricts a move to plans in which one of ids is the given of its group.
+func ifGiven(m move, ids ...ID) move {
 	by := m.by
 	m.by = func(p *Plan) float64 {
 		for _, id := range ids {

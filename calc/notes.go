@@ -55,7 +55,7 @@ var Notes = [...]Note{
 	{"bottle-full", HangWater, Stop, func(s *State) bool { return s.Out.Water < 0 && s.Plan.Add >= 0 }},
 
 	{"ratio-guess", CutRatio, Care, func(s *State) bool { return !known(s.Plan.RatioDoubt.Size) && known(s.Plan.Ratio) }},
-	{"ratio-open", CutRatio, Care, func(s *State) bool { return ratioNow(&s.Plan, &s.Out) < craft.ClosedRatio }},
+	{"ratio-open", CutRatio, Care, func(s *State) bool { return s.Plan.Ratio < craft.ClosedRatio }},
 	{"trial-off", CutTrialRatio, Care, func(s *State) bool {
 		d := float64(s.Out.TrialRatio - s.Plan.Ratio)
 		return d*d > ratioDoubt(&s.Plan)*ratioDoubt(&s.Plan)

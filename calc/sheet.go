@@ -37,6 +37,12 @@ func (s Sheet) Cleared() Sheet {
 	return s
 }
 
+// Anew returns the sheet for another muscle from the same numbers: without what was measured on the last one.
+func (s Sheet) Anew() Sheet {
+	s.Text[ClampMeasured], s.Text[ClampRelaxed] = "", ""
+	return s
+}
+
 // Type returns the sheet with text typed into field id. A bare number gets unit, the box's own, at once, so that it keeps its meaning; a
 // text that can't be read is kept as it is. A member of a group becomes the given, and the group's last given is let go.
 func (s Sheet) Type(id ID, text, unit string) Sheet {

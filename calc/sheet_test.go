@@ -306,3 +306,26 @@ func FuzzRead(f *testing.F) {
 		require.Equal(t, s, again)
 	})
 }
+
+// What was cut is done: with the precursor frozen, no wish and no stretch moves it any more, and a new muscle forgets what was measured.
+func TestDoneAndAnew(t *testing.T) {
+	s := sheetOf(t, "clamp.finished=60 mm&cut.ratio=4&clamp.first-stretch=25&clamp.second-stretch=50")
+	var st State
+	st.Work(&s)
+	cut := st.SI(CutPrecursor) // 60 ÷ (1 + 0.85 × 0.5) × 4 = 168.42 mm
+	assert.InDelta(t, 0.16842, cut, 1e-5)
+	s = st.Done(s).Type(ClampMeasured, "47", "mm")
+	assert.Equal(t, CutPrecursor, s.Given[LengthGroup])
+	for _, change := range []struct {
+		id   ID
+		text string
+	}{{ClampStages, "one"}, {ClampRetained, "60 %"}, {ClampFirstStretch, "30 %"}, {CutRatio, "5"}} {
+		next := s.Type(change.id, change.text, Fields[change.id].Unit)
+		st.Work(&next)
+		assert.InDelta(t, cut, st.SI(CutPrecursor), 5e-6, change.text)
+		assert.InDelta(t, cut/0.047, st.SI(ClampThisRatio), 1e-3, change.text)
+	}
+	assert.Equal(t, s, st.Done(s), "done is done")
+	assert.Empty(t, s.Anew().Text[ClampMeasured])
+	assert.Equal(t, s.Text[CutPrecursor], s.Anew().Text[CutPrecursor])
+}

@@ -40,6 +40,18 @@ func (st *State) Text(id ID) string {
 	return st.sheet.Text[id]
 }
 
+// Done returns the sheet with the precursor as its given length, as it was worked out: once a piece is coiled, what was cut is done, and no
+// wish and no stretch changes it any more.
+func (st *State) Done(s Sheet) Sheet {
+	p := float64(st.Plan.Precursor)
+	if s.Given[LengthGroup] == CutPrecursor || !known(p) {
+		return s
+	}
+	u := Fields[CutPrecursor].Unit
+	text := quantity.Append(nil, p, quantity.KindLength.Unit(u), 5, '.')
+	return s.Type(CutPrecursor, string(text), u)
+}
+
 // Value returns where the state keeps a number; nil for a choice of masses.
 func (st *State) Value(id ID) quantity.Value {
 	if id.IsField() {

@@ -112,7 +112,11 @@ func (a *app) input(h *happening) {
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
-	a.change(a.sheet.Type(id, b.text, b.unit), id)
+	sheet := a.sheet
+	if id == calc.ClampMeasured && b.text != "" {
+		sheet = a.state.Done(sheet)
+	}
+	a.change(sheet.Type(id, b.text, b.unit), id)
 	if isUnit {
 		if _, own := calc.Detach(id, a.state.Text(id)); b.text != "" && own != b.unit {
 			a.put(h.id, chosenOption, own) // the text names its unit itself
@@ -194,6 +198,10 @@ func (a *app) tap(h *happening) error {
 		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
 	case "new":
 		a.open = ""
+		a.sheet = a.sheet.Anew()
+		a.history = calc.History{}
+		a.disable("undo", true)
+		a.refresh()
 		a.keep()
 		a.tell("say.opened", a.name)
 	case "delete":

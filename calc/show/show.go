@@ -218,11 +218,29 @@ func (d *Display) own(st *calc.State, id calc.ID, x float64) string {
 
 // list appends how many masses a list has, and what they weigh together.
 func (d *Display) list(b []byte, st *calc.State, id calc.ID) []byte {
-	sum := 0.0
-	for i := range st.Set {
-		sum += st.Set[i].Each * float64(st.Set[i].Count)
-	}
-	return d.about(b, "reading.list", id, st, about{text: strconv.Itoa(int(st.SI(id))), limit: sum})
+	u := d.Unit(st, id)
+	return words.Expand(b, d.Lang.Say("reading.list"), func(b []byte, name string) []byte {
+		sum := 0.0
+		for i := range st.Set {
+			it := &st.Set[i]
+			sum += it.Each * float64(it.Count)
+			if name != "part" {
+				continue
+			}
+			if i > 0 {
+				b = str(b, ", ")
+			}
+			if it.Count > 1 {
+				b = strconv.AppendInt(b, int64(it.Count), 10)
+				b = str(b, " × ")
+			}
+			b = appendUnit(appendTrimmedUnit(b, it.Each, u, 6, d.Lang.Mark), u)
+		}
+		if name == "part" {
+			return b
+		}
+		return d.appendAt(b, st, id, sum)
+	})
 }
 
 // ratio appends a ratio as a sentence: how much fibre 100 mm of coil uses.
@@ -265,6 +283,11 @@ func (d *Display) near(st *calc.State, id calc.ID) string {
 		return ""
 	}
 	u := d.Unit(st, id)
+	if own := st.Value(id).Kind().Unit(f.Unit); own != u { // the unit stayed from a number before
+		if x := own.ToSI(u.FromSI(st.SI(id))); x >= f.Usual[0] && x <= f.Usual[1] {
+			return string(appendUnit(appendTrimmedUnit(nil, x, own, 6, d.Lang.Mark), own))
+		}
+	}
 	for i, by := range [...]float64{100, 0.1, 10, 0.01, 100, 0.001, 1000} {
 		if i == 0 && st.Value(id).Kind().Style != quantity.StylePercent {
 			continue // 0.42 for 42 % is the likelier slip

@@ -177,7 +177,7 @@ label.hang.same-mass = On your fibre, hook included
 label.hang.of-label = Share of the label's strength
 
 label.cut.ratio = Ratio, precursor to coil
-hint.cut.ratio = 4.8, or 4.8:1, or 0.21. Common practice is about 3 and more.
+hint.cut.ratio = Type 4.8, or 4.8:1, or 0.21.
 label.cut.ratio-doubt = ± of the ratio
 label.cut.precursor = Precursor
 hint.cut.precursor = The fibre between the ties, before twisting.
