@@ -48,7 +48,14 @@ func (st *State) Done(s Sheet) Sheet {
 		return s
 	}
 	u := Fields[CutPrecursor].Unit
-	text := quantity.Append(nil, p, quantity.KindLength.Unit(u), 5, '.')
+	text := quantity.Append(nil, p, quantity.KindLength.Unit(u), 7, '.')
+	for text[len(text)-1] == '0' || text[len(text)-1] == '.' { // seven digits of a length below 10 km have a mark
+		point := text[len(text)-1] == '.'
+		text = text[:len(text)-1]
+		if point {
+			break
+		}
+	}
 	return s.Type(CutPrecursor, string(text), u)
 }
 

@@ -78,8 +78,8 @@ func TestTyped(t *testing.T) {
 			[]pair{{"clamp.coiled", "73.69 mm"}, {"cut.length", "434 mm"}, {"clamp.finished:mark", says("mark.given", "")}}},
 		{"a measured coil",
 			[]pair{{"clamp.measured", "88"}},
-			// what was cut stays; 88 × 1.18 = 103.84, 88 × 1.42 = 124.96, 408 ÷ 88 = 4.6364.
-			[]pair{{"cut.precursor", "408.0 mm"}, {"cut.length", "488 mm"}, {"clamp.this-ratio", "4.636 : 1"}, {"clamp.first", "103.8 mm"}, {"clamp.second", "125.0 mm"}, {"clamp.coiled", "85 mm"}}},
+			// what was cut is the given from here on; 88 × 1.18 = 103.84, 88 × 1.42 = 124.96, 408 ÷ 88 = 4.6364.
+			[]pair{{"cut.precursor", "408 mm"}, {"cut.length", "488 mm"}, {"clamp.this-ratio", "4.636 : 1"}, {"clamp.first", "103.8 mm"}, {"clamp.second", "125.0 mm"}, {"clamp.coiled", "85.00 mm"}}},
 		{"second stretch of the first gap",
 			[]pair{{"clamp.first-stretch", "10"}, {"clamp.second-stretch", "33"}, {"clamp.second-base", "first-gap"}},
 			// 85 × 1.1 = 93.5; × 1.33 = 124.36.
