@@ -439,7 +439,7 @@ func (d *Display) AppendNote(b []byte, st *calc.State, n *calc.Note) []byte {
 // Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.
 var Repeated = [...]calc.ID{
 	calc.FibreDiameter, calc.FibreArea,
-	calc.HangAdd, calc.HangHook, calc.HangMass, calc.HangUnderSet, calc.HangOverSet,
+	calc.HangAdd, calc.HangHook, calc.HangMass, calc.HangUnderSet,
 	calc.CutLength, calc.CutPrecursor, calc.CutAllPieces,
 	calc.ClampFirst, calc.ClampSecond,
 }

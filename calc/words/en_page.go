@@ -43,8 +43,7 @@ plan.take = Use the new version
 
 bench.open = Bench view
 bench.close = Back
-bench.hang.under-set = From your masses, under
-bench.hang.over-set = or over
+bench.hang.under-set = Nearest under, from your masses
 bench.next = Next step
 bench.invert = Invert
 state.fine = Good to know

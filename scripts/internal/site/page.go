@@ -247,7 +247,7 @@ var levels = [...]struct{ state, words string }{
 func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error) {
 	type number struct {
 		Key, Label, Value string
-		Small             bool // a choice of masses, which is long
+		Long              bool // a choice of masses
 	}
 	data := struct {
 		Key, Next string
