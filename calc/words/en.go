@@ -262,6 +262,10 @@ holds.ends-held = if no end has slipped or been let turn
 holds.near-closed = across the fibre; 0.2 % of its thickness too wide in a nearly closed coil, 2 % in an open one
 holds.self-coil = our own estimate from two figures from memory; it never goes below 1
 holds.tight-on-rod = while it sits tight on the rod; it springs open when let go
+holds.oven-line = between your readings, once the oven has settled
+holds.own-oven = for your oven; watch your probe while it heats up
+holds.lowest-melting = to the lowest melting point; a fibre under stress gives way before it melts
+holds.one-load = for one load
 holds.same-hand = for a coil of the same hand as the twist, which shortens when hot
 
 # methods where there is no one equation
