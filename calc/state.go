@@ -87,8 +87,11 @@ func (st *State) Worked(id ID) bool {
 	if g, ok := GroupOf(id); ok {
 		return st.Plan.Given[g] != id
 	}
-	return (id == FibreDensity || id == YarnDensity) && st.sheet.Text[id] == ""
+	return HasBook(id) && st.sheet.Text[id] == ""
 }
+
+// HasBook reports whether an empty field takes a book value.
+func HasBook(id ID) bool { return id == FibreDensity || id == YarnDensity || id == HeatMelt }
 
 // Workings returns how a number was worked out, one or two steps; none for what was typed.
 func (st *State) Workings(id ID) (steps [2]*Working, n int) {
@@ -103,7 +106,9 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		a := &Answers[id-NumFields]
 		add((&way{a.Working, a.Choose}).of(&st.Plan))
 	case !st.Worked(id):
-	case id == FibreDensity || id == YarnDensity:
+	case id == HeatMelt:
+		add(&bookMelts[firstToMelt(&st.Plan)])
+	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:
 		in, out := workings(&st.Plan, id)

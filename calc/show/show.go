@@ -101,7 +101,7 @@ func (d *Display) detach(id calc.ID, text string) (shown, unit string) {
 // HasWorking reports whether a number can have been worked out, so that the page offers its working.
 func HasWorking(id calc.ID) bool {
 	_, grouped := calc.GroupOf(id)
-	return grouped || !id.IsField() || id == calc.FibreDensity || id == calc.YarnDensity
+	return grouped || !id.IsField() || calc.HasBook(id)
 }
 
 // workingSlot appends the working of a number while it is open; one that is closed is not rendered.
@@ -427,7 +427,15 @@ func (d *Display) note(b []byte, st *calc.State, n *calc.Note) []byte {
 // AppendNote appends the sentence of a note.
 func (d *Display) AppendNote(b []byte, st *calc.State, n *calc.Note) []byte {
 	return words.Expand(b, d.Lang.SayOf("note.", n.Key), func(b []byte, name string) []byte {
-		if name == "near" {
+		switch name {
+		case "limit":
+			if n.At == calc.HeatPeak {
+				return d.appendAt(b, st, calc.HeatMargin, craft.KeepUnderMelting)
+			}
+			return d.appendAt(b, st, n.At, float64(st.Heating().Setting.Low))
+		case "other":
+			return d.appendAt(b, st, n.At, float64(st.Heating().Setting.High))
+		case "near":
 			if i := craft.Nearest(st.Out.Implied[0]); i >= 0 {
 				return str(b, d.Lang.SayOf("word.", craft.Polymers[i].Key))
 			}
