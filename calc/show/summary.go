@@ -18,6 +18,7 @@ func (d *Display) Summary(b []byte, st *calc.State, name string) []byte {
 	}
 	line("summary.hang")
 	line("summary.cut")
+	line("summary.twist")
 	line("summary.coil")
 	if st.Text(calc.ClampMeasured) != "" {
 		line("summary.measured")

@@ -32,7 +32,8 @@ func (d *Display) Working(b []byte, st *calc.State, id calc.ID) []byte {
 func result(st *calc.State, id calc.ID, i, n int) calc.ID {
 	if i < n-1 {
 		if g, ok := calc.GroupOf(id); ok {
-			return calc.Groups[g].Hub
+			group := &calc.Groups[g]
+			return group.Facts[group.Fact(id)].Hub
 		}
 	}
 	return id
