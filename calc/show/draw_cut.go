@@ -130,7 +130,7 @@ func drawCut(s *sketch) {
 		}
 	}
 	s.end()
-	typed := func(i int) bool { return rows[i].id == p.Given[calc.LengthGroup] || i == 1 && measured }
+	typed := func(i int) bool { return p.Given[calc.LengthGroup].Has(rows[i].id) || i == 1 && measured }
 	s.path(cutWorked)
 	for i := range cutRows {
 		if shown(i) && !typed(i) {

@@ -109,7 +109,7 @@ func (d *Display) detach(id calc.ID, text string) (shown, unit string) {
 // HasWorking reports whether a number can have been worked out, so that the page offers its working.
 func HasWorking(id calc.ID) bool {
 	_, grouped := calc.GroupOf(id)
-	return grouped || !id.IsField() || id == calc.FibreDensity || id == calc.YarnDensity
+	return grouped || !id.IsField() || calc.HasBook(id)
 }
 
 // workingSlot appends the working of a number while it is open; one that is closed is not rendered.

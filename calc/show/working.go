@@ -29,7 +29,8 @@ func (w *writer) working(id calc.ID) {
 func result(id calc.ID, i, n int) calc.ID {
 	if i < n-1 {
 		if g, ok := calc.GroupOf(id); ok {
-			return calc.Groups[g].Hub
+			group := &calc.Groups[g]
+			return group.Facts[group.Fact(id)].Hub
 		}
 	}
 	return id
