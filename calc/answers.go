@@ -3,6 +3,7 @@ package calc
 import (
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
+	"twistbench/calc/trial"
 )
 
 // Results is the answers of a plan, in SI; NaN while something they need is unknown.
@@ -95,6 +96,7 @@ type Results struct {
 	Margin                                 quantity.TemperatureDifference
 	Frames, PerLoad, Loads                 quantity.Count
 	HeatTime                               quantity.Time
+	oven                                   trial.Line
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -223,9 +225,9 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
 
 	HeatDial - NumFields:      {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
-	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: meanWorking},
-	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: meanWorking},
-	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: slopeWorking},
+	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
 	HeatAtSet - NumFields:     {Key: "heat.at-set", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.AtDialEq, Terms: []ID{HeatMeanProbe, HeatSlope, HeatSet, HeatMeanDial}}},
 	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
 	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},

@@ -57,8 +57,6 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"heat-cold":    {"heat.set=69 °C", "heat.set=70 °C"},
 	"heat-loop":    {"heat.set=149 °C", "heat.set=150 °C"},
 	"heat-unusual": {"heat.set=211 °C", "heat.set=210 °C"},
-	"heat-pe":      {"fibre.polymer=polyethylene", "yarn.polymer=polyethylene"},
-	"heat-pvdf":    {"yarn.polymer=pvdf&yarn.strands=1", "fibre.polymer=polyester"},
 	"peak-over":    {"heat.set=245 °C", "heat.set=244 °C"},
 	"peak-near":    {"heat.set=206 °C", "heat.set=205 °C"},
 	"frame-limit":  {"heat.frame-limit=189 °C", "heat.frame-limit=190 °C"},
@@ -66,7 +64,6 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"dial-one":     {"heat.dial-2=150&heat.probe-2=170", "heat.dial-2=150"},
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
 	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
-	"frame-short":  {"heat.frame-length=120 mm", "heat.frame-length=121 mm"}, // 120.7 mm
 }
 
 func TestNotes(t *testing.T) {

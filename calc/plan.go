@@ -360,10 +360,18 @@ func (p *Plan) Value(id ID) quantity.Value {
 		return &p.Heat.Melt
 	case HeatFrameLimit:
 		return &p.Heat.FrameLimit
-	case HeatDial1, HeatDial2, HeatDial3:
-		return &p.Heat.Dial[(id-HeatDial1)/2]
-	case HeatProbe1, HeatProbe2, HeatProbe3:
-		return &p.Heat.Probe[(id-HeatProbe1)/2]
+	case HeatDial1:
+		return &p.Heat.Dial[0]
+	case HeatDial2:
+		return &p.Heat.Dial[1]
+	case HeatDial3:
+		return &p.Heat.Dial[2]
+	case HeatProbe1:
+		return &p.Heat.Probe[0]
+	case HeatProbe2:
+		return &p.Heat.Probe[1]
+	case HeatProbe3:
+		return &p.Heat.Probe[2]
 	case HeatPreheat:
 		return &p.Heat.Preheat
 	case HeatLoad:

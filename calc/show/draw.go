@@ -29,10 +29,12 @@ const (
 	hangDrawing
 	cutDrawing
 	clampDrawing
+	heatDrawing
 	fibreThread
 	hangThread
 	cutThread
 	clampThread
+	heatThread
 )
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
@@ -41,10 +43,12 @@ var Drawings = [...]Drawing{
 	hangDrawing:  {"hang", 320, 424, hangShapes[:]},
 	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
+	heatDrawing:  {"heat", 320, 228, heatShapes[:]},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
 	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
+	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:]},
 }
 
 // drawings appends the slots of every drawing.
@@ -68,6 +72,8 @@ func (s *sketch) draw(i int) {
 		drawCut(s)
 	case clampDrawing:
 		drawClamp(s)
+	case heatDrawing:
+		drawHeat(s)
 	case fibreThread:
 		drawThreadFibre(s)
 	case hangThread:
@@ -76,6 +82,8 @@ func (s *sketch) draw(i int) {
 		drawThreadCut(s)
 	case clampThread:
 		drawThreadClamp(s)
+	case heatThread:
+		drawThreadHeat(s)
 	}
 }
 

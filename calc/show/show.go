@@ -364,6 +364,7 @@ var Repeated = [...]calc.ID{
 	calc.TwistSlow, calc.CoilTurns, calc.TwistTime,
 	calc.CutRatio, calc.CoilGap, calc.CoilSolid, calc.CoilTravel,
 	calc.ClampFirst, calc.ClampSecond,
+	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.
@@ -377,5 +378,7 @@ func (w *writer) repeated() {
 		}
 		w.shut()
 	}
-	w.hidden("strip.then", "", w.st.Plan.Stages == calc.StagesOne)
+	one := w.st.Plan.Stages == calc.StagesOne
+	w.hidden("strip.then", "", one)
+	w.hidden("heat.second", "", one)
 }

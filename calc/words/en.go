@@ -351,8 +351,6 @@ note.heat-over = Melting begins at {heat.melt}: this would ruin it. Did you mean
 note.heat-cold = Below its glass transition {fibre.polymer} takes no set.
 note.heat-loop = Nylon set well below 160 °C often springs open. Heat a short clipped loop first: if it opens, it is not set.
 note.heat-unusual = Usual for {fibre.polymer} is {limit} to {other}.
-note.heat-pe = Polyethylene melts far below nylon, whatever a page on fishing line says. Never set it like nylon.
-note.heat-pvdf = Overheated PVDF can give off hydrogen fluoride. Ventilate, and keep well under {heat.melt}.
 note.peak-over = At its hottest, {heat.peak}, the oven passes {heat.melt}, where melting begins. Let it settle before the frame goes in, or set less.
 note.peak-near = That is only {heat.margin} under melting. Keep {limit}: a fibre under stress gives way before it melts.
 note.frame-limit = Frame, glue and yarn stand {heat.frame-limit}, the oven reaches {heat.peak}.
@@ -360,7 +358,6 @@ note.probe-falls = The probe falls while the dial rises. Are two readings swappe
 note.dial-one = One reading only: the dial is moved as far as the oven was off there. Take another near {heat.set}.
 note.dial-beyond = This is beyond your readings. Take one nearby.
 note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
-note.frame-short = The frame is shorter than the gap of {clamp.last}.
 
 # where equations hold
 holds.solid-round = for a solid round strand, before twist
@@ -437,10 +434,8 @@ method.index-band = Estimate of our own: a quarter of the root of bending modulu
 method.book-value = Table: the book value of the polymer. Type your own to replace it.
 
 method.dial-as-wanted = No reading yet, so the dial is believed. Ovens are often 20 K off.
-method.one-reading = One reading: a step of the dial counts as a step of the oven.
-method.one-dial = All readings at one dial: a step of the dial counts as a step of the oven.
-method.line-fit = The straight line nearest to all readings, by least squares.
-method.middle = The mean of your readings.
+method.one-reading = One reading, or all at one dial: a step of the dial counts as a step of the oven.
+method.line-fit = The straight line nearest to all readings, by least squares; it goes through their middle.
 method.whole-frames = Whole frames lying flat in rows, all one way or all the other, whichever holds more.
 
 grade.0 = arithmetic: exact, given the inputs
@@ -485,6 +480,8 @@ summary.measured = This piece: measured {clamp.measured}, ratio {clamp.this-rati
 summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.second-stretch} of {clamp.second-base} to {clamp.second}; finished {clamp.finished}
 summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
 summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
+summary.heat = Heat-set: {heat.set} true, dial {heat.dial}; {heat.peak} at most, {heat.margin} under melting; hold {heat.hold-1}, cool {heat.cool-1}, hold {heat.hold-2}, cool {heat.cool-2}, rest {heat.rest}; {heat.total} for one load
+summary.heat-one = Heat-set: {heat.set} true, dial {heat.dial}; {heat.peak} at most, {heat.margin} under melting; hold {heat.hold-1}, cool {heat.cool-1}, rest {heat.rest}; {heat.total} for one load
 summary.local = Follow local rules and your lab's or school's own risk assessment.
 
 # drawings: labels of some 40 letters at most, and what they show for those who do not see them
@@ -535,4 +532,15 @@ draw.clamp.hole = Nearest hole: {clamp.first-hole}.
 draw.clamp.note = Gaps to scale, thickness and turns not.
 draw.clamp.desc = The fixed jaw is at {clamp.zero} on the rule. First heat-set: move the other jaw to {clamp.first-position}, a gap of {clamp.first}.
 draw.clamp.desc-second = Second heat-set: move it to {clamp.second-position}, a gap of {clamp.second}.
+draw.heat.title = The oven between the cold room and melting
+draw.heat.set = set {heat.set}
+draw.heat.peak = peak {heat.peak}
+draw.heat.margin = {heat.margin} to melting
+draw.heat.melt = melts from {heat.melt}
+draw.heat.glass = glass transition {limit} to {other}
+draw.heat.usual = usually set {limit} to {other}
+draw.heat.frame = frame stands {heat.frame-limit}
+draw.heat.note = To scale, from a room of 20 °C.
+draw.heat.desc = The oven is set to {heat.set} and reaches {heat.peak} at its hottest.
+draw.heat.desc-melt = The fibre melts from {heat.melt}, {heat.margin} above that.
 `
