@@ -91,12 +91,12 @@ type Results struct {
 	HoleGap      [2]quantity.Length
 	HoleStretch  [2]quantity.Fraction
 
-	Dial, MeanDial, MeanProbe, AtSet, Peak quantity.Temperature
-	Slope                                  quantity.Number
-	Margin                                 quantity.TemperatureDifference
-	Frames, PerLoad, Loads                 quantity.Count
-	HeatTime                               quantity.Time
-	oven                                   trial.Line
+	Dial, MeanDial, MeanProbe, Peak quantity.Temperature
+	Slope                           quantity.Number
+	Margin                          quantity.TemperatureDifference
+	Frames, PerLoad, Loads          quantity.Count
+	HeatTime                        quantity.Time
+	oven                            trial.Line
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -228,7 +228,6 @@ var Answers = [NumAnswers]Answer{
 	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
 	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
 	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
-	HeatAtSet - NumFields:     {Key: "heat.at-set", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.AtDialEq, Terms: []ID{HeatMeanProbe, HeatSlope, HeatSet, HeatMeanDial}}},
 	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
 	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
 	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
@@ -491,8 +490,6 @@ func (st *State) answer(id ID) quantity.Value {
 		return &st.Out.MeanProbe
 	case HeatSlope:
 		return &st.Out.Slope
-	case HeatAtSet:
-		return &st.Out.AtSet
 	case HeatPeak:
 		return &st.Out.Peak
 	case HeatMargin:

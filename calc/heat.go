@@ -53,7 +53,6 @@ func heat(p *Plan, r *Results) {
 	if line.N > 0 && !known(r.Slope) {
 		r.Slope = 1 // one reading, or several at one dial
 	}
-	r.AtSet = craft.AtDial(h.Set, r.MeanDial, r.MeanProbe, r.Slope)
 	r.Dial = craft.Dial(h.Set, r.MeanDial, r.MeanProbe, r.Slope)
 	switch {
 	case line.N == 0:

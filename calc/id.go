@@ -246,7 +246,6 @@ const (
 	HeatMeanDial
 	HeatMeanProbe
 	HeatSlope
-	HeatAtSet
 	HeatPeak
 	HeatMargin
 	HeatFrames

@@ -43,7 +43,7 @@ var Drawings = [...]Drawing{
 	hangDrawing:  {"hang", 320, 424, hangShapes[:]},
 	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
-	heatDrawing:  {"heat", 320, 228, heatShapes[:]},
+	heatDrawing:  {"heat", 320, 192, heatShapes[:]},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},

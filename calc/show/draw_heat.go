@@ -7,47 +7,35 @@ const (
 	heatOver
 	heatBar
 	heatMarks
-	heatTicks
 	heatMargin
-	heatGlass
-	heatUsual
-	heatFrame
 	heatMarginLabel
+	heatGlass
 	heatGlassLabel
+	heatUsual
 	heatUsualLabel
+	heatFrame
 	heatFrameLabel
 	heatSetLabel
 	heatPeakLabel
 	heatMeltLabel
-	heatNote
-	heatNumbers
 )
-
-// mostHeatNumbers is how many numbers there are along the bar at most.
-const mostHeatNumbers = 4
 
 var heatShapes = [...]Shape{
 	heatMelting:     {"draw.heat.melting", "path", "warm", ""},
 	heatOver:        {"draw.heat.over", "path", "warm", ""},
 	heatBar:         {"draw.heat.bar", "path", "rule", ""},
 	heatMarks:       {"draw.heat.marks", "path", "fibre", ""},
-	heatTicks:       {"draw.heat.ticks", "path", "rule", ""},
 	heatMargin:      {"draw.heat.margin", "path", "dim", ""},
-	heatGlass:       {"draw.heat.glass", "path", "dim", ""},
-	heatUsual:       {"draw.heat.usual", "path", "dim", ""},
-	heatFrame:       {"draw.heat.frame", "path", "dim", ""},
 	heatMarginLabel: {"draw.heat.margin-label", "text", "label", "middle"},
+	heatGlass:       {"draw.heat.glass", "path", "dim", ""},
 	heatGlassLabel:  {"draw.heat.glass-label", "text", "label", "middle"},
+	heatUsual:       {"draw.heat.usual", "path", "dim", ""},
 	heatUsualLabel:  {"draw.heat.usual-label", "text", "label", "middle"},
+	heatFrame:       {"draw.heat.frame", "path", "dim", ""},
 	heatFrameLabel:  {"draw.heat.frame-label", "text", "label", "middle"},
 	heatSetLabel:    {"draw.heat.set-label", "text", "label", "end"},
 	heatPeakLabel:   {"draw.heat.peak-label", "text", "label", "start"},
 	heatMeltLabel:   {"draw.heat.melt-label", "text", "label", "end"},
-	heatNote:        {"draw.heat.note", "text", "label", "start"},
-	heatNumbers:     {"draw.heat.number-1", "text", "label", "middle"},
-	heatNumbers + 1: {"draw.heat.number-2", "text", "label", "middle"},
-	heatNumbers + 2: {"draw.heat.number-3", "text", "label", "middle"},
-	heatNumbers + 3: {"draw.heat.number-4", "text", "label", "middle"},
 }
 
 // coldRoom is where the bar begins (K): 20 °C.
@@ -77,7 +65,7 @@ func (s *heatSketch) at(t float64) float64 {
 	return heatLeft + (t-coldRoom)*s.k
 }
 
-// span draws shape i, a line from low to high (K), with its words as the text next to it. It is left out where it is not along the bar.
+// span draws shape i, a line from low to high (K), with its words as the text of the next shape. It is left out where it is not along the bar.
 //
 //go:noinline
 func (s *heatSketch) span(i int, y, textY, low, high float64, key string) {
@@ -88,12 +76,21 @@ func (s *heatSketch) span(i int, y, textY, low, high float64, key string) {
 		s.bar(from, to, y)
 	}
 	s.end()
-	i += heatMarginLabel - heatMargin
-	n := s.text(i)
+	n := s.text(i + 1)
 	if show {
 		s.about(key, calc.HeatSet, about{limit: low, high: high})
 	}
-	s.place(i, n, (from+to)/2, textY, s.w)
+	s.place(i+1, n, (from+to)/2, textY, s.w)
+}
+
+// told appends the words of a key about two temperatures (K), for those who do not see the drawing; nothing of what lies in the cold.
+//
+//go:noinline
+func (s *heatSketch) told(key string, low, high float64) {
+	if high > coldRoom {
+		s.str(". ")
+		s.about(key, calc.HeatSet, about{limit: low, high: high})
+	}
 }
 
 // drawHeat draws a bar from the cold room to what melts, with where the oven is and what the fibre's polymer does in between.
@@ -105,7 +102,7 @@ func drawHeat(sk *sketch) {
 	left, hottest, melting := s.at(set), s.at(peak), s.at(melt)
 
 	s.path(heatMelting)
-	for x := melting; x < heatRight; x += 5 {
+	for x := melting; x < heatRight; x += 7 {
 		s.stroke(x, heatFoot, x, heatHead)
 	}
 	s.end()
@@ -117,7 +114,7 @@ func drawHeat(sk *sketch) {
 	s.path(heatBar)
 	s.box(heatLeft, heatHead, heatRight-heatLeft, heatFoot-heatHead)
 	if melting > 0 {
-		s.stroke(melting, heatHead, melting, heatFoot+28)
+		s.stroke(melting, heatHead, melting, heatFoot+10)
 	}
 	s.end()
 	s.path(heatMarks)
@@ -127,9 +124,9 @@ func drawHeat(sk *sketch) {
 	}
 	s.end()
 	s.span(heatMargin, 24, 16, peak, melt, "draw.heat.margin")
-	s.span(heatGlass, 126, 143, float64(book.Glass.Low), float64(book.Glass.High), "draw.heat.glass")
-	s.span(heatUsual, 154, 171, float64(book.Setting.Low), float64(book.Setting.High), "draw.heat.usual")
-	s.span(heatFrame, 182, 199, coldRoom, float64(p.FrameLimit), "draw.heat.frame")
+	s.span(heatGlass, 112, 129, float64(book.Glass.Low), float64(book.Glass.High), "draw.heat.glass")
+	s.span(heatUsual, 140, 157, float64(book.Setting.Low), float64(book.Setting.High), "draw.heat.usual")
+	s.span(heatFrame, 168, 185, coldRoom, float64(p.FrameLimit), "draw.heat.frame")
 
 	// The two labels above the bar stand on either side of their marks, and give way to each other at its ends.
 	n := s.text(heatSetLabel)
@@ -148,40 +145,17 @@ func drawHeat(sk *sketch) {
 	} else {
 		s.needing(s.st.Needs(calc.HeatMargin))
 	}
-	s.place(heatMeltLabel, n, heatRight, heatFoot+39, s.w)
-	s.label(heatNote, 4, 222, s.w, true, "draw.heat.note")
-
-	u := s.shownIn(calc.HeatSet)
-	step := 10
-	if u.Factor < 1 {
-		step = 20
-	}
-	s.path(heatTicks)
-	number := int(u.FromSI(coldRoom))/step*step + step
-	first := number
-	for ; u.ToSI(float64(number)) <= s.top; number += step {
-		x := s.at(u.ToSI(float64(number)))
-		long := 4.0
-		if number%(5*step) == 0 {
-			long = 8
-		}
-		s.stroke(x, heatFoot, x, heatFoot+long)
-	}
-	s.end()
-	number = (first + 10*step - 1) / (10 * step) * 10 * step
-	for i := range mostHeatNumbers {
-		x := u.ToSI(float64(number))
-		n := s.text(heatNumbers + i)
-		if x <= s.top {
-			s.int(number)
-		}
-		s.place(heatNumbers+i, n, s.at(x), heatFoot+21, 40)
-		number += 10 * step
-	}
+	s.place(heatMeltLabel, n, heatRight, heatFoot+23, s.w)
 
 	s.say("draw.heat:title", "draw.heat.title")
 	s.desc("draw.heat:desc", "draw.heat.desc")
 	s.also(known(melt), "draw.heat.desc-melt")
+	if melt > peak {
+		s.str(": ")
+		s.words("draw.heat.margin")
+	}
+	s.told("draw.heat.glass", float64(book.Glass.Low), float64(book.Glass.High))
+	s.told("draw.heat.usual", float64(book.Setting.Low), float64(book.Setting.High))
 	s.end()
 }
 
@@ -199,21 +173,11 @@ var threadHeatShapes = [...]Shape{
 	threadHeatWarmth: {"draw.thread.heat.warmth", "path", "warm", ""},
 }
 
-// drawThreadHeat draws the coil between the jaws as in the frame, and beside it the oven's warmth, over as much of it as the set temperature
-// is of the way to melting.
+// drawThreadHeat draws the coil between the jaws as in the frame, and beside it the oven's warmth.
 func drawThreadHeat(s *sketch) {
-	k := threadHeld(s, threadHeatLine, threadHeatCoil, threadHeatJaws)
-	p := &s.st.Plan.Heat
-	share := float64(p.Set-coldRoom) / float64(p.Melt-coldRoom)
-	s.path(threadHeatWarmth)
-	foot := threadTop + float64(s.st.Plan.LastGap())*k
-	for x := 3.0; x < 28 && k > 0; x += 22 {
-		s.move(x, foot)
-		side := 3.0
-		for y := foot - 4; y > foot-(foot-threadTop)*min(share, 1); y -= 4 {
-			s.line(x+side-1.5, y)
-			side = 3 - side
-		}
-	}
-	s.end()
+	threadHeld(s, threadHeatLine, threadHeatCoil, threadHeatJaws)
+	s.put(s.shapes[threadHeatWarmth].ID, "", "d", warmth)
 }
+
+// warmth rises on both sides of the coil.
+const warmth = "m2 296l3-9-3-9 3-9-3-9 3-9-3-9m21 54l3-9-3-9 3-9-3-9 3-9-3-9"

@@ -134,15 +134,15 @@ func drawThreadCut(s *sketch) {
 const (
 	threadClampLine = iota
 	threadClampCoil
-	threadClampMarks
 	threadClampJaws
+	threadClampMarks
 )
 
 var threadClampShapes = [...]Shape{
 	threadClampLine:  {"draw.thread.clamp.line", "path", "fibre", ""},
 	threadClampCoil:  {"draw.thread.clamp.coil", "path", "fibre", ""},
-	threadClampMarks: {"draw.thread.clamp.marks", "path", "ghost", ""},
 	threadClampJaws:  {"draw.thread.clamp.jaws", "path", "jaw", ""},
+	threadClampMarks: {"draw.thread.clamp.marks", "path", "ghost", ""},
 }
 
 // drawThreadClamp draws the coil between the jaws at the last gap, and where the jaw stood before, in proportion.
