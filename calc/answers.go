@@ -233,7 +233,7 @@ var Answers = [NumAnswers]Answer{
 	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
 	HeatPerLoad - NumFields:   {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
 	HeatLoads - NumFields:     {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
-	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 4, Choose: heatTimeWorking},
+	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3, Choose: heatTimeWorking},
 }
 
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}

@@ -6,24 +6,19 @@ import (
 	"twistbench/calc/trial"
 )
 
-// Heating is what was typed for the oven, in SI; NaN where a number is unknown. A pair of dial and probe is one reading of the oven. Of the
-// times with two, the first is of the first heat-set; in one stage the second ones and Reclamp count for nothing.
+// Heating is what was typed for the oven, in SI; NaN where a number is unknown.
 type Heating struct {
 	_ [0]func() // these are not compared
 
-	Set                     quantity.Temperature // the true temperature wanted
-	Overshoot               quantity.TemperatureDifference
-	Melt                    quantity.Temperature // typed, or else the book's
-	FrameLimit              quantity.Temperature // what frame, glue and yarn stand
-	Dial, Probe             [3]quantity.Temperature
-	Preheat, Load, Recovery quantity.Time
-	Hold, Cool              [2]quantity.Time
-	Reclamp, Rest           quantity.Time
-	OvenWidth, OvenDepth    quantity.Length
-	Shelves                 quantity.Count
-	FrameLength, FrameWidth quantity.Length
-	FrameGap                quantity.Length
-	FramePieces             quantity.Count
+	Set                               quantity.Temperature // the true temperature wanted
+	Overshoot                         quantity.TemperatureDifference
+	Melt                              quantity.Temperature                             // typed, or else the book's
+	FrameLimit                        quantity.Temperature                             // what frame, glue and yarn stand
+	Readings                          [HeatProbe3 - HeatDial1 + 1]quantity.Temperature // dial and probe by turns, from HeatDial1 on
+	Times                             [HeatRest - HeatPreheat + 1]quantity.Time        // from HeatPreheat on; in one stage those of the second count for nothing
+	OvenWidth, OvenDepth              quantity.Length
+	FrameLength, FrameWidth, FrameGap quantity.Length
+	Shelves, FramePieces              quantity.Count
 }
 
 // firstToMelt returns the place in craft.Polymers of whichever of fibre and companion yarn melts first, or of the one that is not known.
@@ -37,9 +32,9 @@ func firstToMelt(p *Plan) quantity.Word {
 
 // oven returns the line through the readings of the oven, probe over dial.
 func oven(h *Heating) trial.Line {
-	var dial, probe [len(h.Dial)]float64
+	var dial, probe [len(h.Readings) / 2]float64
 	for i := range dial {
-		dial[i], probe[i] = float64(h.Dial[i]), float64(h.Probe[i])
+		dial[i], probe[i] = float64(h.Readings[2*i]), float64(h.Readings[2*i+1])
 	}
 	return trial.Fit(dial[:], probe[:])
 }
@@ -66,10 +61,11 @@ func heat(p *Plan, r *Results) {
 	r.Frames = craft.Frames(h.OvenWidth, h.OvenDepth, h.Shelves, h.FrameLength, h.FrameWidth, h.FrameGap)
 	r.PerLoad = craft.PerLoad(r.Frames, h.FramePieces)
 	r.Loads = craft.Loads(r.AllPieces, r.PerLoad)
+	t := func(id ID) quantity.Time { return h.Times[id-HeatPreheat] }
 	if p.Stages == StagesOne {
-		r.HeatTime = craft.OneStageTime(h.Preheat, h.Load, h.Recovery, h.Hold[0], h.Cool[0], h.Rest)
+		r.HeatTime = craft.OneStageTime(t(HeatPreheat), t(HeatLoad), t(HeatRecovery), t(HeatHold1), t(HeatCool1), t(HeatRest))
 	} else {
-		r.HeatTime = craft.TwoStageTime(h.Preheat, h.Load, h.Recovery, h.Hold[0], h.Cool[0], h.Reclamp, h.Hold[1], h.Cool[1], h.Rest)
+		r.HeatTime = craft.TwoStageTime(t(HeatPreheat), t(HeatLoad), t(HeatRecovery), t(HeatHold1), t(HeatCool1), t(HeatReclamp), t(HeatHold2), t(HeatCool2), t(HeatRest))
 	}
 }
 

@@ -16,7 +16,6 @@ const (
 	heatFrame
 	heatFrameLabel
 	heatSetLabel
-	heatPeakLabel
 	heatMeltLabel
 )
 
@@ -33,8 +32,7 @@ var heatShapes = [...]Shape{
 	heatUsualLabel:  {"draw.heat.usual-label", "text", "label", "middle"},
 	heatFrame:       {"draw.heat.frame", "path", "dim", ""},
 	heatFrameLabel:  {"draw.heat.frame-label", "text", "label", "middle"},
-	heatSetLabel:    {"draw.heat.set-label", "text", "label", "end"},
-	heatPeakLabel:   {"draw.heat.peak-label", "text", "label", "start"},
+	heatSetLabel:    {"draw.heat.set-label", "text", "label", "middle"},
 	heatMeltLabel:   {"draw.heat.melt-label", "text", "label", "end"},
 }
 
@@ -83,16 +81,6 @@ func (s *heatSketch) span(i int, y, textY, low, high float64, key string) {
 	s.place(i+1, n, (from+to)/2, textY, s.w)
 }
 
-// told appends the words of a key about two temperatures (K), for those who do not see the drawing; nothing of what lies in the cold.
-//
-//go:noinline
-func (s *heatSketch) told(key string, low, high float64) {
-	if high > coldRoom {
-		s.str(". ")
-		s.about(key, calc.HeatSet, about{limit: low, high: high})
-	}
-}
-
 // drawHeat draws a bar from the cold room to what melts, with where the oven is and what the fibre's polymer does in between.
 func drawHeat(sk *sketch) {
 	p, book := &sk.st.Plan.Heat, sk.st.Heating()
@@ -128,18 +116,8 @@ func drawHeat(sk *sketch) {
 	s.span(heatUsual, 140, 157, float64(book.Setting.Low), float64(book.Setting.High), "draw.heat.usual")
 	s.span(heatFrame, 168, 185, coldRoom, float64(p.FrameLimit), "draw.heat.frame")
 
-	// The two labels above the bar stand on either side of their marks, and give way to each other at its ends.
-	n := s.text(heatSetLabel)
-	if known(set) {
-		s.words("draw.heat.set")
-	}
-	end := len(s.b)
-	s.words("draw.heat.peak")
-	setEnd := min(max(left-2, margin+wide(s.b[n:end])), s.w-margin-8-wide(s.b[end:]))
-	s.b = s.b[:end]
-	s.place(heatSetLabel, n, setEnd, heatHead-9, s.w)
-	s.label(heatPeakLabel, max(hottest, setEnd+8), heatHead-9, s.w, hottest > left, "draw.heat.peak")
-	n = s.text(heatMeltLabel)
+	s.label(heatSetLabel, left, heatHead-9, s.w, known(peak), "draw.heat.set")
+	n := s.text(heatMeltLabel)
 	if known(melt) {
 		s.words("draw.heat.melt")
 	} else {
@@ -148,15 +126,7 @@ func drawHeat(sk *sketch) {
 	s.place(heatMeltLabel, n, heatRight, heatFoot+23, s.w)
 
 	s.say("draw.heat:title", "draw.heat.title")
-	s.desc("draw.heat:desc", "draw.heat.desc")
-	s.also(known(melt), "draw.heat.desc-melt")
-	if melt > peak {
-		s.str(": ")
-		s.words("draw.heat.margin")
-	}
-	s.told("draw.heat.glass", float64(book.Glass.Low), float64(book.Glass.High))
-	s.told("draw.heat.usual", float64(book.Setting.Low), float64(book.Setting.High))
-	s.end()
+	s.say("draw.heat:desc", "draw.heat.desc")
 }
 
 const (

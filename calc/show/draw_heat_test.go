@@ -66,17 +66,17 @@ func TestHeatWords(t *testing.T) {
 		says map[string]string
 	}{
 		{"", false, map[string]string{
-			"set-label": "set 180 °C", "peak-label": "peak 190 °C", "margin-label": "65.0 K to melting", "melt-label": "melts from 255 °C",
+			"set-label": "set 180 °C, peak 190 °C", "margin-label": "65.0 K to melting", "melt-label": "melts from 255 °C",
 			"glass-label": "Glass transition 50 °C to 70 °C", "usual-label": "Usual 120 °C to 210 °C", "frame-label": "",
 		}},
 		{"heat.frame-limit=230 °C", false, map[string]string{"frame-label": "frame stands 230 °C"}},
 		{"heat.frame-limit=600 °C", false, map[string]string{"frame-label": ""}}, // far off the bar
-		{"heat.set=", false, map[string]string{"set-label": "", "peak-label": "", "margin-label": "", "melt-label": "melts from 255 °C"}},
-		{"heat.overshoot=", false, map[string]string{"set-label": "set 180 °C", "peak-label": "", "margin-label": ""}},
+		{"heat.set=", false, map[string]string{"set-label": "", "margin-label": "", "melt-label": "melts from 255 °C"}},
+		{"heat.overshoot=", false, map[string]string{"set-label": "", "margin-label": ""}},
 		{"fibre.polymer=other", false, map[string]string{"melt-label": "needs melting point", "margin-label": "", "glass-label": "", "usual-label": ""}},
-		{"fibre.polymer=pvdf&heat.set=120", false, map[string]string{"usual-label": "", "glass-label": ""}}, // no setting is known, and its transition is in the cold
-		{"heat.set=250", false, map[string]string{"peak-label": "peak 260 °C", "margin-label": ""}},         // past melting
-		{"heat.set=356 °F", true, map[string]string{"set-label": "set 356 °F", "peak-label": "peak 374 °F", "margin-label": "117 °F to melting", "melt-label": "melts from 491 °F"}},
+		{"fibre.polymer=pvdf&heat.set=120", false, map[string]string{"usual-label": "", "glass-label": ""}},    // no setting is known, and its transition is in the cold
+		{"heat.set=250", false, map[string]string{"set-label": "set 250 °C, peak 260 °C", "margin-label": ""}}, // past melting
+		{"heat.set=356 °F", true, map[string]string{"set-label": "set 356 °F, peak 374 °F", "margin-label": "117 °F to melting", "melt-label": "melts from 491 °F"}},
 	} {
 		s, faults := calc.ParsePlan(c.text)
 		require.Empty(t, faults)
@@ -88,7 +88,7 @@ func TestHeatWords(t *testing.T) {
 		}
 	}
 	_, at := draw(t, "")
-	assert.Equal(t, "The oven is set to 180 °C and reaches 190 °C at its hottest. The fibre melts from 255 °C: 65.0 K to melting. Glass transition 50 °C to 70 °C. Usual 120 °C to 210 °C", at["draw.heat:desc t"])
+	assert.Equal(t, "The oven is set to 180 °C and reaches 190 °C at its hottest. The fibre melts from 255 °C: 65.0 K above that.", at["draw.heat:desc t"])
 	_, at = draw(t, "heat.melt=")
 	assert.Contains(t, at["draw.heat.melting d"], "v", "an empty melting point is the book's")
 	_, at = draw(t, "fibre.polymer=other")

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"twistbench/calc"
-	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 )
 
@@ -346,14 +345,8 @@ func (w *writer) note(n *calc.Note) {
 	w.hidden(n.Key, ":row", !says)
 }
 
-// noteSentence appends the sentence of a note. Of limits it can only name those of heat-setting.
 func (w *writer) noteSentence(n *calc.Note) {
-	usual := &w.st.Heating().Setting
-	id, a := n.At, about{limit: float64(usual.Low), high: float64(usual.High)}
-	if id == calc.HeatPeak {
-		id, a.limit = calc.HeatMargin, craft.KeepUnderMelting
-	}
-	w.sentence(w.Lang.SayOf("note.", n.Key), id, a)
+	w.sentence(w.Lang.SayOf("note.", n.Key), calc.None, about{})
 }
 
 // Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.

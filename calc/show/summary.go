@@ -21,11 +21,7 @@ func (w *writer) summary(name string) {
 		w.line("summary.clamp")
 	}
 	w.line("summary.travel")
-	if w.st.Plan.Stages == calc.StagesOne {
-		w.line("summary.heat-one")
-	} else {
-		w.line("summary.heat")
-	}
+	w.line("summary.heat")
 	w.line("summary.local")
 	w.char('\n')
 }

@@ -90,23 +90,12 @@ func (w *writer) number(id calc.ID) {
 		w.digits(x, nil, 1)
 	case style == quantity.StyleList, text != "" && w.st.Notices[id].Other == "":
 		w.str(text)
-	case id == calc.HeatTotal:
-		w.hours(x)
 	case id == calc.CutLength: // whole millimetres, in other units as close as they can be measured
 		w.measure(x, w.shownIn(id), digitsOf(id))
 	default:
 		w.alone(id)
 		w.unit(w.shownIn(id))
 	}
-}
-
-// hours appends a time (s) in hours and whole minutes: 27 h 41 min.
-func (w *writer) hours(x float64) {
-	minutes := int(x/60 + 0.5)
-	w.int(minutes / 60)
-	w.str(" h ")
-	w.int(minutes % 60)
-	w.str(" min")
 }
 
 // forgive moves a worked-out number by less than anyone can measure, so that a half that arithmetic missed by a hair is rounded like a half.

@@ -350,9 +350,9 @@ note.heat-unknown = Never heat a fibre you can't name. Ask what it is and where 
 note.heat-over = Melting begins at {heat.melt}: this would ruin it. Did you mean °F?
 note.heat-cold = Below its glass transition {fibre.polymer} takes no set.
 note.heat-loop = Nylon set well below 160 °C often springs open. Heat a short clipped loop first: if it opens, it is not set.
-note.heat-unusual = Usual for {fibre.polymer} is {limit} to {other}.
+note.heat-unusual = Unusual for {fibre.polymer}: see what is usual in the drawing and the table.
 note.peak-over = At its hottest, {heat.peak}, the oven passes {heat.melt}, where melting begins. Let it settle before the frame goes in, or set less.
-note.peak-near = That is only {heat.margin} under melting. Keep {limit}: a fibre under stress gives way before it melts.
+note.peak-near = That is only {heat.margin} under melting. Keep 40 K (72 °F): a fibre under stress gives way before it melts.
 note.frame-limit = Frame, glue and yarn stand {heat.frame-limit}, the oven reaches {heat.peak}.
 note.probe-falls = The probe falls while the dial rises. Are two readings swapped? Until then there is no dial to give.
 note.dial-one = One reading only: the dial is moved as far as the oven was off there. Take another near {heat.set}.
@@ -479,8 +479,7 @@ summary.measured = This piece: measured {clamp.measured}, ratio {clamp.this-rati
 summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.second-stretch} of {clamp.second-base} to {clamp.second}; finished {clamp.finished}
 summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
 summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
-summary.heat = Heat-set: {heat.set} true, dial {heat.dial}; {heat.peak} at most, {heat.margin} under melting; hold {heat.hold-1}, cool {heat.cool-1}, hold {heat.hold-2}, cool {heat.cool-2}, rest {heat.rest}; {heat.total} for one load
-summary.heat-one = Heat-set: {heat.set} true, dial {heat.dial}; {heat.peak} at most, {heat.margin} under melting; hold {heat.hold-1}, cool {heat.cool-1}, rest {heat.rest}; {heat.total} for one load
+summary.heat = Heat-set: {heat.set} true, dial {heat.dial}, at most {heat.peak}, {heat.margin} to melting; {heat.total} for one load
 summary.local = Follow local rules and your lab's or school's own risk assessment.
 
 # drawings: labels of some 40 letters at most, and what they show for those who do not see them
@@ -532,13 +531,11 @@ draw.clamp.note = Gaps to scale, thickness and turns not.
 draw.clamp.desc = The fixed jaw is at {clamp.zero} on the rule. First heat-set: move the other jaw to {clamp.first-position}, a gap of {clamp.first}.
 draw.clamp.desc-second = Second heat-set: move it to {clamp.second-position}, a gap of {clamp.second}.
 draw.heat.title = The oven between the cold room and melting
-draw.heat.set = set {heat.set}
-draw.heat.peak = peak {heat.peak}
+draw.heat.set = set {heat.set}, peak {heat.peak}
 draw.heat.margin = {heat.margin} to melting
 draw.heat.melt = melts from {heat.melt}
 draw.heat.glass = Glass transition {limit} to {other}
 draw.heat.usual = Usual {limit} to {other}
 draw.heat.frame = frame stands {heat.frame-limit}
-draw.heat.desc = The oven is set to {heat.set} and reaches {heat.peak} at its hottest.
-draw.heat.desc-melt = The fibre melts from {heat.melt}
+draw.heat.desc = The oven is set to {heat.set} and reaches {heat.peak} at its hottest. The fibre melts from {heat.melt}: {heat.margin} above that.
 `
