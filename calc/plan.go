@@ -139,6 +139,8 @@ const (
 )
 
 // Piece returns the as-coiled length (m) of the piece at hand: as measured, or else as planned.
+//
+//go:noinline
 func (p *Plan) Piece() quantity.Length {
 	if known(p.Measured) {
 		return p.Measured

@@ -33,6 +33,8 @@ func (st *State) Work(s *Sheet) {
 }
 
 // Text returns what was typed into a field; empty for what was worked out.
+//
+//go:noinline
 func (st *State) Text(id ID) string {
 	if !id.IsField() {
 		return ""
