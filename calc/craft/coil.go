@@ -50,8 +50,6 @@ func FibreInCoils(n quantity.Turns, l quantity.Length) quantity.Length {
 	return quantity.Length(n) * l
 }
 
-var FibreInCoilsEq = Equation{Symbol: "F", Expr: "N × l", Symbols: []string{"N", "l"}, Holds: "helix", Source: &Geometry}
-
 // PitchAngle returns the angle (rad) of the fibre in a coil of mean diameter d and pitch p (both m).
 func PitchAngle(d, p quantity.Length) quantity.Angle {
 	return quantity.Angle(math.Atan(float64(p) / (math.Pi * float64(d))))
@@ -259,9 +257,6 @@ func IndexAtLoad(e, s quantity.Stress) quantity.Number {
 	return quantity.Number(max(1, math.Sqrt(float64(e)/float64(s))/4))
 }
 
-// IndexAtLoadEq holds where it gives 1 or more.
-var IndexAtLoadEq = Equation{Symbol: "C", Expr: "√(E ÷ σ) ÷ 4", Symbols: []string{"E", "σ"}, Holds: "self-coil", Source: &SelfCoil, Grade: Estimate}
-
 // OnRod returns the mean diameter (m) of a coil wound on a rod r (m) thick, of a fibre t (m) thick.
 func OnRod(r, t quantity.Length) quantity.Length { return r + t }
 
@@ -281,5 +276,3 @@ var UntwistedEq = Equation{Symbol: "P", Expr: "F × c", Symbols: []string{"F", "
 
 // ClosingLimit returns the most that a coil of pitch p (m) can shorten before its turns touch at the pitch s (m), as a share of its length.
 func ClosingLimit(p, s quantity.Length) quantity.Fraction { return quantity.Fraction(1 - s/p) }
-
-var ClosingLimitEq = Equation{Symbol: "x", Expr: "1 − s ÷ p", Symbols: []string{"s", "p"}, Holds: "same-hand", Source: &Geometry}
