@@ -194,9 +194,10 @@ func (a *app) tap(h *happening) error {
 	case "clear":
 		a.clear()
 	case "other":
-		id := calc.Find(h.key)
+		key, _ := strings.CutSuffix(h.id, ":other")
+		id := calc.Find(key)
 		a.take(id, a.display.Other(&a.state, id))
-		a.put(h.key, focus, "") // the button is gone
+		a.put(key, focus, "") // the button is gone
 	case "trial":
 		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
 	case "speed":

@@ -1,6 +1,9 @@
 package site
 
-import "bytes"
+import (
+	"bytes"
+	"regexp"
+)
 
 // lean drops what only a reader of the source needs: the white space that
 // lines begin with, empty lines, and lines that are nothing but a comment,
@@ -22,4 +25,15 @@ func lean(source []byte) []byte {
 		out = append(out, bytes.TrimLeft(whole, " \t")...)
 	}
 	return out
+}
+
+// quoted is an attribute whose value needs no quotes.
+var quoted = regexp.MustCompile(` ([a-z-]+)="([\w.:-]+)"`)
+
+// leanPage drops from a page what HTML does without: quotes round a plain
+// value, and the ends of options. No element of it may end in "/>", or the
+// slash would belong to the value.
+func leanPage(page []byte) []byte {
+	page = quoted.ReplaceAll(lean(page), []byte(" $1=$2"))
+	return bytes.ReplaceAll(page, []byte("</option>"), nil)
 }

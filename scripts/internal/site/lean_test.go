@@ -23,6 +23,20 @@ func TestLean(t *testing.T) {
 	}
 }
 
+func TestLeanPage(t *testing.T) {
+	for page, want := range map[string]string{
+		`<p id="a.b:c" class="d e">f="g"</p>`: `<p id=a.b:c class="d e">f="g"</p>`,
+		`<a href="#x" hidden title="">`:       `<a href="#x" hidden title="">`,
+		"<select>\n  <option value=\"1\" selected>one</option><option value=\"mm²\">two</option></select>": "<select>\n<option value=1 selected>one<option value=\"mm²\">two</select>",
+	} {
+		assert.Equal(t, want, string(leanPage([]byte(page))))
+	}
+	page, err := Page(Names{})
+	require.NoError(t, err)
+	assert.NotContains(t, string(page), "/>")
+	assert.NotRegexp(t, `>[^<]* [a-z-]+="[\w.:-]+"`, string(page), "a text that looks like an attribute")
+}
+
 // A file that lean leaves as it is would be downloaded with its comments.
 func TestSourcesAreLean(t *testing.T) {
 	root, err := Root()

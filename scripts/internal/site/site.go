@@ -139,7 +139,7 @@ func assemble(p parts) (files []File, version string, err error) {
 	if err != nil {
 		return nil, "", fmt.Errorf("page: %w", err)
 	}
-	add("index.html", lean(page))
+	add("index.html", leanPage(page))
 	if err := checkManifest(p.manifest, files); err != nil {
 		return nil, "", err
 	}
