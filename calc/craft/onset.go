@@ -25,7 +25,7 @@ type Moduli struct {
 // DrawnModuli has the moduli of each polymer, in the order of Polymers. Nylon: monofilament line, initial modulus 1.5 to 3.5 GPa, from
 // memory; torsion of nylon 0.33 to 0.48 GPa at 65 % relative humidity, and a ratio of the two of about 6, from memory. For the others
 // nothing is known that would stand.
-var DrawnModuli = [...]Moduli{nylonModuli, nylonModuli, noModuli, noModuli, noModuli, noModuli}
+var DrawnModuli = [...]*Moduli{&nylonModuli, &nylonModuli, &noModuli, &noModuli, &noModuli, &noModuli}
 
 var (
 	nylonModuli = Moduli{Young: Band{1.5e9, 2.5e9, 3.5e9}, Shear: Band{0.33e9, 0.42e9, 0.5e9}, Source: &TorsionTables}
