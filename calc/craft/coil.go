@@ -207,8 +207,7 @@ func TurnsApart(d, p quantity.Length) quantity.Length {
 // t. The coil keeps its turns and its fibre, so it widens a little as it closes. NaN where a turn of that length cannot be wound of that
 // fibre.
 //
-// It is a search without an equation: every step adds what is missing in distance, which never passes the answer, because distance grows
-// slower than pitch.
+// It is a search without an equation: see touching.
 func SolidPitch(l, t quantity.Length) quantity.Length {
 	return touching(t, func(p quantity.Length) quantity.Length {
 		return MeanOfTurn(l, p)
@@ -230,17 +229,23 @@ func ClosedPitch(d, t quantity.Length) quantity.Length {
 }
 
 // touching searches the pitch at which turns are just the thickness t apart, when the coil has the mean diameter mean(p) at a pitch p. NaN
-// where that is under t.
+// where that is under t. It begins with two steps that each add what is missing and goes on along the chord through the last two, which
+// three or four steps take to the last digit: distance is all but straight in the pitch.
 func touching(t quantity.Length, mean func(p quantity.Length) quantity.Length) quantity.Length {
-	p := t
-	for range 100 {
+	p, was := t, t
+	before := quantity.Length(0) // what was missing at the pitch before
+	for range 30 {
 		d := mean(p)
 		missing := t - TurnsApart(d, p)
 		if d < t*(1-1e-9) || unknown(float64(missing)) {
 			break
 		}
-		p += missing
-		if missing <= 1e-14*t {
+		step := missing
+		if slope := (before - missing) / (p - was); p != was && slope > 0.1 {
+			step = missing / slope
+		}
+		p, was, before = p+step, p, missing
+		if max(step, -step) <= 1e-14*t {
 			return p
 		}
 	}
