@@ -1,7 +1,6 @@
 package calc
 
 import (
-	"strings"
 	"unicode/utf8"
 
 	"twistbench/calc/quantity"
@@ -157,7 +156,7 @@ func Detach(id ID, text string) (shown, unit string) {
 		return text, f.Unit
 	}
 	unit = r.Unit.Symbol
-	if number, ok := strings.CutSuffix(text, " "+unit); ok && number == quantity.Trim(number) {
+	if number, ok := quantity.CutSuffix(text, " "+unit); ok && number == quantity.Trim(number) {
 		if bare, err := k.Parse(number, unit); err == nil && bare.Bare && bare.SI == r.SI {
 			return number, unit
 		}

@@ -3,9 +3,8 @@
 package main
 
 import (
-	"strings"
-
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 
 	"github.com/hack-pad/safejs"
 )
@@ -69,7 +68,7 @@ func (a *app) event(event safejs.Value) error {
 			return a.tap(&h)
 		}
 	case "toggle":
-		if key, ok := strings.CutSuffix(h.id, ":why"); ok {
+		if key, ok := quantity.CutSuffix(h.id, ":why"); ok {
 			a.display.Open[calc.Find(key)] = h.value != "" // only open ones are rendered
 			a.slots(&a.state)
 		}
@@ -94,7 +93,7 @@ func (a *app) input(h *happening) {
 		a.rename(h.value)
 		return
 	}
-	key, isUnit := strings.CutSuffix(h.id, ":unit")
+	key, isUnit := quantity.CutSuffix(h.id, ":unit")
 	id := calc.Find(key)
 	b, ok := h.box(key)
 	if !ok || !id.IsField() {
@@ -194,7 +193,7 @@ func (a *app) tap(h *happening) error {
 	case "clear":
 		a.clear()
 	case "other":
-		key, _ := strings.CutSuffix(h.id, ":other")
+		key, _ := quantity.CutSuffix(h.id, ":other")
 		id := calc.Find(key)
 		a.take(id, a.display.Other(&a.state, id))
 		a.put(key, focus, "") // the button is gone
@@ -215,7 +214,7 @@ func (a *app) tap(h *happening) error {
 	case "delete":
 		a.deletePlan()
 	case "link":
-		address, _ := split(h.href, '#')
+		address, _ := quantity.Split(h.href, '#')
 		return a.copy(address + "#" + calc.Link(&a.sheet))
 	case "summary":
 		return a.copy(string(a.display.Summary(nil, &a.state, a.name)))

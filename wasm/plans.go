@@ -3,8 +3,6 @@
 package main
 
 import (
-	"strings"
-
 	"twistbench/calc"
 	"twistbench/calc/quantity"
 
@@ -149,7 +147,8 @@ func (a *app) stored(key string) {
 
 // linkOf returns the plan in an address, "" where there is none.
 func linkOf(href string) string {
-	if _, link := split(href, '#'); strings.HasPrefix(link, "v=1") {
+	_, link := quantity.Split(href, '#')
+	if _, ours := quantity.CutPrefix(link, "v=1"); ours {
 		return link
 	}
 	return ""

@@ -2,10 +2,10 @@ package show
 
 import (
 	"math"
-	"strings"
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
 )
 
 func (w *writer) working(id calc.ID) {
@@ -117,7 +117,7 @@ func (w *writer) numbersLine(step *calc.Working, result calc.ID) {
 			w.str(symbol)
 			continue
 		}
-		squared := strings.HasPrefix(rest, "²")
+		_, squared := quantity.CutPrefix(rest, "²")
 		if squared {
 			w.char('(')
 		}

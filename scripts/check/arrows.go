@@ -54,7 +54,8 @@ var notInCore = []string{"fmt", "log", "reflect", "encoding/json", "html/templat
 // notLinked are packages that must not reach the page even through others.
 // fmt, and os and reflect with it, would be a ninth of the page (see wasm/safejs);
 // one call into time, a timer, would be a twentieth: the browser has timers.
-var notLinked = []string{"fmt", "os", "reflect", "time", "text/template", "html/template", "regexp", "encoding/json", "net/url", "math/rand"}
+// Packages strings and bytes bring unicode; calc/quantity cuts texts without.
+var notLinked = []string{"fmt", "unicode", "os", "reflect", "time", "text/template", "html/template", "regexp", "encoding/json", "net/url", "math/rand"}
 
 // A listed package, as go list prints it.
 type listed struct {
