@@ -77,6 +77,10 @@ var Notes = [...]Note{
 	{"coil-overlap", CoilOutside, Stop, func(s *State) bool {
 		return s.Plan.Mean >= s.Plan.Thickness*(1-1e-9) && s.Out.CoilGap < -overlap(s)
 	}},
+	{"coil-unlike", CoilOutside, Care, func(s *State) bool {
+		i := s.Plan.Index
+		return i >= 1 && (i < s.Out.LoadIndex[1]*0.8 || i > s.Out.LoadIndex[2]*1.2)
+	}},
 	{"coil-open", CoilOutside, Fine, func(s *State) bool { return s.Out.CoilGap > overlap(s) }},
 	{"coil-lengths", CoilOutside, Care, func(s *State) bool {
 		d := float64(s.Out.ShapeRatio / s.Out.ThisRatio)

@@ -106,6 +106,10 @@ func TestNeeds(t *testing.T) {
 		ClampSecondStretch: "42 %", ClampRetained: "85 %", ClampZero: "0 mm", ClampHolePitch: "10 mm", ClampHoleOffset: "0 mm",
 		FibreBundle: "0.6 mm", CutRatioDoubt: "0.2", ClampRelaxed: "95 mm", HangMassDoubt: "1 g", ClampRulerDoubt: "1 mm",
 		FibreLinearDensity: "200 tex", FibreArea: "0.2 mm²", HangMass: "300 g", HangAdd: "270 g", HangForce: "3 N", CutPrecursor: "400 mm",
+		TwistBias: "40", TwistPerTwisted: "480", TwistPerPrecursor: "415", TwistTurns: "170", TwistFactor: "8000", TwistSpeed: "250", TwistTimedTurns: "20", TwistTimed: "5",
+		TwistCounted: "160", TwistCountedPrecursor: "400", TwistYoung: "2.5", TwistShear: "0.4", TwistOtherDiameter: "0.3",
+		CoilOutside: "1.3", CoilMean: "0.75", CoilIndex: "1.3", CoilPitch: "0.6", CoilCount: "140", CoilPerLength: "17",
+		CoilRod: "2 mm", CoilRodPitch: "1.2 mm", CoilRodLength: "60 mm", CoilRodHand: "same",
 		ClampFirst: "100 mm", ClampSecond: "120 mm", ClampFinished: "115 mm",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}

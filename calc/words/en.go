@@ -289,6 +289,7 @@ note.twist-most = No bias angle has that many turns. The most on this fibre are 
 note.twist-hand-own = Twist the way the yarn is twisted already: the other way first opens it.
 note.onset-early = {twist.turns} of twist is beyond {twist.onset-most}, where it is expected to coil: it will throw coils before.
 note.coil-overlap = These can't all be true: at a pitch of {coil.pitch} the turns would lie inside each other. Measure outside diameter, count and length again, or the thickness as twisted.
+note.coil-unlike = A fibre that coils by itself under this stress is expected to have an index of about {coil.load-index-least} to {coil.load-index-most}. Is this the outside diameter of your coil?
 note.coil-open = You can see light between the turns: {coil.gap}. So there is more travel than the length as coiled alone says.
 note.coil-thin = The coil would be narrower than its own fibre. Check the outside diameter and the thickness as twisted.
 note.coil-lengths = Outside diameter and pitch make a ratio of {coil.shape-ratio}, the two lengths {clamp.this-ratio}. Were straight ends measured too, or some turns not counted?
@@ -354,7 +355,6 @@ holds.coil-alone = for the coil alone, straight ends not counted
 holds.long-coil = for a long coil, both ends held from turning
 holds.ends-held = if no end has slipped or been let turn
 holds.near-closed = across the fibre; 0.2 % of its thickness too wide in a nearly closed coil, 2 % in an open one
-holds.self-coil = our own estimate from two figures from memory; it never goes below 1
 holds.tight-on-rod = while it sits tight on the rod; it springs open when let go
 holds.same-hand = for a coil of the same hand as the twist, which shortens when hot
 
