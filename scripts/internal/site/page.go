@@ -290,7 +290,7 @@ func (r *renderer) shapes(key string) (template.HTML, error) {
 			if s.Anchor != "" {
 				fmt.Fprintf(&b, ` text-anchor="%s"`, s.Anchor)
 			}
-			for _, attribute := range [...]string{"d", "x", "y", "transform"} {
+			for _, attribute := range [...]string{"d", "x", "y", "transform", "stroke-width"} {
 				if v, ok := r.slots[s.ID+" "+attribute]; ok {
 					fmt.Fprintf(&b, ` %s="%s"`, attribute, template.HTMLEscapeString(v))
 				}
