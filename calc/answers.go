@@ -38,6 +38,41 @@ type Results struct {
 	MuscleStress quantity.Stress
 	MuscleForce  quantity.Force
 	MuscleShare  quantity.Mass
+
+	Shortening quantity.Fraction
+	Straight   quantity.Length
+	Strain     quantity.Fraction
+	MostTwist  quantity.Twist
+	TimedSpeed quantity.Rotation
+	OnsetBias  [3]quantity.Angle // typical, least, most
+	Onset      [3]quantity.Turns
+	Slow       quantity.Turns
+	SlowTime   quantity.Time
+	OtherTwist quantity.Twist
+
+	CoilAngle           quantity.Angle
+	TurnLength, CoilGap quantity.Length
+	Writhe, AllTurns    quantity.Turns
+	AllPerPrecursor     quantity.Twist
+	DrillTime           quantity.Time
+	SolidPitch, Solid   quantity.Length
+	NearSolid           quantity.Length
+	CoilTravelLength    quantity.Length
+	CoilTravel          quantity.Fraction
+	CoilFinTravel       quantity.Fraction
+	LastPitch, LastGap  quantity.Length
+	LastMean, SolidMean quantity.Length
+	ShapeRatio          quantity.Ratio
+	LoadIndex           [3]quantity.Number // typical, least, most
+	RodMean             quantity.Length
+	RodIndex            quantity.Number
+	RodAngle            quantity.Angle
+	RodGap              quantity.Length
+	RodCount            quantity.Turns
+	RodFibre            quantity.Length
+	RodPrecursor        quantity.Length
+	RodLimit            quantity.Fraction
+
 	Piece        quantity.Length // as coiled, measured or else planned
 	Base         quantity.Length // what the second stretch is a stretch of
 	Last         quantity.Length // the last gap
@@ -108,6 +143,55 @@ var Answers = [NumAnswers]Answer{
 	CutMuscleStress - NumFields: {Key: "cut.muscle-stress", Unit: "MPa", Digits: 4, Working: &Working{Eq: &craft.StressEq, Terms: []ID{CutMuscleForce, HangLoadArea}}},
 	CutMuscleForce - NumFields:  {Key: "cut.muscle-force", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.HangingForceEq, Terms: []ID{CutMuscleShare}}},
 	CutMuscleShare - NumFields:  {Key: "cut.muscle-share", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.MassShareEq, Terms: []ID{CutLift, CutMuscles}}},
+
+	TwistBefore - NumFields:         {Key: "twist.before", Unit: "mm", Digits: 4, Choose: beforeWorking},
+	TwistThickness - NumFields:      {Key: "twist.thickness", Unit: "mm", Digits: 4, Choose: thicknessWorking},
+	TwistContraction - NumFields:    {Key: "twist.contraction", Digits: 4, Working: &Working{Eq: &craft.ContractionEq, Terms: []ID{TwistBias}}},
+	TwistShortening - NumFields:     {Key: "twist.shortening", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.RetractionEq, Terms: []ID{TwistContraction}}},
+	TwistStraight - NumFields:       {Key: "twist.straight", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TwistedLengthEq, Terms: []ID{CutPrecursor, TwistContraction}}},
+	TwistTitre - NumFields:          {Key: "twist.titre", Unit: "tex", Digits: 4, Choose: titreWorking},
+	TwistStrain - NumFields:         {Key: "twist.strain", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.SurfaceShearEq, Terms: []ID{TwistBias}}},
+	TwistMost - NumFields:           {Key: "twist.most", Unit: "turns/m", Digits: 3, Choose: mostTwistWorking},
+	TwistTimedSpeed - NumFields:     {Key: "twist.timed-speed", Unit: "rpm", Digits: 3, Working: &Working{Eq: &craft.DrillSpeedEq, Terms: []ID{TwistTimedTurns, TwistTimed}}},
+	TwistOnsetBias - NumFields:      {Key: "twist.onset-bias", Unit: "°", Digits: 3, Working: &onsetBias},
+	TwistOnsetBiasLeast - NumFields: {Key: "twist.onset-bias-least", Unit: "°", Digits: 3, Working: &onsetBiasBand},
+	TwistOnsetBiasMost - NumFields:  {Key: "twist.onset-bias-most", Unit: "°", Digits: 3, Working: &onsetBiasBand},
+	TwistOnset - NumFields:          {Key: "twist.onset", Unit: "turns", Digits: 3, Choose: onsetWorking},
+	TwistOnsetLeast - NumFields:     {Key: "twist.onset-least", Unit: "turns", Digits: 3, Choose: onsetLeastWorking},
+	TwistOnsetMost - NumFields:      {Key: "twist.onset-most", Unit: "turns", Digits: 3, Choose: onsetMostWorking},
+	TwistSlow - NumFields:           {Key: "twist.slow", Unit: "turns", Digits: 3, Choose: slowWorking},
+	TwistSlowTime - NumFields:       {Key: "twist.slow-time", Unit: "s", Digits: 3, Working: &Working{Eq: &craft.DrillTimeEq, Terms: []ID{TwistSlow, TwistSpeed}}},
+	TwistTime - NumFields:           {Key: "twist.time", Unit: "s", Digits: 3, Working: &Working{Eq: &craft.DrillTimeEq, Terms: []ID{CoilTurns, TwistSpeed}}},
+	TwistOther - NumFields:          {Key: "twist.other", Unit: "turns/m", Digits: 4, Working: &Working{Eq: &craft.SameTightnessEq, Terms: []ID{TwistPerPrecursor, TwistBefore, TwistOtherDiameter}}},
+
+	CoilAngle - NumFields:             {Key: "coil.angle", Unit: "°", Digits: 4, Working: &Working{Eq: &craft.PitchAngleEq, Terms: []ID{CoilPitch, CoilMean}}},
+	CoilTurnLength - NumFields:        {Key: "coil.turn-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TurnLengthEq, Terms: []ID{CoilMean, CoilPitch}}},
+	CoilGap - NumFields:               {Key: "coil.gap", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.ClearanceEq, Terms: []ID{CoilPitch, CoilAngle, TwistThickness}}},
+	CoilWrithe - NumFields:            {Key: "coil.writhe", Unit: "turns", Digits: 4, Working: &Working{Eq: &craft.WritheEq, Terms: []ID{CoilCount, CoilAngle}}},
+	CoilTurns - NumFields:             {Key: "coil.turns", Unit: "turns", Digits: 4, Working: &Working{Eq: &craft.LinkEq, Terms: []ID{TwistTurns, CoilWrithe}}},
+	CoilTurnsPerPrecursor - NumFields: {Key: "coil.turns-per-precursor", Unit: "turns/m", Digits: 4, Working: &Working{Eq: &craft.FullCoilingEq, Terms: []ID{TwistPerTwisted, CoilAngle, CoilTurnLength, TwistContraction}}},
+	CoilSolidPitch - NumFields:        {Key: "coil.solid-pitch", Unit: "mm", Digits: 4, Working: &touchingWorking},
+	CoilSolid - NumFields:             {Key: "coil.solid", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.CoilLengthEq, Terms: []ID{CoilCount, CoilSolidPitch}}},
+	CoilNearSolid - NumFields:         {Key: "coil.near-solid", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.NearSolidPitchEq, Terms: []ID{TwistThickness, CoilAngle}}},
+	CoilTravelLength - NumFields:      {Key: "coil.travel-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TravelToSolidEq, Terms: []ID{ClampLast, CoilSolid}}},
+	CoilTravel - NumFields:            {Key: "coil.travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelToSolidShareEq, Terms: []ID{ClampLast, CoilSolid}}},
+	CoilFinishedTravel - NumFields:    {Key: "coil.finished-travel", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.TravelToSolidShareEq, Terms: []ID{ClampThisFinished, CoilSolid}}},
+	CoilLastPitch - NumFields:         {Key: "coil.last-pitch", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.PitchEq, Terms: []ID{ClampLast, CoilCount}}},
+	CoilLastMean - NumFields:          {Key: "coil.last-mean", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.MeanOfTurnEq, Terms: []ID{CoilTurnLength, CoilLastPitch}}},
+	CoilLastGap - NumFields:           {Key: "coil.last-gap", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.ClearanceOfEq, Terms: []ID{CoilLastPitch, CoilLastMean, TwistThickness}}},
+	CoilSolidMean - NumFields:         {Key: "coil.solid-mean", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.MeanOfTurnEq, Terms: []ID{CoilTurnLength, CoilSolidPitch}}},
+	CoilShapeRatio - NumFields:        {Key: "coil.shape-ratio", Digits: 4, Working: &ratioOfShape},
+	CoilLoadIndex - NumFields:         {Key: "coil.load-index", Digits: 3, Working: &loadIndexBand},
+	CoilLoadIndexLeast - NumFields:    {Key: "coil.load-index-least", Digits: 3, Working: &loadIndexBand},
+	CoilLoadIndexMost - NumFields:     {Key: "coil.load-index-most", Digits: 3, Working: &loadIndexBand},
+	CoilRodMean - NumFields:           {Key: "coil.rod-mean", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.OnRodEq, Terms: []ID{CoilRod, TwistThickness}}},
+	CoilRodIndex - NumFields:          {Key: "coil.rod-index", Digits: 4, Working: &Working{Eq: &craft.IndexEq, Terms: []ID{CoilRodMean, TwistThickness}}},
+	CoilRodAngle - NumFields:          {Key: "coil.rod-angle", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PitchAngleEq, Terms: []ID{CoilRodPitch, CoilRodMean}}},
+	CoilRodGap - NumFields:            {Key: "coil.rod-gap", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.ClearanceEq, Terms: []ID{CoilRodPitch, CoilRodAngle, TwistThickness}}},
+	CoilRodCount - NumFields:          {Key: "coil.rod-count", Unit: "coils", Digits: 4, Working: &Working{Eq: &craft.CoilsEq, Terms: []ID{CoilRodLength, CoilRodPitch}}},
+	CoilRodFibre - NumFields:          {Key: "coil.rod-fibre", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.RodFibreEq, Terms: []ID{CoilRodLength, CoilRodPitch, CoilRodMean}}},
+	CoilRodPrecursor - NumFields:      {Key: "coil.rod-precursor", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.UntwistedEq, Terms: []ID{CoilRodFibre, TwistContraction}}},
+	CoilRodLimit - NumFields:          {Key: "coil.rod-limit", Unit: "%", Digits: 3, Working: &rodTouching},
 
 	ClampPiece - NumFields:                {Key: "clamp.piece", Unit: "mm", Digits: 4, Choose: pieceWorking},
 	ClampBase - NumFields:                 {Key: "clamp.base", Unit: "mm", Digits: 4, Choose: baseWorking},
@@ -241,6 +325,100 @@ func (st *State) answer(id ID) quantity.Value {
 		return &st.Out.MuscleForce
 	case CutMuscleShare:
 		return &st.Out.MuscleShare
+	case TwistBefore:
+		return &st.Plan.Before
+	case TwistThickness:
+		return &st.Plan.Thickness
+	case TwistContraction:
+		return &st.Plan.Contraction
+	case TwistShortening:
+		return &st.Out.Shortening
+	case TwistStraight:
+		return &st.Out.Straight
+	case TwistTitre:
+		return &st.Plan.Titre
+	case TwistStrain:
+		return &st.Out.Strain
+	case TwistMost:
+		return &st.Out.MostTwist
+	case TwistTimedSpeed:
+		return &st.Out.TimedSpeed
+	case TwistOnsetBias:
+		return &st.Out.OnsetBias[0]
+	case TwistOnsetBiasLeast:
+		return &st.Out.OnsetBias[1]
+	case TwistOnsetBiasMost:
+		return &st.Out.OnsetBias[2]
+	case TwistOnset:
+		return &st.Out.Onset[0]
+	case TwistOnsetLeast:
+		return &st.Out.Onset[1]
+	case TwistOnsetMost:
+		return &st.Out.Onset[2]
+	case TwistSlow:
+		return &st.Out.Slow
+	case TwistSlowTime:
+		return &st.Out.SlowTime
+	case TwistTime:
+		return &st.Out.DrillTime
+	case TwistOther:
+		return &st.Out.OtherTwist
+	case CoilAngle:
+		return &st.Out.CoilAngle
+	case CoilTurnLength:
+		return &st.Out.TurnLength
+	case CoilGap:
+		return &st.Out.CoilGap
+	case CoilWrithe:
+		return &st.Out.Writhe
+	case CoilTurns:
+		return &st.Out.AllTurns
+	case CoilTurnsPerPrecursor:
+		return &st.Out.AllPerPrecursor
+	case CoilSolidPitch:
+		return &st.Out.SolidPitch
+	case CoilSolid:
+		return &st.Out.Solid
+	case CoilNearSolid:
+		return &st.Out.NearSolid
+	case CoilTravelLength:
+		return &st.Out.CoilTravelLength
+	case CoilTravel:
+		return &st.Out.CoilTravel
+	case CoilFinishedTravel:
+		return &st.Out.CoilFinTravel
+	case CoilLastPitch:
+		return &st.Out.LastPitch
+	case CoilLastMean:
+		return &st.Out.LastMean
+	case CoilLastGap:
+		return &st.Out.LastGap
+	case CoilSolidMean:
+		return &st.Out.SolidMean
+	case CoilShapeRatio:
+		return &st.Out.ShapeRatio
+	case CoilLoadIndex:
+		return &st.Out.LoadIndex[0]
+	case CoilLoadIndexLeast:
+		return &st.Out.LoadIndex[1]
+	case CoilLoadIndexMost:
+		return &st.Out.LoadIndex[2]
+	case CoilRodMean:
+		return &st.Out.RodMean
+	case CoilRodIndex:
+		return &st.Out.RodIndex
+	case CoilRodAngle:
+		return &st.Out.RodAngle
+	case CoilRodGap:
+		return &st.Out.RodGap
+	case CoilRodCount:
+		return &st.Out.RodCount
+	case CoilRodFibre:
+		return &st.Out.RodFibre
+	case CoilRodPrecursor:
+		return &st.Out.RodPrecursor
+	case CoilRodLimit:
+		return &st.Out.RodLimit
 	case ClampPiece:
 		return &st.Out.Piece
 	case ClampBase:

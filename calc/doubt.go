@@ -32,10 +32,22 @@ var (
 	ratio   = move{CutRatio, ratioDoubt, func(p *Plan, d float64) { p.Ratio += quantity.Ratio(d) }}
 	cut     = move{CutPrecursor, ruler, func(p *Plan, d float64) { p.Precursor += quantity.Length(d) }}
 	coil    = move{ClampMeasured, ruler, func(p *Plan, d float64) { p.Measured += quantity.Length(d) }}
+	bundle  = move{FibreBundle, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Bundle += quantity.Length(d) }}
+	between = move{FibreBundle, unmeasured, func(p *Plan, d float64) { p.between += d }}
+	outside = ifGiven(move{CoilOutside, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Outside += quantity.Length(d) }}, CoilOutside)
+	coils   = ifGiven(move{CoilCount, func(*Plan) float64 { return 1 }, func(p *Plan, d float64) { p.Count += quantity.Turns(d) }}, CoilCount)
 	relaxed = move{ClampRelaxed, ruler, func(p *Plan, d float64) { p.Relaxed += quantity.Length(d) }}
 	first   = move{ClampFirst, ruler, func(p *Plan, d float64) { p.jaws.first += quantity.Length(d) }}
 	last    = move{ClampSecond, ruler, func(p *Plan, d float64) { p.jaws.second += quantity.Length(d) }}
 )
+
+// unmeasured returns 1, the whole way from the middle to either end of what strands side by side may measure, while that is not measured.
+func unmeasured(p *Plan) float64 {
+	if bundled(p) && !known(p.Bundle) {
+		return 1
+	}
+	return quantity.NaN
+}
 
 func ruler(p *Plan) float64 { return float64(p.RulerDoubt) }
 
@@ -63,23 +75,26 @@ type question struct {
 var questions = [2]question{
 	{
 		base:  func(st *State, p *Plan) { *p = st.asRead },
-		moves: []move{caliper, ifGiven(scale, HangMass, HangAdd), ratio, ifGiven(cut, CutPrecursor), coil, relaxed},
+		moves: []move{caliper, bundle, between, outside, coils, ifGiven(scale, HangMass, HangAdd), ratio, ifGiven(cut, CutPrecursor), coil, relaxed},
 		asked: []ID{
 			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater,
 			CutPrecursor, CutFibreMass, ClampFirst, ClampSecond, ClampFirstMove, ClampSecondMove, ClampFirstPosition, ClampSecondPosition,
+			TwistThickness, TwistPerTwisted, TwistPerPrecursor, TwistBias, TwistTurns, TwistTime, TwistOther,
 		},
 	},
 	{
 		base: func(st *State, p *Plan) {
 			*p = st.Plan
-			p.Given[HangGroup], p.Given[LengthGroup] = HangMass, CutPrecursor
+			p.Given[HangGroup], p.Given[LengthGroup] = Givens{HangMass}, Givens{CutPrecursor}
 			p.jaws.set, p.jaws.first, p.jaws.second = true, p.First, p.Second
 		},
-		moves: []move{caliper, scale, ratio, cut, coil, relaxed, first, last},
+		moves: []move{caliper, bundle, between, outside, coils, scale, ratio, cut, coil, relaxed, first, last},
 		asked: []ID{
 			FibreImplied, FibrePacking, FibreLabelStress, HangStress, HangUnderStress, HangOverStress, HangOfLabel, HangRise,
 			ClampCoiled, ClampFinished, ClampThisFinished, ClampFirstReal, ClampSecondReal, ClampSecondOfFirst, ClampThisRatio,
 			ClampTravelLength, ClampTravel, ClampFinishedTravelLength, ClampFinishedTravel,
+			CoilOutside, CoilMean, CoilIndex, CoilPitch, CoilCount, CoilPerLength, CutRatio, CoilAngle, CoilTurnLength, CoilGap, CoilWrithe, CoilTurns, CoilSolid, CoilTravelLength,
+			CoilTravel, CoilFinishedTravel, CoilLastGap, CoilShapeRatio,
 		},
 	},
 }
@@ -89,7 +104,7 @@ func ifGiven(m move, ids ...ID) move {
 	by := m.by
 	m.by = func(p *Plan) float64 {
 		for _, id := range ids {
-			if g, _ := GroupOf(id); p.Given[g] == id {
+			if g, _ := GroupOf(id); p.Given[g].Has(id) {
 				return by(p)
 			}
 		}

@@ -52,6 +52,33 @@ const (
 	CutLift
 	CutLiftStress
 
+	TwistBias
+	TwistPerTwisted
+	TwistPerPrecursor
+	TwistTurns
+	TwistFactor
+	TwistHand
+	TwistYarnHand
+	TwistSpeed
+	TwistTimedTurns
+	TwistTimed
+	TwistCounted
+	TwistCountedPrecursor
+	TwistYoung
+	TwistShear
+	TwistOtherDiameter
+
+	CoilOutside
+	CoilMean
+	CoilIndex
+	CoilPitch
+	CoilCount
+	CoilPerLength
+	CoilRod
+	CoilRodPitch
+	CoilRodLength
+	CoilRodHand
+
 	ClampCoiled
 	ClampMeasured
 	ClampMeasuredState
@@ -115,6 +142,55 @@ const (
 	CutMuscleStress
 	CutMuscleForce
 	CutMuscleShare
+
+	TwistBefore
+	TwistThickness
+	TwistContraction
+	TwistShortening
+	TwistStraight
+	TwistTitre
+	TwistStrain
+	TwistMost
+	TwistTimedSpeed
+	TwistOnsetBias
+	TwistOnsetBiasLeast
+	TwistOnsetBiasMost
+	TwistOnset
+	TwistOnsetLeast
+	TwistOnsetMost
+	TwistSlow
+	TwistSlowTime
+	TwistTime
+	TwistOther
+
+	CoilAngle
+	CoilTurnLength
+	CoilGap
+	CoilWrithe
+	CoilTurns
+	CoilTurnsPerPrecursor
+	CoilSolidPitch
+	CoilSolid
+	CoilNearSolid
+	CoilTravelLength
+	CoilTravel
+	CoilFinishedTravel
+	CoilLastPitch
+	CoilLastMean
+	CoilLastGap
+	CoilSolidMean
+	CoilShapeRatio
+	CoilLoadIndex
+	CoilLoadIndexLeast
+	CoilLoadIndexMost
+	CoilRodMean
+	CoilRodIndex
+	CoilRodAngle
+	CoilRodGap
+	CoilRodCount
+	CoilRodFibre
+	CoilRodPrecursor
+	CoilRodLimit
 
 	ClampPiece
 	ClampBase

@@ -1,6 +1,11 @@
 package calc
 
-import "twistbench/calc/craft"
+import (
+	"math"
+
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+)
 
 // Level is how much a note matters. Each has a word and a shape of its own on the page.
 type Level uint8
@@ -33,7 +38,8 @@ var Notes = [...]Note{
 		return bundled(&s.Plan) && !known(s.Plan.Bundle) && s.Out.Thick > 0
 	}},
 	{"bundle-off", FibreThick, Care, func(s *State) bool {
-		return s.Plan.Bundle < s.Out.Thin*0.95 || s.Plan.Bundle > s.Out.Thick*1.1
+		grown := quantity.Length(math.Sqrt(float64(s.Plan.Contraction)))
+		return s.Plan.Bundle < s.Out.Thin*0.95 || s.Plan.Bundle > s.Out.Thick*grown*1.1
 	}},
 	{"yarn-size", YarnStrands, Care, func(s *State) bool { return s.Plan.Yarn.Strands > 0 && !known(s.Plan.Yarn.Area) }},
 	{"yarn-density", YarnDensity, Care, func(s *State) bool { return s.Plan.Yarn.Strands > 0 && s.Worked(YarnDensity) }},
@@ -62,17 +68,40 @@ var Notes = [...]Note{
 	}},
 	{"trial-shorter", CutTrialRatio, Stop, func(s *State) bool { return s.Out.TrialRatio <= 1 }},
 
+	{"twist-most", TwistBias, Stop, func(s *State) bool { return s.Plan.PerPrecursor > s.Out.MostTwist }},
+	{"twist-hand-own", TwistHand, Care, func(s *State) bool {
+		return s.Plan.YarnHand != YarnHandNone && s.Plan.YarnHand-1 != s.Plan.Hand
+	}},
+	{"onset-early", TwistBias, Care, func(s *State) bool { return s.Plan.Turns > s.Out.Onset[2] }},
+	{"coil-thin", CoilOutside, Stop, func(s *State) bool { return s.Plan.Mean < s.Plan.Thickness*(1-1e-9) }},
+	{"coil-overlap", CoilOutside, Stop, func(s *State) bool {
+		return s.Plan.Mean >= s.Plan.Thickness*(1-1e-9) && s.Out.CoilGap < -overlap(s)
+	}},
+	{"coil-open", CoilOutside, Fine, func(s *State) bool { return s.Out.CoilGap > overlap(s) }},
+	{"coil-lengths", CoilOutside, Care, func(s *State) bool {
+		d := float64(s.Out.ShapeRatio / s.Out.ThisRatio)
+		return !s.Plan.Given[ShapeGroup].Has(CutRatio) && (d < 0.93 || d > 1.07)
+	}},
+	{"coil-unknown", CoilOutside, Stop, func(s *State) bool {
+		given := s.Plan.Given[ShapeGroup]
+		return known(s.SI(given[0])) && known(s.SI(given[1])) && known(s.Plan.Contraction) && (!known(s.Plan.Pitch) || !known(s.Plan.Mean))
+	}},
+	{"coil-past", CoilTravel, Stop, func(s *State) bool { return s.Out.CoilTravelLength < 0 }},
+	{"rod-same", CoilRodHand, Fine, func(s *State) bool { return known(s.Out.RodMean) && s.Plan.RodHand == RodSame }},
+	{"rod-opposite", CoilRodHand, Care, func(s *State) bool { return known(s.Out.RodMean) && s.Plan.RodHand == RodOpposite }},
+	{"rod-overlap", CoilRodHand, Stop, func(s *State) bool { return s.Out.RodGap < 0 }},
+
 	{"measured", ClampMeasured, Fine, func(s *State) bool { return known(s.Out.ThisRatio) && s.Out.ThisRatio > 1 }},
 	{"measured-long", ClampMeasured, Stop, func(s *State) bool { return s.Out.ThisRatio <= 1 }},
 	{"measured-relaxed", ClampMeasured, Care, func(s *State) bool {
 		return known(s.Plan.Measured) && s.Plan.MeasuredState == StateRelaxed
 	}},
-	{"first-wish", ClampFirst, Care, func(s *State) bool { return known(s.Plan.Measured) && s.Plan.Given[LengthGroup] == ClampFirst }},
+	{"first-wish", ClampFirst, Care, func(s *State) bool { return known(s.Plan.Measured) && s.Plan.Given[LengthGroup].Has(ClampFirst) }},
 	{"finished-wish", ClampFinished, Care, func(s *State) bool {
-		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup] == ClampFinished
+		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup].Has(ClampFinished)
 	}},
 	{"second-wish", ClampSecond, Care, func(s *State) bool {
-		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup] == ClampSecond
+		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup].Has(ClampSecond)
 	}},
 	{"relaxed-guess", ClampRelaxed, Care, func(s *State) bool {
 		return s.Plan.Stages == StagesTwo && s.Plan.SecondBase == BaseRelaxed && !known(s.Plan.Relaxed)
@@ -100,6 +129,15 @@ func off(s *State, i int) bool {
 		slack += d
 	}
 	return p < 1-slack || p > 1+slack
+}
+
+// overlap returns the gap between turns (m) that is within what was measured: its own ± and a hundredth of the thickness.
+func overlap(s *State) quantity.Length {
+	slack := s.Plan.Thickness / 100
+	if d := s.Doubt[CoilGap]; known(d) {
+		slack += quantity.Length(d)
+	}
+	return slack
 }
 
 // multiple reports whether the strand weighs a whole number of times what its size says: the plies on the label were forgotten.

@@ -22,7 +22,7 @@ type Strand struct {
 type Plan struct {
 	_ [0]func() // plans are not compared
 
-	Given [NumGroups]ID // the member of each group that was typed; None where none was
+	Given [NumGroups]Givens // the members of each group that were typed
 
 	Fibre, Yarn   Strand
 	DiameterDoubt quantity.Length
@@ -51,6 +51,28 @@ type Plan struct {
 	Lift            quantity.Mass
 	LiftStress      quantity.Stress
 
+	Bias                     quantity.Angle
+	PerTwisted, PerPrecursor quantity.Twist
+	Turns                    quantity.Turns
+	Factor                   quantity.TwistFactor
+	Hand, YarnHand           quantity.Word
+	Speed                    quantity.Rotation
+	TimedTurns               quantity.Turns
+	Timed                    quantity.Time
+	Counted                  quantity.Turns
+	CountedPrecursor         quantity.Length
+	Young, Shear             quantity.Stress
+	OtherDiameter            quantity.Length
+
+	Outside, Mean       quantity.Length
+	Index               quantity.Number
+	Pitch               quantity.Length
+	Count               quantity.Turns
+	PerLength           quantity.Twist
+	Rod                 quantity.Length
+	RodPitch, RodLength quantity.Length
+	RodHand             quantity.Word
+
 	Coiled, Measured        quantity.Length
 	MeasuredState           quantity.Word
 	Stages                  quantity.Word
@@ -64,7 +86,13 @@ type Plan struct {
 	Zero                    quantity.Length
 	HolePitch, HoleOffset   quantity.Length
 
-	LoadArea, SolidArea quantity.Area // worked out by Solve: under load, and of all strands
+	// Worked out by Solve.
+	LoadArea, SolidArea quantity.Area          // under load, and of all strands
+	Before, Thickness   quantity.Length        // of the fibre or bundle, before twist and as twisted
+	Contraction         quantity.Number        // precursor over twisted length
+	Titre               quantity.LinearDensity // of all strands as twisted
+
+	between float64 // where between the least and the most thickness a bundle is taken to be: 0 in the middle, ±1 at the ends
 
 	jaws struct { // gaps that stay where they are while what the hand measured is moved by its doubt
 		set           bool
@@ -92,6 +120,22 @@ const (
 	BaseCoiled quantity.Word = iota
 	BaseFirstGap
 	BaseRelaxed
+)
+
+const (
+	HandZ quantity.Word = iota
+	HandS
+)
+
+const (
+	YarnHandNone quantity.Word = iota
+	YarnHandZ
+	YarnHandS
+)
+
+const (
+	RodSame quantity.Word = iota
+	RodOpposite
 )
 
 // Piece returns the as-coiled length (m) of the piece at hand: as measured, or else as planned.
@@ -215,6 +259,56 @@ func (p *Plan) Value(id ID) quantity.Value {
 		return &p.Lift
 	case CutLiftStress:
 		return &p.LiftStress
+	case TwistBias:
+		return &p.Bias
+	case TwistPerTwisted:
+		return &p.PerTwisted
+	case TwistPerPrecursor:
+		return &p.PerPrecursor
+	case TwistTurns:
+		return &p.Turns
+	case TwistFactor:
+		return &p.Factor
+	case TwistHand:
+		return &p.Hand
+	case TwistYarnHand:
+		return &p.YarnHand
+	case TwistSpeed:
+		return &p.Speed
+	case TwistTimedTurns:
+		return &p.TimedTurns
+	case TwistTimed:
+		return &p.Timed
+	case TwistCounted:
+		return &p.Counted
+	case TwistCountedPrecursor:
+		return &p.CountedPrecursor
+	case TwistYoung:
+		return &p.Young
+	case TwistShear:
+		return &p.Shear
+	case TwistOtherDiameter:
+		return &p.OtherDiameter
+	case CoilOutside:
+		return &p.Outside
+	case CoilMean:
+		return &p.Mean
+	case CoilIndex:
+		return &p.Index
+	case CoilPitch:
+		return &p.Pitch
+	case CoilCount:
+		return &p.Count
+	case CoilPerLength:
+		return &p.PerLength
+	case CoilRod:
+		return &p.Rod
+	case CoilRodPitch:
+		return &p.RodPitch
+	case CoilRodLength:
+		return &p.RodLength
+	case CoilRodHand:
+		return &p.RodHand
 	case ClampCoiled:
 		return &p.Coiled
 	case ClampMeasured:

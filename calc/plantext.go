@@ -28,7 +28,6 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 	s := Start()
 	var faults []Fault
 	var named [NumFields]bool
-	var given [NumGroups]ID
 	for text != "" {
 		entry, rest := split(text, '&')
 		text = rest
@@ -49,25 +48,43 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 			faults = append(faults, Fault{Key: key, Problem: Problem{Reason: SaidTwice}, With: id})
 			continue
 		}
-		named[id] = true
 		value = Attach(id, value, Fields[id].Unit)
-		g, grouped := GroupOf(id)
-		if !grouped {
-			s.Text[id] = value
+		if other, reason := s.said(id, &named); other != None && (value == "" || s.Text[other] != "") {
+			if value != "" {
+				faults = append(faults, Fault{Key: key, Problem: Problem{Reason: reason}, With: other})
+			}
 			continue
+		} else if other != None {
+			g, _ := GroupOf(id)
+			s.Given[g].let(other)
 		}
-		switch {
-		case given[g] == None:
-			s.Text[s.Given[g]] = ""
-		case value == "":
-			continue
-		case s.Text[given[g]] != "":
-			faults = append(faults, Fault{Key: key, Problem: Problem{Reason: SaidTwice}, With: given[g]})
-			continue
-		}
-		given[g], s.Given[g], s.Text[id] = id, id, value
+		named[id] = true
+		s.give(id)
+		s.Text[id] = value
 	}
 	return s, faults
+}
+
+// said returns the field already named that leaves no room for id in its group, and why; None where there is room.
+func (s *Sheet) said(id ID, named *[NumFields]bool) (ID, Reason) {
+	g, ok := GroupOf(id)
+	if !ok {
+		return None, ""
+	}
+	group, n := &Groups[g], 0
+	for _, old := range s.Given[g] {
+		if old == None || !named[old] {
+			continue
+		}
+		if group.Fact(old) == group.Fact(id) {
+			return old, SaidTwice
+		}
+		n++
+	}
+	if n == group.Free() {
+		return s.Given[g][0], SaidAlready
+	}
+	return None, ""
 }
 
 // split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.
@@ -99,11 +116,20 @@ func PlanText(s *Sheet) string { return string(appendPlan(nil, s, false)) }
 func Link(s *Sheet) string { return string(appendPlan([]byte("v=1"), s, true)) }
 
 func appendPlan(b []byte, s *Sheet, encoded bool) []byte {
-	for id := None + 1; id < NumFields; id++ {
-		text := s.Text[id]
-		if g, ok := GroupOf(id); ok && s.Given[g] != id || !ok && text == "" && Fields[id].Start == "" {
+	var written [NumGroups]int // givens of each group
+	for at := None + 1; at < NumFields; at++ {
+		id := at
+		g, grouped := GroupOf(id)
+		switch {
+		case grouped && !s.Given[g].Has(id):
+			continue
+		case grouped: // oldest first, that they are read in the same order
+			id = s.Given[g][written[g]]
+			written[g]++
+		case s.Text[id] == "" && Fields[id].Start == "":
 			continue
 		}
+		text := s.Text[id]
 		if len(b) > 0 {
 			b = append(b, '&')
 		}

@@ -9,18 +9,19 @@ import (
 type Reason string
 
 const (
-	NotANumber Reason = "number"
-	BadUnit    Reason = "unit"
-	TooLow     Reason = "low"
-	TooHigh    Reason = "high"
-	NotWhole   Reason = "whole"
-	RatioOfOne Reason = "one"
-	NotAWord   Reason = "word"
-	BadItem    Reason = "item"
-	BadPlies   Reason = "plies"
-	NotFinite  Reason = "finite"
-	UnknownKey Reason = "key"
-	SaidTwice  Reason = "twice"
+	NotANumber  Reason = "number"
+	BadUnit     Reason = "unit"
+	TooLow      Reason = "low"
+	TooHigh     Reason = "high"
+	NotWhole    Reason = "whole"
+	RatioOfOne  Reason = "one"
+	NotAWord    Reason = "word"
+	BadItem     Reason = "item"
+	BadPlies    Reason = "plies"
+	NotFinite   Reason = "finite"
+	UnknownKey  Reason = "key"
+	SaidTwice   Reason = "twice"
+	SaidAlready Reason = "already"
 )
 
 // Problem is a text that was not taken, and why. The zero Problem is none.
@@ -59,9 +60,15 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 			readNumber(f, kinds[id], text, v, n)
 		}
 	}
-	// An empty density takes the book value of the polymer; an unreadable one is unknown.
+	// What has a book value takes that of the polymer where it is empty; where it is unreadable it is unknown.
 	if s.Text[FibreDensity] == "" {
 		p.Fibre.Density = craft.Polymers[p.Fibre.Polymer].Density
+	}
+	if book := &craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistYoung] == "" {
+		p.Young = book.Young.Typical
+	}
+	if book := &craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistShear] == "" {
+		p.Shear = book.Shear.Typical
 	}
 	if s.Text[YarnDensity] == "" {
 		p.Yarn.Density = craft.Polymers[p.Yarn.Polymer].Density

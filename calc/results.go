@@ -45,6 +45,8 @@ func results(p *Plan, r *Results) {
 
 	r.Piece, r.Base, r.Last = piece, p.Base(), p.LastGap()
 	r.ThisFinished = craft.Released(piece, r.Last, fraction(p.Retained))
+	twistResults(p, r)
+	coilResults(p, r)
 	r.ThisRatio = craft.RatioOf(p.Precursor, p.Measured)
 	r.Move = [2]quantity.Length{craft.Move(piece, p.First), craft.Move(p.First, p.Second)}
 	r.SecondOfOne = craft.Stretch(p.Second, p.First)

@@ -11,7 +11,7 @@ import (
 // members of a group; and the givens of each group, oldest first. Two equal sheets are the same plan.
 type Sheet struct {
 	Text  [NumFields]string
-	Given [NumGroups]ID
+	Given [NumGroups]Givens
 }
 
 // Start returns the sheet that the page opens on.
@@ -19,8 +19,8 @@ func Start() Sheet {
 	var s Sheet
 	for id := None + 1; id < NumFields; id++ {
 		s.Text[id] = Fields[id].Start
-		if g, ok := GroupOf(id); ok && s.Text[id] != "" {
-			s.Given[g] = id
+		if s.Text[id] != "" {
+			s.give(id)
 		}
 	}
 	return s
@@ -44,14 +44,53 @@ func (s Sheet) Anew() Sheet {
 }
 
 // Type returns the sheet with text typed into field id. A bare number gets unit, the box's own, at once, so that it keeps its meaning; a
-// text that can't be read is kept as it is. A member of a group becomes the given, and the group's last given is let go.
+// text that can't be read is kept as it is. A member of a group becomes a given: see give.
 func (s Sheet) Type(id ID, text, unit string) Sheet {
 	s.Text[id] = Attach(id, text, unit)
-	if g, ok := GroupOf(id); ok && s.Given[g] != id {
-		s.Text[s.Given[g]] = ""
-		s.Given[g] = id
-	}
+	s.give(id)
 	return s
+}
+
+// give makes a member of a group a given, the newest. The given that says the same fact is let go, and else the oldest where there is no
+// room for one more.
+func (s *Sheet) give(id ID) {
+	g, ok := GroupOf(id)
+	if !ok {
+		return
+	}
+	if gone := s.released(g, id); gone != None {
+		if gone != id {
+			s.Text[gone] = ""
+		}
+		s.Given[g].let(gone)
+	}
+	if s.Given[g][0] == None {
+		s.Given[g][0] = id
+	} else {
+		s.Given[g][1] = id
+	}
+}
+
+// let takes out a given.
+func (g *Givens) let(id ID) {
+	if g[0] == id {
+		g[0] = g[1]
+	}
+	g[1] = None
+}
+
+// released returns the given of group g whose place id takes, itself if it is one; None where there is room for both.
+func (s *Sheet) released(g GroupID, id ID) ID {
+	group, given := &Groups[g], s.Given[g]
+	for _, old := range given {
+		if old != None && group.Fact(old) == group.Fact(id) {
+			return old
+		}
+	}
+	if group.Free() > 1 && given[1] == None {
+		return None
+	}
+	return given[0]
 }
 
 // Attach returns text with unit behind it where the text is a bare number of a kind that has units.

@@ -6,31 +6,45 @@ import (
 )
 
 // Solve works out the members of each group that were not given. A group whose given is unknown is all unknown.
+//
+// The lengths are worked out twice: what their given alone says comes before twist and shape, which may be told by turns and coils counted on
+// the whole length; what needs the ratio comes after.
 func Solve(p *Plan) {
-	for g := range Groups {
-		solveGroup(p, GroupID(g))
+	if !p.Given[ShapeGroup].Has(CutRatio) {
+		p.Ratio = quantity.Ratio(quantity.NaN)
+	}
+	for _, g := range [...]GroupID{SizeGroup, YarnSizeGroup, HangGroup, LengthGroup, TwistGroup, ShapeGroup, LengthGroup} {
+		solveGroup(p, g)
 	}
 }
 
 func solveGroup(p *Plan, g GroupID) {
-	group := &Groups[g]
+	group, given := &Groups[g], p.Given[g]
 	if group.Before != nil {
 		group.Before(p)
 	}
-	given := p.Given[g]
-	for i := range group.Members {
-		if m := &group.Members[i]; m.ID != given {
-			p.Value(m.ID).SetSI(quantity.NaN)
+	for i := range group.Facts {
+		for j := range group.Facts[i].Members {
+			if m := &group.Facts[i].Members[j]; !given.Has(m.ID) {
+				p.Value(m.ID).SetSI(quantity.NaN)
+			}
 		}
 	}
-	for i := range group.Members {
-		if m := &group.Members[i]; m.ID == given && m.ToHub != nil {
-			m.ToHub(p)
+	for i := range group.Facts {
+		for j := range group.Facts[i].Members {
+			if m := &group.Facts[i].Members[j]; given.Has(m.ID) && m.ToHub != nil {
+				m.ToHub(p)
+			}
 		}
 	}
-	for i := range group.Members {
-		if m := &group.Members[i]; m.ID != given && m.FromHub != nil {
-			m.FromHub(p)
+	if group.Between != nil {
+		group.Between(p)
+	}
+	for i := range group.Facts {
+		for j := range group.Facts[i].Members {
+			if m := &group.Facts[i].Members[j]; !given.Has(m.ID) && m.FromHub != nil {
+				m.FromHub(p)
+			}
 		}
 	}
 	if group.After != nil {
@@ -74,6 +88,12 @@ func second(p *Plan) {
 	if p.Stages == StagesTwo {
 		p.Second = craft.Gap(p.Base(), p.SecondStretch)
 	}
+}
+
+// lengthsKnown does what waits for the lengths.
+func lengthsKnown(p *Plan) {
+	jawsStay(p)
+	counted(p)
 }
 
 // jawsStay puts back jaws that were already set (see Doubts): what then moves is the stretch, not the gap.

@@ -40,23 +40,39 @@ func (st *State) Text(id ID) string {
 	return st.sheet.Text[id]
 }
 
-// Done returns the sheet with the precursor as its given length, as it was worked out: once a piece is coiled, what was cut is done, and no
-// wish and no stretch changes it any more.
-func (st *State) Done(s Sheet) Sheet {
-	p := float64(st.Plan.Precursor)
-	if s.Given[LengthGroup] == CutPrecursor || !known(p) {
+// Type returns sheet s, which the state was worked from, with text typed into field id, so that what was done stays done.
+//
+// Once a piece is coiled, what was cut is cut: a measured coil, and a count or pitch that takes the ratio's place among the givens, make the
+// precursor the given length, as it was worked out. And where neither precursor nor ratio is given any more, turns counted on the whole
+// precursor can't be: then the turns per metre are given in their place.
+func (st *State) Type(s Sheet, id ID, text, unit string) Sheet {
+	g, _ := GroupOf(id)
+	if text != "" && (id == ClampMeasured || g == ShapeGroup && !s.Given[g].Has(id) && s.released(g, id) == CutRatio) {
+		s = st.give(s, CutPrecursor)
+	}
+	s = s.Type(id, text, unit)
+	if s.Given[TwistGroup].Has(TwistTurns) && !s.Given[ShapeGroup].Has(CutRatio) && !s.Given[LengthGroup].Has(CutPrecursor) {
+		s = st.give(s, TwistPerPrecursor)
+	}
+	return s
+}
+
+// give returns the sheet with a worked-out member of a group as its given.
+func (st *State) give(s Sheet, id ID) Sheet {
+	x := st.SI(id)
+	if g, _ := GroupOf(id); s.Given[g].Has(id) || !known(x) {
 		return s
 	}
-	u := Fields[CutPrecursor].Unit
-	text := quantity.Append(nil, p, quantity.KindLength.Unit(u), 7, '.')
-	for text[len(text)-1] == '0' || text[len(text)-1] == '.' { // seven digits of a length below 10 km have a mark
+	u := Fields[id].Unit
+	text := quantity.Append(nil, x, kinds[id].Unit(u), 7, '.')
+	for text[len(text)-1] == '0' || text[len(text)-1] == '.' { // seven digits of what can be have a mark
 		point := text[len(text)-1] == '.'
 		text = text[:len(text)-1]
 		if point {
 			break
 		}
 	}
-	return s.Type(CutPrecursor, string(text), u)
+	return s.Type(id, string(text), u)
 }
 
 // Value returns where the state keeps a number; nil for a choice of masses.
@@ -85,9 +101,18 @@ func (st *State) Worked(id ID) bool {
 		return true
 	}
 	if g, ok := GroupOf(id); ok {
-		return st.Plan.Given[g] != id
+		return !st.Plan.Given[g].Has(id)
 	}
-	return (id == FibreDensity || id == YarnDensity) && st.sheet.Text[id] == ""
+	return HasBook(id) && st.sheet.Text[id] == ""
+}
+
+// HasBook reports whether an empty field takes a book value of its polymer.
+func HasBook(id ID) bool {
+	switch id {
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear:
+		return true
+	}
+	return false
 }
 
 // Workings returns how a number was worked out, one or two steps; none for what was typed.
@@ -103,7 +128,9 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		a := &Answers[id-NumFields]
 		add((&way{a.Working, a.Choose}).of(&st.Plan))
 	case !st.Worked(id):
-	case id == FibreDensity || id == YarnDensity:
+	case id == TwistYoung || id == TwistShear:
+		add(&bookModuli)
+	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:
 		in, out := workings(&st.Plan, id)
@@ -122,10 +149,13 @@ func (st *State) Needs(id ID) ID {
 		if id == ClampSecond && st.Plan.Stages == StagesOne {
 			return ClampStages
 		}
+		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
+			return CoilRodHand
+		}
 		if !st.Worked(id) {
 			return id
 		}
-		if g, ok := GroupOf(id); ok && st.Plan.Given[g] == None {
+		if g, ok := GroupOf(id); ok && st.Plan.Given[g][0] == None {
 			return id
 		}
 		next := None

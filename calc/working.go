@@ -138,16 +138,18 @@ func (w *way) of(p *Plan) *Working {
 	return w.always
 }
 
-// workings returns how a field of a group was worked out: hub from the given, and then the field from the hub. Either is nil
-// where there is nothing to show: a typed field has none, and a hub that was typed needs no way in.
+// workings returns how a field of a group was worked out: hub from the given, or from the other facts, and then the field from the hub.
+// Either is nil where there is nothing to show: a typed field has none, and a hub that was typed needs no way in.
 func workings(p *Plan, id ID) (in, out *Working) {
 	g, ok := GroupOf(id)
-	if !ok || id == p.Given[g] {
+	if !ok || p.Given[g].Has(id) {
 		return nil, nil
 	}
-	for i := range Groups[g].Members {
-		m := &Groups[g].Members[i]
-		if m.ID == p.Given[g] {
+	fact := &Groups[g].Facts[Groups[g].Fact(id)]
+	in = fact.Third.of(p)
+	for i := range fact.Members {
+		m := &fact.Members[i]
+		if p.Given[g].Has(m.ID) {
 			in = m.In.of(p)
 		}
 		if m.ID == id {

@@ -112,11 +112,7 @@ func (a *app) input(h *happening) {
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
-	sheet := a.sheet
-	if id == calc.ClampMeasured && b.text != "" {
-		sheet = a.state.Done(sheet)
-	}
-	a.change(sheet.Type(id, b.text, b.unit), id)
+	a.change(a.state.Type(a.sheet, id, b.text, b.unit), id)
 	if isUnit {
 		if _, own := calc.Detach(id, a.state.Text(id)); b.text != "" && own != b.unit {
 			a.put(h.id, chosenOption, own) // the text names its unit itself
@@ -233,7 +229,7 @@ func (a *app) tap(h *happening) error {
 // take puts a text that the page offered into a field.
 func (a *app) take(id calc.ID, text string) {
 	if text != "" {
-		a.change(a.sheet.Type(id, text, calc.Fields[id].Unit), calc.None)
+		a.change(a.state.Type(a.sheet, id, text, calc.Fields[id].Unit), calc.None)
 	}
 }
 

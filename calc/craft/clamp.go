@@ -67,6 +67,12 @@ func TravelShare(g, l quantity.Length) quantity.Fraction { return quantity.Fract
 
 var TravelShareEq = Equation{Symbol: "x", Expr: "(G − L) ÷ G", Symbols: []string{"G", "L"}, Holds: "touched", Source: &Geometry}
 
+// The same to a solid length that is known, touched or not.
+var (
+	TravelToSolidEq      = Equation{Symbol: "x", Expr: "G − S", Symbols: []string{"G", "S"}, Holds: "same-hand", Source: &Geometry}
+	TravelToSolidShareEq = Equation{Symbol: "x", Expr: "(G − S) ÷ G", Symbols: []string{"G", "S"}, Holds: "same-hand", Source: &Geometry}
+)
+
 // Position returns where (m) a jaw stands on a rule whose fixed jaw stands at z (m).
 func Position(z, g quantity.Length) quantity.Length { return z + g }
 

@@ -25,12 +25,25 @@ func Index(mean, t quantity.Length) quantity.Number { return quantity.Number(mea
 
 var IndexEq = Equation{Symbol: "C", Expr: "D ÷ t", Symbols: []string{"D", "t"}, Holds: "helix", Source: &Geometry}
 
+// MeanOfIndex is the way back from Index.
+func MeanOfIndex(c quantity.Number, t quantity.Length) quantity.Length { return quantity.Length(c) * t }
+
+var MeanOfIndexEq = Equation{Symbol: "D", Expr: "C × t", Symbols: []string{"C", "t"}, Holds: "helix", Source: &Geometry}
+
 // TurnLength returns the length (m) of fibre in one coil of mean diameter d and pitch p (both m).
 func TurnLength(d, p quantity.Length) quantity.Length {
 	return quantity.Length(math.Hypot(math.Pi*float64(d), float64(p)))
 }
 
 var TurnLengthEq = Equation{Symbol: "l", Expr: "√((π × D)² + p²)", Symbols: []string{"D", "p"}, Holds: "helix", Source: &Geometry}
+
+// MeanOfTurn returns the mean diameter (m) of a coil with l (m) of fibre in each turn at a pitch p (m): a coil keeps its turns and its fibre when
+// it is pulled open or closes. NaN where p is over l.
+func MeanOfTurn(l, p quantity.Length) quantity.Length {
+	return quantity.Length(math.Sqrt(float64((l-p)*(l+p))) / math.Pi)
+}
+
+var MeanOfTurnEq = Equation{Symbol: "D", Expr: "√(l² − p²) ÷ π", Symbols: []string{"l", "p"}, Holds: "ends-held", Source: &Geometry}
 
 // FibreInCoils returns the length (m) of fibre in n coils with l (m) in each.
 func FibreInCoils(n quantity.Turns, l quantity.Length) quantity.Length {
@@ -67,6 +80,20 @@ var CoilLengthEq = Equation{Symbol: "L", Expr: "N × p", Symbols: []string{"N", 
 func CoilsPerLength(p quantity.Length) quantity.Twist { return quantity.Twist(1 / p) }
 
 var CoilsPerLengthEq = Equation{Symbol: "k", Expr: "1 ÷ p", Symbols: []string{"p"}, Holds: "even-pitch", Source: &Geometry}
+
+// PitchOfCoils is the way back from CoilsPerLength.
+func PitchOfCoils(k quantity.Twist) quantity.Length { return quantity.Length(1 / k) }
+
+var PitchOfCoilsEq = Equation{Symbol: "p", Expr: "1 ÷ k", Symbols: []string{"k"}, Holds: "even-pitch", Source: &Geometry}
+
+// PitchOfTurn returns the pitch (m) of a coil of n turns and mean diameter d (m) made of a precursor p (m) with the contraction factor c. NaN
+// where so many turns need more fibre.
+func PitchOfTurn(n quantity.Turns, p quantity.Length, c quantity.Number, d quantity.Length) quantity.Length {
+	l, around := float64(p)/(float64(c)*float64(n)), math.Pi*float64(d)
+	return quantity.Length(math.Sqrt((l - around) * (l + around)))
+}
+
+var PitchOfTurnEq = Equation{Symbol: "p", Expr: "√((P ÷ (c × N))² − (π × D)²)", Symbols: []string{"P", "c", "N", "D"}, Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
 
 // RatioOfShape returns precursor over coiled length of a coil of mean diameter d and pitch p (both m) whose fibre has the contraction factor
 // c.
@@ -144,6 +171,9 @@ func Clearance(p quantity.Length, b quantity.Angle, t quantity.Length) quantity.
 
 var ClearanceEq = Equation{Symbol: "g", Expr: "p × cos b − t", Symbols: []string{"p", "b", "t"}, Holds: "near-closed", Source: &Geometry}
 
+// ClearanceOfEq is the same of a mean diameter D.
+var ClearanceOfEq = Equation{Symbol: "g", Expr: "p × cos(atan(p ÷ (π × D))) − t", Symbols: []string{"p", "D", "t"}, Holds: "near-closed", Source: &Geometry}
+
 // Overlaps reports whether a coil of pitch p (m) and pitch angle b (rad) cannot be of a fibre t (m) thick: its turns would lie in each other.
 // What a sum of float64 leaves behind is forgiven.
 func Overlaps(p quantity.Length, b quantity.Angle, t quantity.Length) bool {
@@ -183,8 +213,7 @@ func TurnsApart(d, p quantity.Length) quantity.Length {
 // slower than pitch.
 func SolidPitch(l, t quantity.Length) quantity.Length {
 	return touching(t, func(p quantity.Length) quantity.Length {
-		across := (l - p) * (l + p)
-		return quantity.Length(math.Sqrt(float64(across)) / math.Pi)
+		return MeanOfTurn(l, p)
 	})
 }
 
@@ -244,6 +273,11 @@ func RodFibre(c, d, p quantity.Length) quantity.Length {
 }
 
 var RodFibreEq = Equation{Symbol: "F", Expr: "L ÷ p × √((π × D)² + p²)", Symbols: []string{"L", "p", "D"}, Holds: "coil-alone", Source: &Geometry}
+
+// Untwisted returns the precursor (m) of a twisted fibre f (m) with the contraction factor c: the way back from TwistedLength.
+func Untwisted(f quantity.Length, c quantity.Number) quantity.Length { return f * quantity.Length(c) }
+
+var UntwistedEq = Equation{Symbol: "P", Expr: "F × c", Symbols: []string{"F", "c"}, Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
 
 // ClosingLimit returns the most that a coil of pitch p (m) can shorten before its turns touch at the pitch s (m), as a share of its length.
 func ClosingLimit(p, s quantity.Length) quantity.Fraction { return quantity.Fraction(1 - s/p) }

@@ -48,6 +48,20 @@ func (m *Moduli) Onset(s quantity.Stress) (low, typical, high quantity.Angle) {
 	return OnsetBias(m.Young.Low, m.Shear.High, s), OnsetBias(m.Young.Typical, m.Shear.Typical, s), OnsetBias(m.Young.High, m.Shear.Low, s)
 }
 
+// OnsetTurns returns the turns in a precursor p (m) of diameter d (m) at which its bias angle is a (rad), straight so far. Beyond SteepestBias
+// it takes no more than there.
+func OnsetTurns(p quantity.Length, a quantity.Angle, d quantity.Length) quantity.Turns {
+	return TurnsIn(PrecursorTwistUntwisted(min(a, SteepestBias), d), p)
+}
+
+// OnsetTurnsEq holds up to SteepestBias.
+var OnsetTurnsEq = Equation{Symbol: "N", Expr: "2 × P × tan(a ÷ 2) ÷ (π × d × √((1 + 1 ÷ cos a) ÷ 2))", Symbols: []string{"P", "a", "d"}, Holds: "elastic-rod", Source: &Worked, Grade: Estimate}
+
+// SameOnset returns the turns at the first coil in a precursor p (m) after k turns were counted in one of q (m), same fibre and stress.
+func SameOnset(k quantity.Turns, p, q quantity.Length) quantity.Turns { return k * quantity.Turns(p/q) }
+
+var SameOnsetEq = Equation{Symbol: "N", Expr: "k × P ÷ q", Symbols: []string{"k", "P", "q"}, Holds: "own-count", Source: &Geometry}
+
 // OnsetTorque returns the torque (N·m) at which a long round rod of modulus e (Pa), thickness t (m) and pull f (N) throws a coil: 2 √(e I f)
 // with I = π t⁴/64.
 func OnsetTorque(e quantity.Stress, t quantity.Length, f quantity.Force) quantity.Torque {

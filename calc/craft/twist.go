@@ -48,6 +48,15 @@ func TwistedTitre(t quantity.LinearDensity, c quantity.Number) quantity.LinearDe
 
 var TwistedTitreEq = Equation{Symbol: "T", Expr: "c × u", Symbols: []string{"c", "u"}, Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
 
+// The same of n strands of linear density u, and with m strands of a companion of v beside them.
+var (
+	TitreOfStrandsEq = Equation{Symbol: "T", Expr: "c × n × u", Symbols: []string{"c", "n", "u"}, Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
+	TitreOfAllEq     = Equation{Symbol: "T", Expr: "c × (n × u + m × v)", Symbols: []string{"c", "n", "u", "m", "v"}, Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
+)
+
+// MiddleEq is the middle between the least and the most thickness of strands side by side.
+var MiddleEq = Equation{Symbol: "d", Expr: "(u + v) ÷ 2", Symbols: []string{"u", "v"}, Holds: "bundle-middle", Source: &Worked, Grade: Estimate}
+
 // Bias returns the bias angle (rad) of n turns per metre of twisted fibre t (m) thick.
 func Bias(n quantity.Twist, t quantity.Length) quantity.Angle {
 	return quantity.Angle(math.Atan(math.Pi * float64(t) * float64(n)))
@@ -116,6 +125,19 @@ func PrecursorOfTwist(n quantity.Twist, c quantity.Number) quantity.Twist {
 	return n / quantity.Twist(c)
 }
 
+var PrecursorOfTwistEq = Equation{Symbol: "m", Expr: "n ÷ c", Symbols: []string{"n", "c"}, Holds: "precursor-twist", Source: &IdealYarn, Grade: Estimate}
+
+// MostPrecursorTwist returns the most turns per metre of precursor that a fibre of diameter d (m) takes, at SteepestBias: beyond, more turns
+// only shorten it. One that keeps a thickness t takes 2/(π t), twice as many as this says of it.
+func MostPrecursorTwist(d quantity.Length) quantity.Twist {
+	return quantity.Twist(1 / (math.Pi * float64(d)))
+}
+
+var (
+	MostTwistEq         = Equation{Symbol: "n", Expr: "1 ÷ (π × d)", Symbols: []string{"d"}, Holds: "precursor-twist", Source: &Worked, Grade: Estimate}
+	MostTwistMeasuredEq = Equation{Symbol: "n", Expr: "2 ÷ (π × t)", Symbols: []string{"t"}, Holds: "precursor-twist", Source: &Worked, Grade: Estimate}
+)
+
 // TurnsIn returns the turns in a precursor p (m) with n turns per metre of precursor.
 func TurnsIn(n quantity.Twist, p quantity.Length) quantity.Turns {
 	return quantity.Turns(float64(n) * float64(p))
@@ -143,6 +165,30 @@ func TwistOfFactor(k quantity.TwistFactor, t quantity.LinearDensity) quantity.Tw
 }
 
 var TwistOfFactorEq = Equation{Symbol: "n", Expr: "K ÷ √(T)", Symbols: []string{"K", "T"}, Holds: "as-twisted", Source: &IdealYarn}
+
+var PrecursorOfFactorEq = Equation{Symbol: "n", Expr: "K ÷ (c × √(T))", Symbols: []string{"K", "c", "T"}, Holds: "as-twisted", Source: &IdealYarn, Grade: Estimate}
+
+// BiasOfFactorUntwisted returns the bias angle (rad) of a twist factor k in a fibre that had the diameter d (m) and the linear density u (kg/m)
+// before it thickened as TwistedThickness says. Thickness and linear density grow alike, so that tan a = π d k/√u.
+func BiasOfFactorUntwisted(k quantity.TwistFactor, d quantity.Length, u quantity.LinearDensity) quantity.Angle {
+	return quantity.Angle(math.Atan(math.Pi * float64(d) * float64(k) / math.Sqrt(float64(u))))
+}
+
+// BiasOfFactorAt is the same for a measured thickness t (m) as twisted: tan a √c = π t k/√u, by Newton's steps in sec a, which never pass
+// the root from above because the left side's square is convex.
+func BiasOfFactorAt(k quantity.TwistFactor, t quantity.Length, u quantity.LinearDensity) quantity.Angle {
+	q := math.Pi * float64(t) * float64(k) / math.Sqrt(float64(u))
+	q *= 2 * q
+	s := 1 + q // (s² − 1)(1 + s) = q at the root, which lies below
+	for range 60 {
+		step := ((s-1)*(s+1)*(s+1) - q) / ((s + 1) * (3*s - 1))
+		s -= step
+		if !(step > 1e-15*s) {
+			break
+		}
+	}
+	return quantity.Angle(math.Atan(math.Sqrt((s - 1) * (s + 1))))
+}
 
 // BiasOfFactor returns the bias angle (rad) of a twist factor k (turns/m × √(kg/m)) in a solid fibre of density rho (kg/m³), of any size.
 func BiasOfFactor(k quantity.TwistFactor, rho quantity.Density) quantity.Angle {

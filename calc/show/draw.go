@@ -2,7 +2,6 @@ package show
 
 import (
 	"math"
-	"strconv"
 	"unicode/utf8"
 
 	"twistbench/calc"
@@ -15,7 +14,6 @@ type Drawing struct {
 	Key    string
 	W, H   float64 // viewBox 0 0 W H
 	Shapes []Shape
-	draw   func(sketch) []byte
 }
 
 // Shape is an element of a drawing. How its class looks is the style sheet's: a drawing only has strokes, and must read in one colour.
@@ -26,33 +24,65 @@ type Shape struct {
 	Anchor string // text-anchor of a text
 }
 
+const (
+	fibreDrawing = iota
+	hangDrawing
+	cutDrawing
+	clampDrawing
+	fibreThread
+	hangThread
+	cutThread
+	clampThread
+)
+
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
-var Drawings = []Drawing{
-	{"fibre", 320, 214, fibreShapes[:], drawFibre},
-	{"hang", 320, 424, hangShapes[:], drawHang},
-	{"cut", 320, 262, cutShapes[:], drawCut},
-	{"clamp", 320, 238, clampShapes[:], drawClamp},
-	{"thread.fibre", 28, 2400, threadFibreShapes[:], drawThreadFibre},
-	{"thread.hang", 28, 2400, threadHangShapes[:], drawThreadHang},
-	{"thread.cut", 28, 2400, threadCutShapes[:], drawThreadCut},
-	{"thread.clamp", 28, 2400, threadClampShapes[:], drawThreadClamp},
+var Drawings = [...]Drawing{
+	fibreDrawing: {"fibre", 320, 214, fibreShapes[:]},
+	hangDrawing:  {"hang", 320, 424, hangShapes[:]},
+	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
+	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
+	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
+	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
+	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
+	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
 }
 
 // drawings appends the slots of every drawing.
-func (d *Display) drawings(b []byte, st *calc.State) []byte {
+func (w *writer) drawings() {
+	s := sketch{writer: *w}
 	for i := range Drawings {
-		g := &Drawings[i]
-		b = g.draw(sketch{Display: d, st: st, b: b, shapes: g.Shapes, w: g.W})
+		s.shapes, s.w = Drawings[i].Shapes, Drawings[i].W
+		s.draw(i)
 	}
-	return b
+	w.b = s.b
+}
+
+// draw appends the slots of drawing i. (A function in its row would move the sketch to the heap at every keystroke.)
+func (s *sketch) draw(i int) {
+	switch i {
+	case fibreDrawing:
+		drawFibre(s)
+	case hangDrawing:
+		drawHang(s)
+	case cutDrawing:
+		drawCut(s)
+	case clampDrawing:
+		drawClamp(s)
+	case fibreThread:
+		drawThreadFibre(s)
+	case hangThread:
+		drawThreadHang(s)
+	case cutThread:
+		drawThreadCut(s)
+	case clampThread:
+		drawThreadClamp(s)
+	}
 }
 
 // sketch is a drawing in the making. Its pen draws with relative moves, from and to whole tenths of a unit, so that a path is short
 // and its rounding never adds up.
 type sketch struct {
-	*Display
-	st      *calc.State
-	b       []byte
+	writer
 	shapes  []Shape
 	w       float64
 	x, y    int  // where the pen is, in tenths
@@ -63,16 +93,12 @@ type sketch struct {
 //
 //go:noinline
 func (s *sketch) path(i int) {
-	s.b = open(s.b, s.shapes[i].ID, "", "d")
+	s.open(s.shapes[i].ID, "", "d")
 	s.x, s.y = 0, 0
 }
 
-//go:noinline
-func (s *sketch) end() { s.b = shut(s.b) }
-
-//go:noinline
-//go:noinline
-func (s *sketch) str(text string) { s.b = append(s.b, text...) }
+// end ends what path, text or desc began.
+func (s *sketch) end() { s.shut() }
 
 func (s *sketch) move(x, y float64) { s.to('m', x, y) }
 
@@ -88,30 +114,33 @@ func (s *sketch) to(command byte, x, y float64) {
 	dx, dy := tx-s.x, ty-s.y
 	switch {
 	case command == 'l' && dy == 0:
-		s.b = appendTenths(append(s.b, 'h'), dx)
+		s.char('h')
+		s.tenths(dx)
 	case command == 'l' && dx == 0:
-		s.b = appendTenths(append(s.b, 'v'), dy)
+		s.char('v')
+		s.tenths(dy)
 	default:
-		s.b = appendTenths(append(s.b, command), dx)
+		s.char(command)
+		s.tenths(dx)
 		if dy >= 0 {
-			s.b = append(s.b, ' ')
+			s.char(' ')
 		}
-		s.b = appendTenths(s.b, dy)
+		s.tenths(dy)
 	}
 	s.x, s.y = tx, ty
 }
 
 //go:noinline
-func appendTenths(b []byte, n int) []byte {
+func (w *writer) tenths(n int) {
 	if n < 0 {
-		b = append(b, '-')
+		w.char('-')
 		n = -n
 	}
-	b = strconv.AppendInt(b, int64(n/10), 10)
+	w.int(n / 10)
 	if n%10 != 0 {
-		b = append(b, '.', '0'+byte(n%10))
+		w.char('.')
+		w.char('0' + byte(n%10))
 	}
-	return b
 }
 
 // circle draws a circle round (x, y): an arc all the way round but for a tenth of a unit, and closed.
@@ -120,11 +149,11 @@ func appendTenths(b []byte, n int) []byte {
 func (s *sketch) circle(x, y, r float64) {
 	n := max(int(math.Round(r*10)), 1)
 	s.move(x-float64(n)/10, y)
-	s.b = append(s.b, 'a')
-	s.b = appendTenths(s.b, n)
-	s.b = append(s.b, ' ')
-	s.b = appendTenths(s.b, n)
-	s.b = append(s.b, " 0 1 1 0 .1z"...)
+	s.char('a')
+	s.tenths(n)
+	s.char(' ')
+	s.tenths(n)
+	s.str(" 0 1 1 0 .1z")
 }
 
 // disc draws a circle that reads as filled, with strokes alone.
@@ -214,7 +243,7 @@ func turns(length float64, most int) int { return min(max(int(length/4.5), 3), m
 func (s *sketch) label(i int, x, y, room float64, show bool, key string) float64 {
 	from := s.text(i)
 	if show {
-		s.b = s.about(s.b, key, calc.None, s.st, about{})
+		s.words(key)
 	}
 	return s.place(i, from, x, y, room)
 }
@@ -224,9 +253,7 @@ func (s *sketch) label(i int, x, y, room float64, show bool, key string) float64
 //go:noinline
 func (s *sketch) needs(i int, x, y float64, id calc.ID) {
 	from := s.text(i)
-	if other := s.st.Needs(id); other != calc.None {
-		s.b = s.about(s.b, "mark.unknown", id, s.st, about{other: other})
-	}
+	s.needing(s.st.Needs(id))
 	s.place(i, from, x, y, s.w)
 }
 
@@ -234,7 +261,7 @@ func (s *sketch) needs(i int, x, y float64, id calc.ID) {
 //
 //go:noinline
 func (s *sketch) text(i int) int {
-	s.b = open(s.b, s.shapes[i].ID, "", Text)
+	s.writer.text(s.shapes[i].ID, "")
 	return len(s.b)
 }
 
@@ -265,18 +292,25 @@ const margin = 3
 
 //go:noinline
 func (s *sketch) attribute(i int, name string, x float64) {
-	s.b = open(s.b, s.shapes[i].ID, "", name)
-	s.b = appendTenths(s.b, int(math.Round(x*10)))
-	s.end()
+	s.open(s.shapes[i].ID, "", name)
+	s.tenths(int(math.Round(x * 10)))
+	s.shut()
 }
 
 // say appends the words of a key, for those who do not see the drawing.
 //
 //go:noinline
 func (s *sketch) say(id, key string) {
-	s.b = open(s.b, id, "", Text)
-	s.b = s.about(s.b, key, calc.None, s.st, about{})
-	s.end()
+	s.desc(id, key)
+	s.shut()
+}
+
+// desc begins the same, so that more words can follow.
+//
+//go:noinline
+func (s *sketch) desc(id, key string) {
+	s.writer.text(id, "")
+	s.words(key)
 }
 
 // also appends more words to a text that is not ended yet.
@@ -284,8 +318,8 @@ func (s *sketch) say(id, key string) {
 //go:noinline
 func (s *sketch) also(show bool, key string) {
 	if show {
-		s.b = append(s.b, ' ')
-		s.b = s.about(s.b, key, calc.None, s.st, about{})
+		s.char(' ')
+		s.words(key)
 	}
 }
 

@@ -72,7 +72,7 @@ const (
 )
 
 // drawClamp draws the frame from above, once for each heat-set, along a rule with the scale of the gaps.
-func drawClamp(s sketch) []byte {
+func drawClamp(s *sketch) {
 	const (
 		jawW, jawH = 22.0, 28.0
 		radius     = 9.0
@@ -200,7 +200,7 @@ func drawClamp(s sketch) []byte {
 	for i := range 2 {
 		at := s.text(clampMove1 + i)
 		if moves[i] {
-			s.b = s.appendMove(s.b, calc.ClampFirstMove+calc.ID(i))
+			s.signed(calc.ClampFirstMove + calc.ID(i))
 		}
 		s.place(clampMove1+i, at, s.w-4, lines[i]-31, s.w-4-(clampFace-2)-used[i]-8)
 	}
@@ -224,7 +224,7 @@ func drawClamp(s sketch) []byte {
 		x := clampFace
 		if position, ok := marks.number(i); ok {
 			x = clampFace + (marks.unit.ToSI(position)-zero)*k
-			s.b = appendDecimals(s.b, position, marks.decimals, s.Lang.Mark)
+			s.decimals(position, marks.decimals)
 			if w := wide(s.b[at:]) / 2; x-w < margin || x+w > s.w-margin {
 				s.b = s.b[:at]
 			}
@@ -233,13 +233,11 @@ func drawClamp(s sketch) []byte {
 	}
 
 	s.say("draw.clamp:title", "draw.clamp.title")
-	s.b = open(s.b, "draw.clamp:desc", "", Text)
-	s.b = s.about(s.b, "draw.clamp.desc", calc.None, s.st, about{})
+	s.desc("draw.clamp:desc", "draw.clamp.desc")
 	s.also(rows == 2, "draw.clamp.desc-second")
 	s.also(holed && rows == 2, "draw.clamp.holes")
 	s.also(holed && rows == 1, "draw.clamp.hole")
 	s.end()
-	return s.b
 }
 
 // jaw draws a jaw from above, with its screw.
@@ -260,17 +258,18 @@ func (s *sketch) hole(x, y float64, filled bool) {
 	}
 }
 
-// appendMove appends how far a jaw moves, with its sign.
-func (s *sketch) appendMove(b []byte, id calc.ID) []byte {
+// signed appends how far a jaw moves, with its sign.
+func (s *sketch) signed(id calc.ID) {
 	x := s.st.SI(id)
-	u := s.Unit(s.st, id)
+	u := s.shownIn(id)
 	switch {
 	case x < 0:
-		b = append(b, "−"...)
+		s.str("−")
 	case x > 0:
-		b = append(b, '+')
+		s.char('+')
 	}
-	return appendUnit(quantity.Append(b, forgive(math.Abs(x)), u, digitsOf(id), s.Lang.Mark), u)
+	s.digits(forgive(math.Abs(x)), u, digitsOf(id))
+	s.unit(u)
 }
 
 // marks is how a rule is divided, in the unit of the gaps.
@@ -286,7 +285,7 @@ type marks struct {
 
 // marks divides the rule for a drawing of k units to the metre with the fixed jaw at zero (m): so many numbers as there is room for.
 func (s *sketch) marks(k, zero float64) (m marks) {
-	m.unit, m.k = s.Unit(s.st, calc.ClampFirst), k
+	m.unit, m.k = s.shownIn(calc.ClampFirst), k
 	if !(k > 0) || !known(zero) {
 		return m
 	}
@@ -310,7 +309,7 @@ func (s *sketch) marks(k, zero float64) (m marks) {
 		for x := m.step; math.Abs(x-math.Round(x)) > 1e-6*x && m.decimals < 12; x *= 10 {
 			m.decimals++
 		}
-		s.b = appendDecimals(s.b, math.Floor(m.end/m.step)*m.step, m.decimals, '.')
+		s.decimals(math.Floor(m.end/m.step)*m.step, m.decimals)
 		m.room = math.Max(m.room, wide(s.b[n:])+8)
 		s.b = s.b[:n]
 	}
@@ -352,14 +351,15 @@ func (s *sketch) rule(m marks, y float64) {
 	}
 }
 
-// appendDecimals appends x with so many decimals.
-func appendDecimals(b []byte, x float64, decimals int, mark byte) []byte {
-	n := len(b)
-	b = strconv.AppendFloat(b, x, 'f', decimals, 64)
-	for i := n; i < len(b); i++ {
-		if b[i] == '.' {
-			b[i] = mark
+// decimals appends x with so many decimals.
+//
+//go:noinline
+func (s *sketch) decimals(x float64, decimals int) {
+	n := len(s.b)
+	s.b = strconv.AppendFloat(s.b, x, 'f', decimals, 64)
+	for i := n; i < len(s.b); i++ {
+		if s.b[i] == '.' {
+			s.b[i] = s.Lang.Mark
 		}
 	}
-	return b
 }

@@ -48,7 +48,7 @@ var cutShapes = [...]Shape{
 }
 
 // drawCut draws the five lengths below one another, at one scale and from one zero, the left tie.
-func drawCut(s sketch) []byte {
+func drawCut(s *sketch) {
 	const (
 		left, right = 8.0, 312.0
 		apart       = 46.0 // rows
@@ -130,7 +130,7 @@ func drawCut(s sketch) []byte {
 		}
 	}
 	s.end()
-	typed := func(i int) bool { return rows[i].id == p.Given[calc.LengthGroup] || i == 1 && measured }
+	typed := func(i int) bool { return p.Given[calc.LengthGroup].Has(rows[i].id) || i == 1 && measured }
 	s.path(cutWorked)
 	for i := range cutRows {
 		if shown(i) && !typed(i) {
@@ -168,12 +168,10 @@ func drawCut(s sketch) []byte {
 	}
 
 	s.say("draw.cut:title", "draw.cut.title")
-	s.b = open(s.b, "draw.cut:desc", "", Text)
-	s.b = s.about(s.b, "draw.cut.desc", calc.None, s.st, about{})
+	s.desc("draw.cut:desc", "draw.cut.desc")
 	s.also(measured, "draw.cut.desc-measured")
 	s.also(!measured, "draw.cut.desc-coiled")
 	s.also(hidden < 0, "draw.cut.desc-gaps")
 	s.also(hidden >= 0, "draw.cut.desc-gap")
 	s.end()
-	return s.b
 }

@@ -5,7 +5,6 @@ import (
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
-	"twistbench/calc/quantity"
 )
 
 const (
@@ -89,7 +88,7 @@ var ringed = [mostStrands][2]float64{
 }
 
 // drawFibre draws the strands from their cut ends, all at one scale, each reaching away to the left.
-func drawFibre(s sketch) []byte {
+func drawFibre(s *sketch) {
 	p, o := &s.st.Plan, &s.st.Out
 	d, n := float64(p.Fibre.Diameter), float64(p.Fibre.Strands)
 	yd, yn := float64(p.Yarn.Diameter), float64(p.Yarn.Strands)
@@ -146,7 +145,7 @@ func drawFibre(s sketch) []byte {
 	}
 	bundled := drawn && !single && known(most, least)
 	scale, length := 0.0, 0.0
-	unit := s.Unit(s.st, calc.FibreDiameter)
+	unit := s.shownIn(calc.FibreDiameter)
 	s.path(fibreDims)
 	if drawn {
 		tx, ty, tr := u.x[top], u.y[top], u.r[top]
@@ -199,23 +198,21 @@ func drawFibre(s sketch) []byte {
 	s.label(fibreBundleLabel, x, y+r+32, s.w, bundled, key)
 	from := s.text(fibreScaleLabel)
 	if drawn {
-		s.b = quantity.Append(s.b, unit.ToSI(scale), unit, 1, s.Lang.Mark)
-		s.b = appendUnit(s.b, unit)
+		s.digits(unit.ToSI(scale), unit, 1)
+		s.unit(unit)
 	}
 	s.place(fibreScaleLabel, from, 14+length, 207, 120)
 	s.label(fibreMany, s.w-4, 207, 160, drawn && longest(n, yn) > mostStrands, "draw.fibre.many")
 
 	s.say("draw.fibre:title", "draw.fibre.title")
-	s.b = open(s.b, "draw.fibre:desc", "", Text)
 	key = "draw.fibre.desc"
 	if n != 1 {
 		key = "draw.fibre.desc-strands"
 	}
-	s.b = s.about(s.b, key, calc.None, s.st, about{})
+	s.desc("draw.fibre:desc", key)
 	s.also(yn > 0, "draw.fibre.desc-yarn")
 	s.also(!single, "draw.fibre.desc-bundle")
 	s.end()
-	return s.b
 }
 
 // strands draws the cut ends of some strands of a bundle and the strands themselves, which reach away to the left from them, each

@@ -56,7 +56,7 @@ const (
 
 // drawHang draws the fibre under its mass, and beside it the same when it is fully coiled. Every height is true to the height of the
 // hook above the tray.
-func drawHang(s sketch) []byte {
+func drawHang(s *sketch) {
 	const (
 		hook, tray      = 34.0, 350.0 // heights in the drawing
 		now, then       = 100.0, 214.0
@@ -78,8 +78,8 @@ func drawHang(s sketch) []byte {
 	w, h := block(mass, 46, 72, stack)        // of the mass
 	climbs := high && known(rise) && rise > 0 // the fully coiled one is known
 
-	s.b = put(s.b, s.shapes[hangBeam].ID, "", "d", beam)
-	s.b = put(s.b, s.shapes[hangTray].ID, "", "d", cushion)
+	s.put(s.shapes[hangBeam].ID, "", "d", beam)
+	s.put(s.shapes[hangTray].ID, "", "d", cushion)
 	s.path(hangFibre)
 	if high {
 		s.stroke(now, hook, now, end)
@@ -160,7 +160,6 @@ func drawHang(s sketch) []byte {
 
 	s.say("draw.hang:title", "draw.hang.title")
 	s.say("draw.hang:desc", "draw.hang.desc")
-	return s.b
 }
 
 // block returns how wide and how high the side of a cylinder is whose volume is as the mass (kg): a kilogram is as wide as it is high,

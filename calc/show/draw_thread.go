@@ -24,7 +24,7 @@ var threadFibreShapes = [...]Shape{
 }
 
 // drawThreadFibre draws the strands side by side, three at most, laid together above and below.
-func drawThreadFibre(s sketch) []byte {
+func drawThreadFibre(s *sketch) {
 	const top, spread, foot = 24.0, 44.0, 244.0
 	p := &s.st.Plan
 	s.path(threadFibreLine)
@@ -50,7 +50,6 @@ func drawThreadFibre(s sketch) []byte {
 		s.line(threadX, foot+spread-top)
 	}
 	s.end()
-	return s.b
 }
 
 const (
@@ -64,7 +63,7 @@ var threadHangShapes = [...]Shape{
 }
 
 // drawThreadHang draws the mass on the thread, its volume as the mass is.
-func drawThreadHang(s sketch) []byte {
+func drawThreadHang(s *sketch) {
 	const at = 150.0
 	mass := float64(s.st.Plan.Mass)
 	s.path(threadHangLine)
@@ -80,7 +79,6 @@ func drawThreadHang(s sketch) []byte {
 		s.box(threadX-w/2, at, w, h)
 	}
 	s.end()
-	return s.b
 }
 
 const (
@@ -96,7 +94,7 @@ var threadCutShapes = [...]Shape{
 }
 
 // drawThreadCut draws one piece between its cuts, with its ties, the tails in proportion to the whole.
-func drawThreadCut(s sketch) []byte {
+func drawThreadCut(s *sketch) {
 	const top, foot, gap = 48.0, 328.0, 4.0
 	p, o := &s.st.Plan, &s.st.Out
 	cut, tail := float64(o.Length), float64(p.Tail)
@@ -121,17 +119,16 @@ func drawThreadCut(s sketch) []byte {
 	s.end()
 	from := s.text(threadCutLabel)
 	if shown {
-		s.b = s.Append(s.b, s.st, calc.CutLength)
+		s.number(calc.CutLength)
 		if wide(s.b[from:]) > foot-top-20 {
 			s.b = s.b[:from]
 		}
 	}
 	s.end()
 	id := s.shapes[threadCutLabel].ID
-	s.b = put(s.b, id, "", "x", "25.5")
-	s.b = put(s.b, id, "", "y", "188")
-	s.b = put(s.b, id, "", "transform", "rotate(-90 25.5 188)")
-	return s.b
+	s.put(id, "", "x", "25.5")
+	s.put(id, "", "y", "188")
+	s.put(id, "", "transform", "rotate(-90 25.5 188)")
 }
 
 const (
@@ -149,7 +146,7 @@ var threadClampShapes = [...]Shape{
 }
 
 // drawThreadClamp draws the coil between the jaws at the last gap, and where the jaw stood before, in proportion.
-func drawThreadClamp(s sketch) []byte {
+func drawThreadClamp(s *sketch) {
 	const top, most, jaw = 40.0, 260.0, 12.0
 	p := &s.st.Plan
 	piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
@@ -187,5 +184,4 @@ func drawThreadClamp(s sketch) []byte {
 		s.box(2, foot, 24, jaw)
 	}
 	s.end()
-	return s.b
 }

@@ -1,38 +1,33 @@
 package show
 
-import (
-	"twistbench/calc"
-	"twistbench/calc/words"
-)
+import "twistbench/calc"
 
-// Summary appends a plan as plain text for a lab notebook, a line for each step, under the plan's name.
-func (d *Display) Summary(b []byte, st *calc.State, name string) []byte {
-	line := func(key string) {
-		b = d.about(b, key, calc.None, st, about{text: name})
-		b = append(b, '\n')
+func (w *writer) summary(name string) {
+	w.about("summary.title", calc.None, about{text: name})
+	w.line("summary.fibre")
+	if w.st.Plan.Yarn.Strands > 0 {
+		w.line("summary.yarn")
 	}
-	line("summary.title")
-	line("summary.fibre")
-	if st.Plan.Yarn.Strands > 0 {
-		line("summary.yarn")
+	w.line("summary.hang")
+	w.line("summary.cut")
+	w.line("summary.coil")
+	if w.st.Text(calc.ClampMeasured) != "" {
+		w.line("summary.measured")
 	}
-	line("summary.hang")
-	line("summary.cut")
-	line("summary.coil")
-	if st.Text(calc.ClampMeasured) != "" {
-		line("summary.measured")
-	}
-	if st.Plan.Stages == calc.StagesOne {
-		line("summary.clamp-one")
+	if w.st.Plan.Stages == calc.StagesOne {
+		w.line("summary.clamp-one")
 	} else {
-		line("summary.clamp")
+		w.line("summary.clamp")
 	}
-	line("summary.travel")
-	line("summary.local")
-	return b
+	w.line("summary.travel")
+	w.line("summary.local")
+	w.char('\n')
 }
 
-// Say returns the words of a key; part stands for {part} in them.
-func (d *Display) Say(key, part string) string {
-	return string(words.Expand(nil, d.Lang.Say(key), func(b []byte, _ string) []byte { return append(b, part...) }))
+// line appends the words of a key on a line of their own.
+//
+//go:noinline
+func (w *writer) line(key string) {
+	w.char('\n')
+	w.words(key)
 }

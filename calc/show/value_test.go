@@ -120,9 +120,14 @@ func TestShownIsReadAgain(t *testing.T) {
 }
 
 func TestTrimmed(t *testing.T) {
+	trimmed := func(x float64, mark byte) string {
+		w := writer{Display: &Display{Lang: &words.Language{Mark: mark}}}
+		w.trimmed(x, nil, 4)
+		return string(w.b)
+	}
 	for want, x := range map[string]float64{"4.8": 4.8, "5": 5, "0": 0, "100": 100, "0.05": 0.05, "4.762": 4.7619} {
-		assert.Equal(t, want, string(appendTrimmed(nil, x, 4, '.')))
-		assert.Equal(t, strings.Replace(want, ".", ",", 1), string(appendTrimmed(nil, x, 4, ',')))
+		assert.Equal(t, want, trimmed(x, '.'))
+		assert.Equal(t, strings.Replace(want, ".", ",", 1), trimmed(x, ','))
 	}
 }
 

@@ -9,124 +9,126 @@ import (
 	"twistbench/calc/craft"
 )
 
-// Working appends how a number was worked out, line by line: each equation, the same with this plan's numbers, where it holds,
-// its source and its grade.
-func (d *Display) Working(b []byte, st *calc.State, id calc.ID) []byte {
-	steps, n := st.Workings(id)
+func (w *writer) working(id calc.ID) {
+	steps, n := w.st.Workings(id)
 	switch {
-	case n == 0 && st.Text(id) == "":
-		return d.about(b, "mark.unknown", id, st, about{other: st.Needs(id)})
+	case n == 0 && w.st.Text(id) == "":
+		w.about("mark.unknown", id, about{other: w.st.Needs(id)})
 	case n == 0:
-		return str(b, d.Lang.Say("working.given"))
+		w.words("working.given")
 	}
-	for i, w := range steps[:n] {
+	for i, step := range steps[:n] {
 		if i > 0 {
-			b = append(b, '\n')
+			w.char('\n')
 		}
-		b = d.step(b, st, w, result(st, id, i, n))
+		w.step(step, result(id, i, n))
 	}
-	return b
 }
 
 // result returns the number that step i of n gives on the way to id: the hub of its group, or id itself.
-func result(st *calc.State, id calc.ID, i, n int) calc.ID {
+func result(id calc.ID, i, n int) calc.ID {
 	if i < n-1 {
 		if g, ok := calc.GroupOf(id); ok {
-			return calc.Groups[g].Hub
+			group := &calc.Groups[g]
+			return group.Facts[group.Fact(id)].Hub
 		}
 	}
 	return id
 }
 
-func (d *Display) step(b []byte, st *calc.State, w *calc.Working, result calc.ID) []byte {
-	if w.Eq == nil {
-		b = str(b, d.Lang.SayOf("method.", w.Method))
-		for i, t := range w.Terms {
-			if i == 0 {
-				b = append(b, '\n')
-			} else {
-				b = str(b, "; ")
-			}
-			b = d.name(b, t)
-			b = str(b, ": ")
-			b = d.Append(b, st, t)
+func (w *writer) step(step *calc.Working, result calc.ID) {
+	eq := step.Eq
+	if eq == nil {
+		w.wordsOf("method.", step.Method)
+		w.char('\n')
+		n := len(w.b)
+		for _, t := range step.Terms {
+			w.next(n, "; ")
+			w.name(t)
+			w.str(": ")
+			w.number(t)
 		}
-		return d.source(b, w.Source)
-	}
-	b = d.EquationLine(b, w.Eq)
-	b = append(b, '\n')
-	b = d.NumbersLine(b, st, w, result)
-	b = append(b, '\n')
-	for i, s := range w.Eq.Symbols {
-		if i > 0 {
-			b = str(b, "; ")
+		if len(step.Terms) > 0 {
+			w.char('\n')
 		}
-		b = str(b, s)
-		b = append(b, ' ')
-		b = d.name(b, w.Terms[i])
+		w.source(step.Source)
+		return
 	}
-	b = append(b, '\n')
-	b = str(b, d.Lang.Say("working.holds"))
-	b = append(b, ' ')
-	b = str(b, d.Lang.SayOf("holds.", w.Eq.Holds))
-	b = d.source(b, w.Eq.Source)
-	b = str(b, "; ")
-	return append(b, d.Lang.Say("grade."+string('0'+rune(w.Eq.Grade)))...)
+	w.equationLine(eq)
+	w.char('\n')
+	w.numbersLine(step, result)
+	w.char('\n')
+	n := len(w.b)
+	for i, s := range eq.Symbols {
+		w.next(n, "; ")
+		w.str(s)
+		w.char(' ')
+		w.name(step.Terms[i])
+	}
+	w.char('\n')
+	w.words("working.holds")
+	w.char(' ')
+	w.wordsOf("holds.", eq.Holds)
+	w.char('\n')
+	w.source(eq.Source)
+	w.str("; ")
+	w.wordsOf("grade.", digit(uint8(eq.Grade)))
 }
 
-func (d *Display) source(b []byte, s *craft.Source) []byte {
-	b = append(b, '\n')
-	b = str(b, d.Lang.Say("working.source"))
-	b = str(b, ": ")
-	b = append(b, d.Lang.Say("source."+string('0'+rune(s.Mark)))...)
+func (w *writer) source(s *craft.Source) {
+	w.words("working.source")
+	w.str(": ")
+	w.wordsOf("source.", digit(uint8(s.Mark)))
 	if s.Cite != "" {
-		b = append(b, ' ')
-		b = str(b, s.Cite)
+		w.char(' ')
+		w.str(s.Cite)
 	}
-	return b
 }
 
-// EquationLine appends an equation in its symbols: "F = σ × A".
-func (d *Display) EquationLine(b []byte, eq *craft.Equation) []byte {
-	b = str(b, eq.Symbol)
-	b = str(b, " = ")
-	b = str(b, eq.Expr)
-	return d.roundedUp(b, eq)
+// digit returns a number below ten as a text.
+func digit(n uint8) string { return "0123456789"[n : n+1] }
+
+// equationLine appends an equation in its symbols.
+func (w *writer) equationLine(eq *craft.Equation) {
+	w.str(eq.Symbol)
+	w.str(" = ")
+	w.str(eq.Expr)
+	w.roundedUp(eq)
 }
 
-func (d *Display) roundedUp(b []byte, eq *craft.Equation) []byte {
-	if eq.RoundUp == 0 {
-		return b
+//go:noinline
+func (w *writer) roundedUp(eq *craft.Equation) {
+	if eq.RoundUp != 0 {
+		w.str(", ")
+		w.words("working.up")
 	}
-	b = str(b, ", ")
-	return str(b, d.Lang.Say("working.up"))
 }
 
-// NumbersLine appends an equation with this plan's numbers in it: "F = 17 MPa × 0.2124 mm² = 3.610 N". Every term carries its unit,
-// so that the line is true as it stands.
-func (d *Display) NumbersLine(b []byte, st *calc.State, w *calc.Working, result calc.ID) []byte {
-	b = str(b, w.Eq.Symbol)
-	b = str(b, " = ")
-	for rest := w.Eq.Expr; rest != ""; {
+// numbersLine appends an equation with this plan's numbers in it.
+func (w *writer) numbersLine(step *calc.Working, result calc.ID) {
+	eq := step.Eq
+	w.str(eq.Symbol)
+	w.str(" = ")
+	for rest := eq.Expr; rest != ""; {
 		n, is := part(rest)
 		symbol := rest[:n]
 		rest = rest[n:]
 		if !is {
-			b = str(b, symbol)
+			w.str(symbol)
 			continue
 		}
 		squared := strings.HasPrefix(rest, "²")
 		if squared {
-			b = append(b, '(')
+			w.char('(')
 		}
-		b = d.term(b, st, w, symbol)
+		w.term(step, symbol)
 		if squared {
-			b = append(b, ')')
+			w.char(')')
 		}
 	}
-	b = str(b, " = ")
-	b = d.rounded(b, st, result)
-	return d.roundedUp(b, w.Eq)
+	w.str(" = ")
+	w.plain(result)
+	w.roundedUp(eq)
 }
 
 // part returns the width of what stands first in an equation, and whether it is the symbol of a term: a lone letter. Letters together are
@@ -152,34 +154,37 @@ func isLetter(r rune) bool {
 	return r != 'π' && ('a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || 'α' <= r && r <= 'ω')
 }
 
-func (d *Display) term(b []byte, st *calc.State, w *calc.Working, symbol string) []byte {
-	for i, s := range w.Eq.Symbols {
+func (w *writer) term(step *calc.Working, symbol string) {
+	for i, s := range step.Eq.Symbols {
 		if s == symbol {
-			return d.bare(b, st, w.Terms[i])
+			w.bare(step.Terms[i])
+			return
 		}
 	}
-	for _, c := range w.Eq.Const {
+	for _, c := range step.Eq.Const {
 		if c.Symbol == symbol {
-			b = str(b, c.Text)
-			return appendUnit(b, c.Unit)
+			w.str(c.Text)
+			w.unit(c.Unit)
+			return
 		}
 	}
-	return str(b, symbol)
+	w.str(symbol)
 }
 
-// bare appends a number as a term of an equation: like Append, but a ratio is a plain number.
-func (d *Display) bare(b []byte, st *calc.State, id calc.ID) []byte {
-	if u := d.Unit(st, id); u == nil && !math.IsNaN(st.SI(id)) {
-		return appendTrimmed(b, st.SI(id), max(digitsOf(id), 4), d.Lang.Mark)
+// bare appends a number as a term of an equation: as in a sentence, but a ratio is a plain number.
+func (w *writer) bare(id calc.ID) {
+	if x := w.st.SI(id); w.shownIn(id) == nil && !math.IsNaN(x) {
+		w.trimmed(x, nil, max(digitsOf(id), 4))
+	} else {
+		w.plain(id)
 	}
-	return d.rounded(b, st, id)
 }
 
-// rounded appends a number that may have been typed in an odd way, as a plain number with its unit.
-func (d *Display) rounded(b []byte, st *calc.State, id calc.ID) []byte {
-	if st.Text(id) == "" || !d.odd(st, id) {
-		return d.Append(b, st, id)
+// plain appends a number that may have been typed in an odd way, as a plain number with its unit.
+func (w *writer) plain(id calc.ID) {
+	if w.st.Text(id) == "" || !w.odd(id) {
+		w.number(id)
+	} else {
+		w.measure(w.st.SI(id), w.shownIn(id), 7)
 	}
-	u := d.Unit(st, id)
-	return appendUnit(appendTrimmedUnit(b, st.SI(id), u, 7, d.Lang.Mark), u)
 }

@@ -290,7 +290,7 @@ func TestWorkingIsTrue(t *testing.T) {
 							methods[w.Method] = true
 							continue
 						}
-						res := result(st, id, i, n)
+						res := result(id, i, n)
 						complete := !math.IsNaN(st.SI(res))
 						for _, term := range w.Terms {
 							complete = complete && !math.IsNaN(st.SI(term))

@@ -4,8 +4,8 @@
 // labels and hints, cautions and headings, is in its page words, which only the build reads.
 //
 // A sentence may name numbers in braces, {hang.add}: whoever shows it puts the number there, with its unit. {name} is the name of
-// the number the sentence is about, {part} the text at fault, {limit} a limit, {other} another number's name or reading, {near} a
-// suggestion, {units} the units or words that are taken.
+// the number the sentence is about, {own} its value in the unit of its box, {part} the text at fault, {limit} a limit, {other} another
+// number's name or reading, {near} a suggestion, {units} the units or words that are taken, {masses} the masses of a list.
 package words
 
 import "strings"
@@ -64,21 +64,15 @@ func compare(s, kind, key string) int {
 	return strings.Compare(s, kind)
 }
 
-// Expand appends a sentence with what is in braces put in by put, which appends the words for a name.
-func Expand(b []byte, sentence string, put func(b []byte, name string) []byte) []byte {
-	for {
-		i := strings.IndexByte(sentence, '{')
-		if i < 0 {
-			return append(b, sentence...)
+// Next cuts a sentence at its first name in braces: it returns what stands before it, the name, and what stands behind it. A sentence that
+// names nothing is all before.
+func Next(sentence string) (before, name, behind string) {
+	if i := strings.IndexByte(sentence, '{'); i >= 0 {
+		if n := strings.IndexByte(sentence[i:], '}'); n >= 0 {
+			return sentence[:i], sentence[i+1 : i+n], sentence[i+n+1:]
 		}
-		j := strings.IndexByte(sentence[i:], '}')
-		if j < 0 {
-			return append(b, sentence...)
-		}
-		b = append(b, sentence[:i]...)
-		b = put(b, sentence[i+1:i+j])
-		sentence = sentence[i+j+1:]
 	}
+	return sentence, "", ""
 }
 
 // entries reads the words of a language: on each line a key, " = " and its words, and between them empty lines and lines that begin with #.

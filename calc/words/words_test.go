@@ -205,7 +205,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 }
 
 // named are the placeholders that are no number of the plan; they are told in the package comment.
-var named = []string{"name", "part", "limit", "other", "near", "units"}
+var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses"}
 
 func TestSentences(t *testing.T) {
 	doc, err := os.ReadFile("words.go")
@@ -223,10 +223,11 @@ func TestSentences(t *testing.T) {
 			if i > 0 {
 				assert.Less(t, list[i-1].key, e.key, "sorted, and each once")
 			}
-			Expand(nil, e.text, func(b []byte, name string) []byte {
-				assert.True(t, calc.Find(name) != calc.None || slices.Contains(named, name), "%s names {%s}", e.key, name)
-				return b
-			})
+			for rest := e.text; rest != ""; {
+				var name string
+				_, name, rest = Next(rest)
+				assert.True(t, name == "" || calc.Find(name) != calc.None || slices.Contains(named, name), "%s names {%s}", e.key, name)
+			}
 			assert.Equal(t, strings.Count(e.text, "{"), strings.Count(e.text, "}"), e.key)
 		}
 	}
@@ -251,18 +252,18 @@ func TestSay(t *testing.T) {
 	}
 }
 
-func TestExpand(t *testing.T) {
-	put := func(b []byte, name string) []byte { return append(append(append(b, '<'), name...), '>') }
-	for sentence, want := range map[string]string{
-		"":                      "",
-		"plain":                 "plain",
-		"{a}":                   "<a>",
-		"Add {hang.add} to {b}": "Add <hang.add> to <b>",
-		"{a}{b}":                "<a><b>",
-		"an open { brace":       "an open { brace",
-		"a closed } brace":      "a closed } brace",
+func TestNext(t *testing.T) {
+	for sentence, want := range map[string][3]string{
+		"":                      {},
+		"plain":                 {"plain"},
+		"{a}":                   {"", "a", ""},
+		"Add {hang.add} to {b}": {"Add ", "hang.add", " to {b}"},
+		"{a}{b}":                {"", "a", "{b}"},
+		"an open { brace":       {"an open { brace"},
+		"a closed } brace":      {"a closed } brace"},
 	} {
-		assert.Equal(t, "x"+want, string(Expand([]byte("x"), sentence, put)))
+		before, name, behind := Next(sentence)
+		assert.Equal(t, want, [3]string{before, name, behind})
 	}
 }
 

@@ -292,15 +292,21 @@ func (p *page) shows(id string) string {
 }
 
 // says is the sentence of a key, said of a field and with its parts put in, in the order in which they stand.
-func says(key, field string, parts ...string) string {
-	return string(words.Expand(nil, words.EnglishPage.Say(key), func(b []byte, name string) []byte {
-		if name == "name" {
-			return append(b, words.English.Say("name."+field)...)
+func says(key, field string, parts ...string) (all string) {
+	for rest := words.EnglishPage.Say(key); rest != ""; {
+		var before, name string
+		before, name, rest = words.Next(rest)
+		all += before
+		switch name {
+		case "":
+		case "name":
+			all += words.English.Say("name." + field)
+		default:
+			all += parts[0]
+			parts = parts[1:]
 		}
-		b = append(b, parts[0]...)
-		parts = parts[1:]
-		return b
-	}))
+	}
+	return all
 }
 
 // needs is what stands at a number that waits for another.
