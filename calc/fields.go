@@ -104,6 +104,10 @@ var Fields = [NumFields]Field{
 	ClampZero:          {Key: "clamp.zero", Unit: "mm", Digits: 4, Start: "0 mm", Low: 0, High: 10, Bench: true},
 	ClampHolePitch:     {Key: "clamp.hole-pitch", Unit: "mm", Digits: 4, Low: 1e-4, High: 1, Bench: true},
 	ClampHoleOffset:    {Key: "clamp.hole-offset", Unit: "mm", Digits: 4, Start: "0 mm", Low: -1, High: 1, Bench: true},
+
+	ClockMode: {Key: "clock.mode", Start: "start", Words: []string{"start", "ready"}},
+	ClockDay:  {Key: "clock.day", Low: 0, High: 2932531}, // to the end of the year 9998
+	ClockTime: {Key: "clock.time", Low: 0, High: 86399},
 }
 
 // polymers are the keys of craft.Polymers, in its order.

@@ -96,6 +96,10 @@ const (
 	ClampHolePitch
 	ClampHoleOffset
 
+	ClockMode
+	ClockDay
+	ClockTime
+
 	NumFields
 )
 

@@ -86,6 +86,10 @@ type Plan struct {
 	Zero                    quantity.Length
 	HolePitch, HoleOffset   quantity.Length
 
+	ClockMode quantity.Word // what Day and Time are of
+	Day       quantity.Day
+	Time      quantity.Clock
+
 	// Worked out by Solve.
 	LoadArea, SolidArea quantity.Area          // under load, and of all strands
 	Before, Thickness   quantity.Length        // of the fibre or bundle, before twist and as twisted
@@ -136,6 +140,11 @@ const (
 const (
 	RodSame quantity.Word = iota
 	RodOpposite
+)
+
+const (
+	ClockStart quantity.Word = iota // of the first step
+	ClockReady                      // of the end of the last
 )
 
 // Piece returns the as-coiled length (m) of the piece at hand: as measured, or else as planned.
@@ -341,6 +350,12 @@ func (p *Plan) Value(id ID) quantity.Value {
 		return &p.HolePitch
 	case ClampHoleOffset:
 		return &p.HoleOffset
+	case ClockMode:
+		return &p.ClockMode
+	case ClockDay:
+		return &p.Day
+	case ClockTime:
+		return &p.Time
 	}
 	return nil
 }

@@ -21,6 +21,8 @@ const (
 	NotFinite   Reason = "finite"
 	UnknownKey  Reason = "key"
 	SaidTwice   Reason = "twice"
+	NotADay     Reason = "day"
+	NotATime    Reason = "clock"
 	SaidAlready Reason = "already"
 )
 
@@ -146,6 +148,8 @@ var reasons = []struct {
 	{quantity.ErrPieces, BadItem},
 	{quantity.ErrMany, BadItem},
 	{quantity.ErrNotFinite, NotFinite},
+	{quantity.ErrDay, NotADay},
+	{quantity.ErrClock, NotATime},
 }
 
 func problem(err error) Problem {

@@ -3,6 +3,8 @@ package timetable
 import (
 	"strconv"
 	"unicode/utf8"
+
+	"twistbench/calc/quantity"
 )
 
 // Event is an entry of a calendar file.
@@ -105,15 +107,11 @@ func escaped(text string) string {
 
 // utc writes an instant: 20261125T063000Z (RFC 5545, 3.3.5).
 func utc(i Instant) string {
-	d, second := Zone(nil).Local(i)
-	date := d.Date()
-	b := appendPadded(nil, date.Year, 4)
-	b = appendPadded(b, date.Month, 2)
-	b = appendPadded(b, date.Day, 2)
+	d, c := Zone(nil).Local(i)
+	date, second := d.Date(), int(c)
+	b := quantity.AppendPadded(nil, (date.Year*100+date.Month)*100+date.Day, 8)
 	b = append(b, 'T')
-	b = appendPadded(b, second/3600, 2)
-	b = appendPadded(b, second/60%60, 2)
-	b = appendPadded(b, second%60, 2)
+	b = quantity.AppendPadded(b, (second/3600*100+second/60%60)*100+second%60, 6)
 	return string(append(b, 'Z'))
 }
 

@@ -3,6 +3,8 @@ package timetable
 import (
 	"strconv"
 	"strings"
+
+	"twistbench/calc/quantity"
 )
 
 // Run is a timetable that was started.
@@ -127,8 +129,8 @@ func ParseRun(text string) (r Run, ok bool) {
 	version, head, _ := strings.Cut(head, " ")
 	start, head, _ := strings.Cut(head, " ")
 	seen, head, _ := strings.Cut(head, " ")
-	began, good := digits(start)
-	saw, fine := digits(seen)
+	began, good := quantity.Digits(start)
+	saw, fine := quantity.Digits(seen)
 	if version != "1" || !good || !fine || began > latest || saw > latest {
 		return r, false
 	}
@@ -152,7 +154,7 @@ func parseStep(word string) (s Step, ok bool) {
 		if i < len(n)-1 {
 			part, word, _ = strings.Cut(word, ".")
 		}
-		if n[i], ok = digits(part); !ok {
+		if n[i], ok = quantity.Digits(part); !ok {
 			return s, false
 		}
 	}

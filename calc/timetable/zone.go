@@ -1,5 +1,7 @@
 package timetable
 
+import "twistbench/calc/quantity"
+
 // Instant is a moment, in seconds since the beginning of 1970 UTC.
 type Instant int
 
@@ -27,11 +29,11 @@ func (z Zone) ahead(i Instant) int {
 	return z[n].Ahead
 }
 
-// Local returns what calendar and clock at the place say at an instant: the day, and the seconds since its midnight.
-func (z Zone) Local(i Instant) (d Day, second int) {
+// Local returns what calendar and clock at the place say at an instant: the day, and the time of the day to the second.
+func (z Zone) Local(i Instant) (quantity.Day, quantity.Clock) {
 	n := int(i) + z.ahead(i)
-	d = Day(floor(n, day))
-	return d, n - int(d)*day
+	d := quantity.Floor(n, day)
+	return quantity.Day(d), quantity.Clock(n - d*day)
 }
 
 // Fit says how often a day and time of the day come on the local clocks.
@@ -44,11 +46,11 @@ const (
 	Doubled     // clocks were put back over it
 )
 
-// Instant returns when the local clocks say a day and a time of the day (s since its midnight). A time that comes twice is the first of the
+// Instant returns when the local clocks say a day and a time of the day. A time that comes twice is the first of the
 // two. One that never comes counts as clocks ran before they were put forward, so that they say as much more as they were put forward by
 // (both as RFC 5545, 3.3.5).
-func (z Zone) Instant(d Day, second int) (i Instant, fit Fit) {
-	said := Instant(int(d)*day + second)
+func (z Zone) Instant(d quantity.Day, c quantity.Clock) (i Instant, fit Fit) {
+	said := Instant(int(d)*day + int(c))
 	found := false
 	for n := len(z) - 1; n > 0; n-- {
 		before, after := Instant(z[n-1].Ahead), Instant(z[n].Ahead)

@@ -5,6 +5,8 @@ import (
 	"time"
 	_ "time/tzdata"
 
+	"twistbench/calc/quantity"
+
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -24,14 +26,14 @@ func zoneOf(t *testing.T, place string, from, to time.Time) (z Zone, l *time.Loc
 	}
 }
 
-func at(text string, l *time.Location) (d Day, second int, i Instant) {
+func at(text string, l *time.Location) (d quantity.Day, c quantity.Clock, i Instant) {
 	w, err := time.ParseInLocation("2006-01-02 15:04", text, l)
 	if err != nil {
 		panic(err)
 	}
-	d, _ = ParseDay(text[:10])
-	second, _ = ParseTime(text[11:])
-	return d, second, Instant(w.Unix())
+	d, _ = quantity.ParseDay(text[:10])
+	c, _ = quantity.ParseClock(text[11:])
+	return d, c, Instant(w.Unix())
 }
 
 func TestInstant(t *testing.T) {
@@ -65,7 +67,7 @@ func TestInstant(t *testing.T) {
 			assert.Equal(t, want, i)
 			assert.Equal(t, c.fit, fit)
 			d, second = z.Local(i)
-			assert.Equal(t, c.says, string(AppendTime(append(AppendDay(nil, d), ' '), second)))
+			assert.Equal(t, c.says, string(quantity.AppendClock(append(quantity.AppendDay(nil, d), ' '), second)))
 		})
 	}
 }
@@ -78,15 +80,15 @@ func TestEveryQuarter(t *testing.T) {
 		t.Run(place, func(t *testing.T) {
 			z, l := zoneOf(t, place, from, to)
 			type wall struct {
-				d      Day
-				second int
+				d quantity.Day
+				c quantity.Clock
 			}
 			first, times := map[wall]Instant{}, map[wall]int{}
 			for w := from; w.Before(to); w = w.Add(15 * time.Minute) {
 				local := w.In(l)
 				d, second := z.Local(Instant(w.Unix()))
 				date := d.Date()
-				got := [...]int{date.Year, date.Month, date.Day, second}
+				got := [...]int{date.Year, date.Month, date.Day, int(second)}
 				want := [...]int{local.Year(), int(local.Month()), local.Day(), local.Hour()*3600 + local.Minute()*60 + local.Second()}
 				if got != want {
 					t.Fatalf("%v: got %v, want %v", w, got, want)
@@ -99,11 +101,11 @@ func TestEveryQuarter(t *testing.T) {
 			begin, _ := z.Local(Instant(from.Unix()))
 			end, _ := z.Local(Instant(to.Unix()))
 			for d := begin + 1; d < end; d++ {
-				for second := 0; second < day; second += 900 {
+				for second := quantity.Clock(0); second < day; second += 900 {
 					i, fit := z.Instant(d, second)
 					k := wall{d, second}
 					if fit != [...]Fit{Never, Once, Doubled}[times[k]] || times[k] > 0 && i != first[k] {
-						t.Fatalf("%s %s: got %d, %d", AppendDay(nil, d), AppendTime(nil, second), i, fit)
+						t.Fatalf("%s %s: got %d, %d", quantity.AppendDay(nil, d), quantity.AppendClock(nil, second), i, fit)
 					}
 				}
 			}

@@ -202,6 +202,10 @@ name.clamp.second-hole = nearest hole for the second gap
 name.clamp.second-hole-gap = gap at that second hole
 name.clamp.second-hole-stretch = stretch at that second hole
 
+name.clock.mode = what the time is of
+name.clock.day = day
+name.clock.time = time of the day
+
 # words of the word fields
 word.nylon-6 = nylon 6
 word.nylon-66 = nylon 6,6
@@ -222,6 +226,8 @@ word.one = one heat-set
 word.two = two heat-sets
 word.coiled = the length as coiled
 word.first-gap = the first gap
+word.start = start at
+word.ready = ready at
 
 # marks and states
 mark.given = you set this
@@ -245,6 +251,8 @@ problem.word = “{part}” is not one of the choices: {units}.
 problem.item = I can't read “{part}” as masses. Type them like 20x2; 50; 100, the mass first and then how many, with a semicolon or a comma and a space between.
 problem.plies = “{part}” looks like filaments, not plies. Type the plies like x2.
 problem.finite = That number is too large or too small to work with.
+problem.day = “{part}” is not a day I can read. Type it like 2026-11-25.
+problem.clock = “{part}” is not a time I can read. Type it like 07:30.
 problem.key = There is no “{part}” here.
 problem.already = {name} follows from {other} and the other one given: give two of the three.
 problem.twice = {other} and {name} say the same thing: give one.

@@ -375,6 +375,14 @@ label.clamp.second-hole = Second gap: hole
 label.clamp.second-hole-gap = gap there
 label.clamp.second-hole-stretch = stretch there, of its base
 
+label.clock.mode = The time below is when to
+option.start = start
+option.ready = be ready to test
+label.clock.day = Day
+hint.clock.day = Empty: today.
+label.clock.time = Time
+hint.clock.time = Empty: times count from the start.
+
 option.nylon-6 = nylon 6
 option.nylon-66 = nylon 6,6
 option.polyethylene = polyethylene (PE)

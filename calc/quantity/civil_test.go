@@ -1,4 +1,4 @@
-package timetable
+package quantity
 
 import (
 	"fmt"
@@ -41,7 +41,7 @@ func TestEveryDay(t *testing.T) {
 		got := [...]int{date.Year, date.Month, date.Day, d.Weekday() % 7, year, week, int(date.Days())}
 		want := [...]int{at.Year(), int(at.Month()), at.Day(), int(at.Weekday()), wantYear, wantWeek, int(d)}
 		if got != want {
-			t.Fatalf("day %d: got %v, want %v", d, got, want)
+			t.Fatalf("day %v: got %v, want %v", float64(d), got, want)
 		}
 		at = at.AddDate(0, 0, 1)
 	}
@@ -54,21 +54,15 @@ func TestParseDay(t *testing.T) {
 	}
 }
 
-func TestParseTime(t *testing.T) {
-	for text, want := range map[string]int{"00:00": 0, "07:30": 27000, "7:30": 27000, "23:59": 86340, "07:30:15": 27015, "7:30:15": 27015} {
-		got, ok := ParseTime(text)
+func TestParseClock(t *testing.T) {
+	for text, want := range map[string]Clock{"00:00": 0, "07:30": 27000, "7:30": 27000, "23:59": 86340, "07:30:15": 27015, "7:30:15": 27015} {
+		got, ok := ParseClock(text)
 		assert.True(t, ok, text)
 		assert.Equal(t, want, got, text)
-		assert.Equal(t, fmt.Sprintf("%02d:%02d", want/3600, want/60%60), string(AppendTime(nil, want)))
+		assert.Equal(t, fmt.Sprintf("%02d:%02d", int(want)/3600, int(want)/60%60), string(AppendClock(nil, want)))
 	}
 	for _, text := range []string{"", ":", "7", "24:00", "12:60", "12:30:60", "12.30", "-1:30", "12:3", "012:30", "12:30:1", "12:30pm", "12:30:15.5", "1:", "a:30"} {
-		_, ok := ParseTime(text)
+		_, ok := ParseClock(text)
 		assert.False(t, ok, text)
-	}
-}
-
-func TestAppendWait(t *testing.T) {
-	for n, want := range map[int]string{0: "0:00", 9: "0:09", 65: "1:05", 3599: "59:59", 3600: "1:00:00", 3665: "1:01:05", 86400: "24:00:00", 360000: "100:00:00"} {
-		assert.Equal(t, want, string(AppendWait(nil, n)))
 	}
 }

@@ -1,7 +1,25 @@
-package timetable
+package quantity
 
-// Day is a date of the Gregorian calendar as a number of days since 1 January 1970.
-type Day int
+// When something is, on the clocks and calendars of a place; NaN where it is unknown.
+type (
+	Day   float64 // a date of the Gregorian calendar: whole days since 1 January 1970
+	Clock float64 // a time of the day: seconds since midnight
+)
+
+// The kinds of days and times of the day.
+var (
+	KindDay   = &Kind{Name: "day", Style: StyleDay}
+	KindClock = &Kind{Name: "clock", Style: StyleClock}
+)
+
+func (*Day) Kind() *Kind   { return KindDay }
+func (*Clock) Kind() *Kind { return KindClock }
+
+func (v *Day) SI() float64   { return float64(*v) }
+func (v *Clock) SI() float64 { return float64(*v) }
+
+func (v *Day) SetSI(x float64)   { *v = Day(x) }
+func (v *Clock) SetSI(x float64) { *v = Clock(x) }
 
 // Date is a year, a month and a day of the month, from 1 on.
 type Date struct{ Year, Month, Day int }
@@ -19,13 +37,13 @@ func (d Date) Days() Day {
 	if month < 0 {
 		year, month = year-1, month+12
 	}
-	return Day(eraStart + year*365 + floor(year, 4) - floor(year, 100) + floor(year, 400) + (153*month+2)/5 + d.Day - 1)
+	return Day(eraStart + year*365 + Floor(year, 4) - Floor(year, 100) + Floor(year, 400) + (153*month+2)/5 + d.Day - 1)
 }
 
 // Date returns the date of a day.
 func (d Day) Date() Date {
 	n := int(d) - eraStart
-	eras := floor(n, era)
+	eras := Floor(n, era)
 	n -= eras * era
 	year := (n - n/1460 + n/36524 - n/(era-1)) / 365 // without the leap days before it
 	n -= year*365 + year/4 - year/100
@@ -41,7 +59,7 @@ func (d Day) Date() Date {
 // Weekday returns the day of the week, 1 for Monday to 7 for Sunday (ISO 8601). 1 January 1970 was a Thursday.
 func (d Day) Weekday() int {
 	n := int(d) + 3
-	return n - floor(n, 7)*7 + 1
+	return n - Floor(n, 7)*7 + 1
 }
 
 // Week returns the year and the number of the week (ISO 8601): a week begins on Monday and is of the year in which its Thursday is.
@@ -51,8 +69,8 @@ func (d Day) Week() (year, week int) {
 	return year, int(thursday-Date{year, 1, 1}.Days())/7 + 1
 }
 
-// floor divides by a number over 0, down also below 0.
-func floor(n, by int) int {
+// Floor divides by a number over 0, down also below 0.
+func Floor(n, by int) int {
 	q := n / by
 	if n%by < 0 {
 		q--
@@ -65,9 +83,9 @@ func ParseDay(text string) (d Day, ok bool) {
 	if len(text) != 10 || text[4] != '-' || text[7] != '-' {
 		return 0, false
 	}
-	year, good := digits(text[:4])
-	month, fine := digits(text[5:7])
-	day, well := digits(text[8:])
+	year, good := Digits(text[:4])
+	month, fine := Digits(text[5:7])
+	day, well := Digits(text[8:])
 	if !good || !fine || !well || year < 1970 || year > 9998 || month < 1 || month > 12 || day < 1 {
 		return 0, false
 	}
@@ -76,26 +94,25 @@ func ParseDay(text string) (d Day, ok bool) {
 	return d, d.Date() == date // the 30th of February is another day
 }
 
-// ParseTime reads a time of the day as a page's time box writes it, 07:30 or 07:30:15; an hour of one digit is read too. It returns the
-// seconds since midnight.
-func ParseTime(text string) (second int, ok bool) {
+// ParseClock reads a time of the day as a page's time box writes it, 07:30 or 07:30:15; an hour of one digit is read too.
+func ParseClock(text string) (c Clock, ok bool) {
 	if len(text) > 1 && text[1] == ':' {
 		text = "0" + text
 	}
 	if len(text) != 5 && (len(text) != 8 || text[5] != ':') || text[2] != ':' {
 		return 0, false
 	}
-	h, good := digits(text[:2])
-	m, fine := digits(text[3:5])
+	h, good := Digits(text[:2])
+	m, fine := Digits(text[3:5])
 	s, well := 0, true
 	if len(text) == 8 {
-		s, well = digits(text[6:])
+		s, well = Digits(text[6:])
 	}
-	return h*3600 + m*60 + s, good && fine && well && h < 24 && m < 60 && s < 60
+	return Clock(h*3600 + m*60 + s), good && fine && well && h < 24 && m < 60 && s < 60
 }
 
-// digits reads a whole number that is nothing but digits, at most twelve.
-func digits(text string) (n int, ok bool) {
+// Digits reads a whole number that is nothing but digits, at most twelve.
+func Digits(text string) (n int, ok bool) {
 	if len(text) == 0 || len(text) > 12 {
 		return 0, false
 	}
@@ -111,37 +128,25 @@ func digits(text string) (n int, ok bool) {
 // AppendDay appends a date: 2026-11-25.
 func AppendDay(b []byte, d Day) []byte {
 	date := d.Date()
-	b = appendPadded(b, date.Year, 4)
+	b = AppendPadded(b, date.Year, 4)
 	b = append(b, '-')
-	b = appendPadded(b, date.Month, 2)
+	b = AppendPadded(b, date.Month, 2)
 	b = append(b, '-')
-	return appendPadded(b, date.Day, 2)
+	return AppendPadded(b, date.Day, 2)
 }
 
-// AppendTime appends a time of the day to the minute: 07:30.
-func AppendTime(b []byte, second int) []byte {
-	b = appendPadded(b, second/3600, 2)
+// AppendClock appends a time of the day to the minute: 07:30.
+func AppendClock(b []byte, c Clock) []byte {
+	second := int(c)
+	b = AppendPadded(b, second/3600, 2)
 	b = append(b, ':')
-	return appendPadded(b, second/60%60, 2)
+	return AppendPadded(b, second/60%60, 2)
 }
 
-// AppendWait appends a length of time as it is counted down: 9:05, or 1:09:05 from an hour on.
-func AppendWait(b []byte, seconds int) []byte {
-	if seconds < 3600 {
-		b = appendPadded(b, seconds/60, 1)
-	} else {
-		b = appendPadded(b, seconds/3600, 1)
-		b = append(b, ':')
-		b = appendPadded(b, seconds/60%60, 2)
-	}
-	b = append(b, ':')
-	return appendPadded(b, seconds%60, 2)
-}
-
-// appendPadded appends a number of 0 or more with at least so many digits.
+// AppendPadded appends a number of 0 or more with at least so many digits.
 //
 //go:noinline
-func appendPadded(b []byte, n, width int) []byte {
+func AppendPadded(b []byte, n, width int) []byte {
 	ten := 1
 	for i := 1; i < width || n/ten > 9; i++ {
 		ten *= 10
