@@ -192,6 +192,10 @@ func (a *app) tap(h *happening) error {
 		a.put(h.key, focus, "") // the button is gone
 	case "trial":
 		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
+	case "speed":
+		a.take(calc.TwistSpeed, string(a.display.Append(nil, &a.state, calc.TwistTimedSpeed)))
+	case "tap":
+		return a.tapped()
 	case "new":
 		a.open = ""
 		a.sheet = a.sheet.Anew()

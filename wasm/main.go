@@ -40,6 +40,7 @@ type app struct {
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
 	pause  pause
+	drill  drill
 	worker worker
 }
 

@@ -354,6 +354,8 @@ var Repeated = [...]calc.ID{
 	calc.FibreDiameter, calc.FibreArea,
 	calc.HangAdd, calc.HangHook, calc.HangMass, calc.HangUnderSet,
 	calc.CutLength, calc.CutPrecursor, calc.CutAllPieces,
+	calc.TwistSlow, calc.CoilTurns, calc.TwistTime,
+	calc.CutRatio, calc.CoilGap, calc.CoilSolid, calc.CoilTravel,
 	calc.ClampFirst, calc.ClampSecond,
 }
 

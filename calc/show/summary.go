@@ -10,6 +10,7 @@ func (w *writer) summary(name string) {
 	}
 	w.line("summary.hang")
 	w.line("summary.cut")
+	w.line("summary.twist")
 	w.line("summary.coil")
 	if w.st.Text(calc.ClampMeasured) != "" {
 		w.line("summary.measured")
