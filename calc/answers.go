@@ -89,6 +89,12 @@ type Results struct {
 	Hole         [2]quantity.Count
 	HoleGap      [2]quantity.Length
 	HoleStretch  [2]quantity.Fraction
+
+	Dial, MeanDial, MeanProbe, AtSet, Peak quantity.Temperature
+	Slope                                  quantity.Number
+	Margin                                 quantity.TemperatureDifference
+	Frames, PerLoad, Loads                 quantity.Count
+	HeatTime                               quantity.Time
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -215,6 +221,18 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: &craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
+
+	HeatDial - NumFields:      {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
+	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: meanWorking},
+	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: meanWorking},
+	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: slopeWorking},
+	HeatAtSet - NumFields:     {Key: "heat.at-set", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.AtDialEq, Terms: []ID{HeatMeanProbe, HeatSlope, HeatSet, HeatMeanDial}}},
+	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
+	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
+	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
+	HeatPerLoad - NumFields:   {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
+	HeatLoads - NumFields:     {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
+	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 4, Choose: heatTimeWorking},
 }
 
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
@@ -463,6 +481,28 @@ func (st *State) answer(id ID) quantity.Value {
 		return &st.Out.HoleGap[1]
 	case ClampSecondHoleStretch:
 		return &st.Out.HoleStretch[1]
+	case HeatDial:
+		return &st.Out.Dial
+	case HeatMeanDial:
+		return &st.Out.MeanDial
+	case HeatMeanProbe:
+		return &st.Out.MeanProbe
+	case HeatSlope:
+		return &st.Out.Slope
+	case HeatAtSet:
+		return &st.Out.AtSet
+	case HeatPeak:
+		return &st.Out.Peak
+	case HeatMargin:
+		return &st.Out.Margin
+	case HeatFrames:
+		return &st.Out.Frames
+	case HeatPerLoad:
+		return &st.Out.PerLoad
+	case HeatLoads:
+		return &st.Out.Loads
+	case HeatTotal:
+		return &st.Out.HeatTime
 	}
 	return nil
 }

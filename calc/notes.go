@@ -111,6 +111,50 @@ var Notes = [...]Note{
 	{"travel-least", ClampTravel, Care, func(s *State) bool {
 		return s.Out.TravelLength > 0 && ratioNow(&s.Plan, &s.Out) < craft.ClosedRatio
 	}},
+
+	{"heat-unknown", HeatSet, Stop, func(s *State) bool { return s.Worked(HeatMelt) && !known(s.Plan.Heat.Melt) }},
+	{"heat-over", HeatSet, Stop, func(s *State) bool { return s.Plan.Heat.Set >= s.Plan.Heat.Melt }},
+	{"heat-cold", HeatSet, Care, tooCold},
+	{"heat-loop", HeatSet, Care, looseLoop},
+	{"heat-unusual", HeatSet, Care, func(s *State) bool {
+		set, usual := s.Plan.Heat.Set, &s.Heating().Setting
+		return (set < usual.Low || set > usual.High) && !(set >= s.Plan.Heat.Melt) && !tooCold(s) && !looseLoop(s)
+	}},
+	{"heat-pe", HeatSet, Care, func(s *State) bool { return made(&s.Plan, PolymerPolyethylene) }},
+	{"heat-pvdf", HeatSet, Care, func(s *State) bool { return made(&s.Plan, PolymerPVDF) }},
+	{"peak-over", HeatPeak, Stop, func(s *State) bool {
+		return s.Out.Peak >= s.Plan.Heat.Melt && !(s.Plan.Heat.Set >= s.Plan.Heat.Melt)
+	}},
+	{"peak-near", HeatPeak, Care, func(s *State) bool { return s.Out.Margin > 0 && s.Out.Margin < craft.KeepUnderMelting }},
+	{"frame-limit", HeatPeak, Stop, func(s *State) bool { return s.Out.Peak > s.Plan.Heat.FrameLimit }},
+	{"probe-falls", HeatDial, Stop, func(s *State) bool { return s.Out.Slope <= 0 }},
+	{"dial-one", HeatDial, Care, func(s *State) bool {
+		line := oven(&s.Plan)
+		return line.N > 0 && !known(line.Slope)
+	}},
+	{"dial-beyond", HeatDial, Care, func(s *State) bool {
+		line := oven(&s.Plan)
+		return line.Slope > 0 && known(s.Out.Dial) && !line.Within(float64(s.Out.Dial))
+	}},
+	{"frame-large", HeatPerLoad, Stop, func(s *State) bool { return s.Out.Frames == 0 }},
+	{"frame-short", HeatPerLoad, Care, func(s *State) bool { return s.Plan.Heat.FrameLength < s.Out.Last }},
+}
+
+// Heating returns what is known of the fibre in the oven.
+func (st *State) Heating() *craft.Heating { return &craft.Heatings[st.Plan.Fibre.Polymer] }
+
+// made reports whether the fibre, or the companion yarn if there is one, is of a polymer.
+func made(p *Plan, polymer quantity.Word) bool {
+	return p.Fibre.Polymer == polymer || p.Yarn.Strands > 0 && p.Yarn.Polymer == polymer
+}
+
+// tooCold reports whether the oven stays under the glass transition.
+func tooCold(s *State) bool { return s.Plan.Heat.Set < s.Heating().Glass.High }
+
+// looseLoop reports whether nylon is set so cool that it may spring open. Set below 150 °C is well below the 160 °C and more of most makers
+// (loops given 93 °C for 10 minutes hardly set; both from makers' notes).
+func looseLoop(s *State) bool {
+	return s.Plan.Fibre.Polymer <= PolymerNylon66 && s.Plan.Heat.Set < 150+273.15 && !tooCold(s)
 }
 
 // strongest is more than the fibres in Polymers hold before they are twisted (Pa; 450 to 1000 MPa for nylon line and drawn nylon, from memory).

@@ -86,6 +86,8 @@ type Plan struct {
 	Zero                    quantity.Length
 	HolePitch, HoleOffset   quantity.Length
 
+	Heat Heating
+
 	ClockMode quantity.Word // what Day and Time are of
 	Day       quantity.Day
 	Time      quantity.Clock
@@ -105,6 +107,15 @@ type Plan struct {
 }
 
 // The words of the word fields, in the order of their lists in Fields.
+const (
+	PolymerNylon6 quantity.Word = iota
+	PolymerNylon66
+	PolymerPolyethylene
+	PolymerPolyester
+	PolymerPVDF
+	PolymerOther
+)
+
 const (
 	AreaMain quantity.Word = iota
 	AreaAll
@@ -350,6 +361,50 @@ func (p *Plan) Value(id ID) quantity.Value {
 		return &p.HolePitch
 	case ClampHoleOffset:
 		return &p.HoleOffset
+	case HeatSet:
+		return &p.Heat.Set
+	case HeatOvershoot:
+		return &p.Heat.Overshoot
+	case HeatMelt:
+		return &p.Heat.Melt
+	case HeatFrameLimit:
+		return &p.Heat.FrameLimit
+	case HeatDial1, HeatDial2, HeatDial3:
+		return &p.Heat.Dial[(id-HeatDial1)/2]
+	case HeatProbe1, HeatProbe2, HeatProbe3:
+		return &p.Heat.Probe[(id-HeatProbe1)/2]
+	case HeatPreheat:
+		return &p.Heat.Preheat
+	case HeatLoad:
+		return &p.Heat.Load
+	case HeatRecovery:
+		return &p.Heat.Recovery
+	case HeatHold1:
+		return &p.Heat.Hold[0]
+	case HeatCool1:
+		return &p.Heat.Cool[0]
+	case HeatReclamp:
+		return &p.Heat.Reclamp
+	case HeatHold2:
+		return &p.Heat.Hold[1]
+	case HeatCool2:
+		return &p.Heat.Cool[1]
+	case HeatRest:
+		return &p.Heat.Rest
+	case HeatOvenWidth:
+		return &p.Heat.OvenWidth
+	case HeatOvenDepth:
+		return &p.Heat.OvenDepth
+	case HeatOvenShelves:
+		return &p.Heat.Shelves
+	case HeatFrameLength:
+		return &p.Heat.FrameLength
+	case HeatFrameWidth:
+		return &p.Heat.FrameWidth
+	case HeatFrameGap:
+		return &p.Heat.FrameGap
+	case HeatFramePieces:
+		return &p.Heat.FramePieces
 	case ClockMode:
 		return &p.ClockMode
 	case ClockDay:

@@ -75,6 +75,10 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	if s.Text[YarnDensity] == "" {
 		p.Yarn.Density = craft.Polymers[p.Yarn.Polymer].Density
 	}
+	// An empty melting point takes the book's.
+	if s.Text[HeatMelt] == "" {
+		p.Heat.Melt = craft.Heatings[firstToMelt(p)].Melt.Low
+	}
 }
 
 func readWord(f *Field, text string, v quantity.Value, n *Notice) {

@@ -107,6 +107,11 @@ func TestNeeds(t *testing.T) {
 		FibreBundle: "0.6 mm", CutRatioDoubt: "0.2", ClampRelaxed: "95 mm", HangMassDoubt: "1 g", ClampRulerDoubt: "1 mm",
 		FibreLinearDensity: "200 tex", FibreArea: "0.2 mm²", HangMass: "300 g", HangAdd: "270 g", HangForce: "3 N", CutPrecursor: "400 mm",
 		ClampFirst: "100 mm", ClampSecond: "120 mm", ClampFinished: "115 mm",
+		HeatSet: "180 °C", HeatOvershoot: "10 K", HeatMelt: "255 °C", HeatFrameLimit: "200 °C", HeatDial1: "150 °C", HeatProbe1: "160 °C",
+		HeatDial2: "200 °C", HeatProbe2: "212 °C", HeatDial3: "220 °C", HeatProbe3: "230 °C", HeatPreheat: "15 min", HeatLoad: "3 min",
+		HeatRecovery: "5 min", HeatHold1: "1 h", HeatCool1: "30 min", HeatReclamp: "10 min", HeatHold2: "1 h", HeatCool2: "30 min",
+		HeatRest: "24 h", HeatOvenWidth: "350 mm", HeatOvenDepth: "300 mm", HeatOvenShelves: "1", HeatFrameLength: "180 mm",
+		HeatFrameWidth: "60 mm", HeatFrameGap: "20 mm", HeatFramePieces: "2",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{

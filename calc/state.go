@@ -109,7 +109,7 @@ func (st *State) Worked(id ID) bool {
 // HasBook reports whether an empty field takes a book value of its polymer.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt:
 		return true
 	}
 	return false
@@ -130,6 +130,8 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 	case !st.Worked(id):
 	case id == TwistYoung || id == TwistShear:
 		add(&bookModuli)
+	case id == HeatMelt:
+		add(&bookMelts[firstToMelt(&st.Plan)])
 	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:

@@ -37,13 +37,13 @@ func (d Date) Days() Day {
 	if month < 0 {
 		year, month = year-1, month+12
 	}
-	return Day(eraStart + year*365 + Floor(year, 4) - Floor(year, 100) + Floor(year, 400) + (153*month+2)/5 + d.Day - 1)
+	return Day(eraStart + year*365 + Quotient(year, 4) - Quotient(year, 100) + Quotient(year, 400) + (153*month+2)/5 + d.Day - 1)
 }
 
 // Date returns the date of a day.
 func (d Day) Date() Date {
 	n := int(d) - eraStart
-	eras := Floor(n, era)
+	eras := Quotient(n, era)
 	n -= eras * era
 	year := (n - n/1460 + n/36524 - n/(era-1)) / 365 // without the leap days before it
 	n -= year*365 + year/4 - year/100
@@ -59,7 +59,7 @@ func (d Day) Date() Date {
 // Weekday returns the day of the week, 1 for Monday to 7 for Sunday (ISO 8601). 1 January 1970 was a Thursday.
 func (d Day) Weekday() int {
 	n := int(d) + 3
-	return n - Floor(n, 7)*7 + 1
+	return n - Quotient(n, 7)*7 + 1
 }
 
 // Week returns the year and the number of the week (ISO 8601): a week begins on Monday and is of the year in which its Thursday is.
@@ -69,8 +69,8 @@ func (d Day) Week() (year, week int) {
 	return year, int(thursday-Date{year, 1, 1}.Days())/7 + 1
 }
 
-// Floor divides by a number over 0, down also below 0.
-func Floor(n, by int) int {
+// Quotient divides by a number over 0, down also below 0.
+func Quotient(n, by int) int {
 	q := n / by
 	if n%by < 0 {
 		q--

@@ -42,6 +42,7 @@ var (
 	KindEnergy                = &Kind{Name: "energy", Units: energyUnits}
 	KindAcceleration          = &Kind{Name: "acceleration", Units: accelerationUnits}
 	KindTemperatureDifference = &Kind{Name: "temperature-difference", Units: temperatureDifferenceUnits}
+	KindTemperature           = &Kind{Name: "temperature", Units: temperatureUnits}
 	KindFraction              = &Kind{Name: "fraction", Style: StylePercent, Units: fractionUnits}
 	KindRatio                 = &Kind{Name: "ratio", Style: StyleRatio}
 	KindCount                 = &Kind{Name: "count", Style: StyleCount}

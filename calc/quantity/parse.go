@@ -50,7 +50,7 @@ type Reading struct {
 // error is a *ParseError. Ranges are not checked: a negative number is read.
 //
 // A text is a number and a unit, and for the same kind in falling units also
-// several (1 lb 4 oz). Either mark, point or comma, is the decimal one; where
+// several (1 lb 4 oz; of times the last may be bare: 1 h 30). Either mark, point or comma, is the decimal one; where
 // both are used the last is, and the other groups thousands. A lone mark with
 // three digits behind it is decimal, with the whole number as Other.
 //
@@ -186,7 +186,7 @@ func (p *parser) amount(r *Reading) error {
 	r.SI, r.Unit = u.ToSI(n), u
 	sign, _ := p.peek(start)
 	negative := sign == '-' || sign == minus
-	for !u.Inverse {
+	for !u.Inverse && u.Offset == 0 {
 		unitEnd := p.i
 		p.space()
 		if !p.startsNumber(p.i) {
@@ -201,6 +201,9 @@ func (p *parser) amount(r *Reading) error {
 		if err != nil {
 			return err
 		}
+		if u == nil {
+			u = p.kind.below(r.Unit)
+		}
 		if u == nil && from == unitEnd {
 			// A digit that is stuck to the unit: a unit of another kind (mm2).
 			for from > 0 && p.s[from-1] != ' ' && !isDigit(rune(p.s[from-1])) {
@@ -208,7 +211,7 @@ func (p *parser) amount(r *Reading) error {
 			}
 			return p.fail(from, p.word(from), ErrUnit)
 		}
-		if u == nil || u.Factor >= r.Unit.Factor {
+		if u == nil || u.Offset != 0 || u.Factor >= r.Unit.Factor {
 			return p.fail(from, p.word(p.i), ErrTrailing)
 		}
 		if negative {

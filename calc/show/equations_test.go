@@ -140,6 +140,15 @@ var proofs = []struct {
 	{&craft.IndexAtLoadEq, craft.IndexAtLoad, "E σ", [][]float64{{0.46e9, 10e6}, {0.68e9, 35e6}}},
 	{&craft.OnRodEq, craft.OnRod, "R t", [][]float64{{1e-3, 0.22e-3}, {3e-3, 0.5e-3}}},
 	{&craft.RodFibreEq, craft.RodFibre, "L D p", [][]float64{{0.06, 0.7e-3, 0.25e-3}, {0.11, 1.6e-3, 0.9e-3}}},
+	{&craft.DialEq, craft.Dial, "T D P b", [][]float64{{453, 448, 459, 1.04}, {300, 290, 310, 0.7}}},
+	{&craft.AtDialEq, craft.AtDial, "d D P b", [][]float64{{453, 448, 459, 1.04}, {300, 290, 310, 0.7}}},
+	{&craft.PeakEq, craft.Peak, "T o", [][]float64{{453, 10}, {300, -3}}},
+	{&craft.MarginEq, craft.Margin, "m P", [][]float64{{528, 463}, {383, 403}}},
+	{&craft.PerLoadEq, craft.PerLoad, "f n", [][]float64{{4, 4}, {6, 1}}},
+	{&craft.LoadsEq, craft.Loads, "n N", [][]float64{{32, 16}, {33, 16}}},
+	{&craft.OneStageTimeEq, craft.OneStageTime, "p l r a b s", [][]float64{{900, 180, 300, 3600, 1800, 86400}, {1, 2, 3, 4, 5, 6}}},
+	{&craft.TwoStageTimeEq, craft.TwoStageTime, "p l r a b k c d s", [][]float64{{900, 180, 300, 3600, 1800, 600, 3000, 1700, 86400}, {1, 2, 3, 4, 5, 6, 7, 8, 9}}},
+
 	{&craft.ClosingLimitEq, craft.ClosingLimit, "p s", [][]float64{{0.35e-3, 0.23e-3}, {0.9e-3, 0.55e-3}}},
 }
 

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"twistbench/calc"
+	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 )
 
@@ -346,7 +347,12 @@ func (w *writer) note(n *calc.Note) {
 }
 
 func (w *writer) noteSentence(n *calc.Note) {
-	w.sentence(w.Lang.SayOf("note.", n.Key), calc.None, about{})
+	id, setting := n.At, w.st.Heating().Setting
+	a := about{limit: float64(setting.Low), high: float64(setting.High)}
+	if id == calc.HeatPeak {
+		id, a.limit = calc.HeatMargin, craft.KeepUnderMelting
+	}
+	w.sentence(w.Lang.SayOf("note.", n.Key), id, a)
 }
 
 // Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.

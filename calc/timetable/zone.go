@@ -32,7 +32,7 @@ func (z Zone) ahead(i Instant) int {
 // Local returns what calendar and clock at the place say at an instant: the day, and the time of the day to the second.
 func (z Zone) Local(i Instant) (quantity.Day, quantity.Clock) {
 	n := int(i) + z.ahead(i)
-	d := quantity.Floor(n, day)
+	d := quantity.Quotient(n, day)
 	return quantity.Day(d), quantity.Clock(n - d*day)
 }
 

@@ -202,6 +202,44 @@ name.clamp.second-hole = nearest hole for the second gap
 name.clamp.second-hole-gap = gap at that second hole
 name.clamp.second-hole-stretch = stretch at that second hole
 
+name.heat.set = true temperature of the oven
+name.heat.overshoot = overshoot of the oven
+name.heat.melt = melting point
+name.heat.frame-limit = what frame, glue and yarn stand
+name.heat.dial-1 = dial of the first reading
+name.heat.probe-1 = probe of the first reading
+name.heat.dial-2 = dial of the second reading
+name.heat.probe-2 = probe of the second reading
+name.heat.dial-3 = dial of the third reading
+name.heat.probe-3 = probe of the third reading
+name.heat.preheat = preheating
+name.heat.load = loading
+name.heat.recovery = recovery after the door
+name.heat.hold-1 = first hold
+name.heat.cool-1 = first cooling
+name.heat.reclamp = re-clamping
+name.heat.hold-2 = second hold
+name.heat.cool-2 = second cooling
+name.heat.rest = rest
+name.heat.oven-width = width inside the oven
+name.heat.oven-depth = depth inside the oven
+name.heat.oven-shelves = shelves
+name.heat.frame-length = length of a frame
+name.heat.frame-width = width of a frame
+name.heat.frame-gap = gap around a frame
+name.heat.frame-pieces = pieces in a frame
+name.heat.dial = dial of the oven
+name.heat.mean-dial = middle of the dial's readings
+name.heat.mean-probe = middle of the probe's readings
+name.heat.slope = oven's step for one step of the dial
+name.heat.at-set = oven with the dial at the number wanted
+name.heat.peak = hottest
+name.heat.margin = margin to melting
+name.heat.frames = frames in one load
+name.heat.per-load = pieces in one load
+name.heat.loads = loads
+name.heat.total = time in all
+
 name.clock.mode = what the time is of
 name.clock.day = day
 name.clock.time = time of the day
@@ -316,6 +354,22 @@ note.second-shorter = The second gap is shorter than the first: the coil would b
 note.no-room = At this gap the turns have no room: the muscle can't shorten.
 note.travel-least = With fewer than about 3.8 mm of fibre per mm of coil the turns did not all touch, so there is at least this much.
 
+note.heat-unknown = Never heat a fibre you can't name. Ask what it is and where it melts, and type that.
+note.heat-over = Melting begins at {heat.melt}: this would ruin it. Did you mean °F?
+note.heat-cold = Below its glass transition {fibre.polymer} takes no set.
+note.heat-loop = Nylon set well below 160 °C often springs open. Heat a short clipped loop first: if it opens, it is not set.
+note.heat-unusual = Usual for {fibre.polymer} is {limit} to {other}.
+note.heat-pe = Polyethylene melts far below nylon, whatever a page on fishing line says. Never set it like nylon.
+note.heat-pvdf = Overheated PVDF can give off hydrogen fluoride. Ventilate, and keep well under {heat.melt}.
+note.peak-over = At its hottest, {heat.peak}, the oven passes {heat.melt}, where melting begins. Let it settle before the frame goes in, or set less.
+note.peak-near = That is only {heat.margin} under melting. Keep {limit}: a fibre under stress gives way before it melts.
+note.frame-limit = Frame, glue and yarn stand {heat.frame-limit}, the oven reaches {heat.peak}.
+note.probe-falls = The probe falls while the dial rises. Are two readings swapped? Until then there is no dial to give.
+note.dial-one = One reading only: the dial is moved as far as the oven was off there. Take another near {heat.set}.
+note.dial-beyond = This is beyond your readings. Take one nearby.
+note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
+note.frame-short = The frame is shorter than the gap of {clamp.last}.
+
 # where equations hold
 holds.solid-round = for a solid round strand, before twist
 holds.solid = for a solid strand, before twist
@@ -364,6 +418,10 @@ holds.ends-held = if no end has slipped or been let turn
 holds.near-closed = across the fibre; 0.2 % of its thickness too wide in a nearly closed coil, 2 % in an open one
 holds.self-coil = our own estimate from two figures from memory; it never goes below 1
 holds.tight-on-rod = while it sits tight on the rod; it springs open when let go
+holds.oven-line = between your readings, once the oven has settled
+holds.own-oven = for your oven; watch your probe while it heats up
+holds.lowest-melting = to the lowest melting point; a fibre under stress gives way before it melts
+holds.one-load = for one load
 holds.same-hand = for a coil of the same hand as the twist, which shortens when hot
 
 # methods where there is no one equation
@@ -385,6 +443,13 @@ method.slow-least = Where the first coil may come at the earliest.
 method.touching = Search: the pitch at which the centre lines of neighbouring turns are just one thickness apart. A coil keeps its fibre and its turns as it closes.
 method.index-band = Estimate of our own: a quarter of the root of bending modulus over stress; modulus after twist 0.46, 0.55 and 0.68 GPa.
 method.book-value = Table: the book value of the polymer. Type your own to replace it.
+
+method.dial-as-wanted = No reading yet, so the dial is believed. Ovens are often 20 K off.
+method.one-reading = One reading: a step of the dial counts as a step of the oven.
+method.one-dial = All readings at one dial: a step of the dial counts as a step of the oven.
+method.line-fit = The straight line nearest to all readings, by least squares.
+method.middle = The mean of your readings.
+method.whole-frames = Whole frames lying flat in rows, all one way or all the other, whichever holds more.
 
 grade.0 = arithmetic: exact, given the inputs
 grade.1 = handbook physics

@@ -1,0 +1,72 @@
+package trial
+
+import "math"
+
+// Line is the straight line that fits pairs of readings best: y = MeanY + Slope × (x − MeanX). In this form it holds in every unit of x and
+// y, also where their scales begin elsewhere, as those of temperatures do.
+//
+// A member that the pairs don't determine is NaN: all but N without a pair; Slope, Intercept and Residual with one pair, or with one x.
+type Line struct {
+	N            int     // pairs used
+	MeanX, MeanY float64 // the middle of the readings
+	Slope        float64 // y per x
+	Intercept    float64 // y at x = 0
+	Residual     float64 // standard deviation of y about the line, with N − 2 degrees of freedom; NaN with two pairs
+	Low, High    float64 // least and most x
+}
+
+// Fit returns the line for which the squares of the distances in y are least: the slope is Σ(x − x̄)(y − ȳ) / Σ(x − x̄)², through the middle of
+// the readings (JCGM 100:2008, H.3). It takes x as exact and all y as equally sure. A pair with a NaN is left out, and so is what is left
+// over of the longer list.
+func Fit(x, y []float64) Line {
+	n := min(len(x), len(y))
+	l := Line{MeanX: math.NaN(), MeanY: math.NaN(), Slope: math.NaN(), Intercept: math.NaN(), Residual: math.NaN(), Low: math.NaN(), High: math.NaN()}
+	sumX, sumY := 0.0, 0.0
+	for i := range n {
+		if math.IsNaN(x[i] + y[i]) {
+			continue
+		}
+		if l.N == 0 {
+			l.Low, l.High = x[i], x[i]
+		}
+		l.N++
+		l.Low, l.High = min(l.Low, x[i]), max(l.High, x[i])
+		sumX += x[i]
+		sumY += y[i]
+	}
+	if l.N == 0 {
+		return l
+	}
+	l.MeanX, l.MeanY = sumX/float64(l.N), sumY/float64(l.N)
+	if l.Low == l.High {
+		return l
+	}
+	xx, xy := 0.0, 0.0
+	for i := range n {
+		if dx := x[i] - l.MeanX; !math.IsNaN(dx + y[i]) {
+			xx += dx * dx
+			xy += dx * (y[i] - l.MeanY)
+		}
+	}
+	l.Slope = xy / xx
+	l.Intercept = l.MeanY - l.Slope*l.MeanX
+	if l.N > 2 {
+		rest := 0.0
+		for i := range n {
+			if d := y[i] - l.At(x[i]); !math.IsNaN(d) {
+				rest += d * d
+			}
+		}
+		l.Residual = math.Sqrt(rest / float64(l.N-2))
+	}
+	return l
+}
+
+// At returns the y of the line at x.
+func (l *Line) At(x float64) float64 { return l.MeanY + l.Slope*(x-l.MeanX) }
+
+// Inverse returns the x at which the line reaches y; not finite where the line is level.
+func (l *Line) Inverse(y float64) float64 { return l.MeanX + (y-l.MeanY)/l.Slope }
+
+// Within reports whether x lies between the readings. What a line says beyond them is extrapolation.
+func (l *Line) Within(x float64) bool { return x >= l.Low && x <= l.High }
