@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"twistbench/calc"
+	"twistbench/calc/timetable"
 
 	"github.com/hack-pad/safejs"
 )
@@ -44,7 +45,7 @@ func (a *app) listen() error {
 			return err
 		}
 	}
-	for _, name := range [...]string{"storage", "hashchange"} {
+	for _, name := range [...]string{"storage", "hashchange", "tick", "visibilitychange"} {
 		if err := a.on(a.window, name, a.event); err != nil {
 			return err
 		}
@@ -57,6 +58,7 @@ func (a *app) event(event safejs.Value) error {
 	if err != nil {
 		return err
 	}
+	a.takeTime(&h)
 	switch h.kind {
 	case "input":
 		a.input(&h)
@@ -79,6 +81,12 @@ func (a *app) event(event safejs.Value) error {
 		}
 	case "storage":
 		a.stored(h.value)
+	case "tick":
+		a.tick()
+	case "visibilitychange":
+		a.display.Zone = timetable.ParseZone(h.value)
+		a.slots(&a.state)
+		a.tick()
 	case "hashchange":
 		if link := linkOf(h.href); link != "" {
 			a.openLink(link)
@@ -214,9 +222,11 @@ func (a *app) tap(h *happening) error {
 	case "take":
 		return a.worker.take()
 	case "bench":
-		a.bench = h.key
-		a.put("page", "data-bench", h.key)
-		a.put(h.key+"-next", focus, "")
+		a.openBench(h.key)
+	case "start", "start-at", "calendar":
+		a.timed(h.do)
+	case "seen", "late", "early", "stop", "file":
+		a.onCard(h)
 	case "invert":
 		a.inverted = !a.inverted
 		invert := ""
@@ -266,6 +276,15 @@ func (a *app) undo() {
 	a.keepAs(a.deleted)
 	a.disable("undo", a.history.Empty())
 	a.tell("say.undone", "")
+}
+
+// openBench fills the screen with a step.
+//
+//go:noinline
+func (a *app) openBench(step string) {
+	a.bench = step
+	a.put("page", "data-bench", step)
+	a.put(step+"-next", focus, "")
 }
 
 // unbench leaves the bench view, which fills the screen with one step's picture and its few numbers.

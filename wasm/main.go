@@ -6,6 +6,7 @@ package main
 
 import (
 	"twistbench/calc"
+	"twistbench/calc/timetable"
 	"twistbench/calc/words"
 
 	"github.com/hack-pad/safejs"
@@ -40,6 +41,7 @@ type app struct {
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
 	pause  pause
+	clock  clock
 	drill  drill
 	worker worker
 }
@@ -93,7 +95,11 @@ func (a *app) start() error {
 	if err := a.listen(); err != nil {
 		return err
 	}
+	a.takeTime(&now)
+	a.display.Zone = timetable.ParseZone(now.value)
 	a.refresh()
+	a.clock.last, _ = a.display.Runs(nil, nil) // as the build made it
+	a.openRuns()
 	a.put("page", "data-ready", "1")
 	if err := a.flush(); err != nil {
 		return err

@@ -6,7 +6,9 @@ import (
 	"strings"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 	"twistbench/calc/show"
+	"twistbench/calc/timetable"
 
 	"github.com/hack-pad/safejs"
 )
@@ -90,8 +92,8 @@ func (p *page) flush() error {
 
 // happening is an event and every box as it is then.
 type happening struct {
-	kind, id, do, key, value, href string
-	boxes                          string
+	kind, id, do, key, value, href, now string
+	boxes                               string
 }
 
 // gather reads an event, or with none just the page.
@@ -102,11 +104,17 @@ func (p *page) gather(event ...any) (h happening, err error) {
 	}
 	all, err := v.String()
 	first, rest := split(all, show.Record)
-	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href} {
+	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href, &h.now} {
 		*part, first = split(first, show.Part)
 	}
 	h.boxes = rest
 	return h, err
+}
+
+// takeTime takes the time of an event.
+func (p *page) takeTime(h *happening) {
+	n, _ := quantity.Digits(h.now)
+	p.display.Now = timetable.Instant(n)
 }
 
 // split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.

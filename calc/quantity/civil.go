@@ -124,35 +124,3 @@ func Digits(text string) (n int, ok bool) {
 	}
 	return n, true
 }
-
-// AppendDay appends a date: 2026-11-25.
-func AppendDay(b []byte, d Day) []byte {
-	date := d.Date()
-	b = AppendPadded(b, date.Year, 4)
-	b = append(b, '-')
-	b = AppendPadded(b, date.Month, 2)
-	b = append(b, '-')
-	return AppendPadded(b, date.Day, 2)
-}
-
-// AppendClock appends a time of the day to the minute: 07:30.
-func AppendClock(b []byte, c Clock) []byte {
-	second := int(c)
-	b = AppendPadded(b, second/3600, 2)
-	b = append(b, ':')
-	return AppendPadded(b, second/60%60, 2)
-}
-
-// AppendPadded appends a number of 0 or more with at least so many digits.
-//
-//go:noinline
-func AppendPadded(b []byte, n, width int) []byte {
-	ten := 1
-	for i := 1; i < width || n/ten > 9; i++ {
-		ten *= 10
-	}
-	for ; ten > 0; ten /= 10 {
-		b = append(b, byte('0'+n/ten%10))
-	}
-	return b
-}

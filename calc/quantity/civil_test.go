@@ -27,7 +27,8 @@ func TestDays(t *testing.T) {
 		assert.Equal(t, c.weekday, d.Weekday(), c.text)
 		year, week := d.Week()
 		assert.Equal(t, []int{c.year, c.week}, []int{year, week}, c.text)
-		assert.Equal(t, c.text, string(AppendDay(nil, d)))
+		date := d.Date()
+		assert.Equal(t, c.text, fmt.Sprintf("%04d-%02d-%02d", date.Year, date.Month, date.Day))
 	}
 }
 
@@ -59,7 +60,6 @@ func TestParseClock(t *testing.T) {
 		got, ok := ParseClock(text)
 		assert.True(t, ok, text)
 		assert.Equal(t, want, got, text)
-		assert.Equal(t, fmt.Sprintf("%02d:%02d", int(want)/3600, int(want)/60%60), string(AppendClock(nil, want)))
 	}
 	for _, text := range []string{"", ":", "7", "24:00", "12:60", "12:30:60", "12.30", "-1:30", "12:3", "012:30", "12:30:1", "12:30pm", "12:30:15.5", "1:", "a:30"} {
 		_, ok := ParseClock(text)

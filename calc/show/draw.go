@@ -29,10 +29,12 @@ const (
 	hangDrawing
 	cutDrawing
 	clampDrawing
+	clockDrawing
 	fibreThread
 	hangThread
 	cutThread
 	clampThread
+	clockThread
 )
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
@@ -41,10 +43,12 @@ var Drawings = [...]Drawing{
 	hangDrawing:  {"hang", 320, 424, hangShapes[:]},
 	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
+	clockDrawing: {"clock", 320, 228, clockShapes[:]},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
 	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
+	clockThread:  {"thread.clock", 28, 2400, threadClockShapes[:]},
 }
 
 // drawings appends the slots of every drawing.
@@ -68,6 +72,8 @@ func (s *sketch) draw(i int) {
 		drawCut(s)
 	case clampDrawing:
 		drawClamp(s)
+	case clockDrawing:
+		drawClock(s)
 	case fibreThread:
 		drawThreadFibre(s)
 	case hangThread:
@@ -76,6 +82,8 @@ func (s *sketch) draw(i int) {
 		drawThreadCut(s)
 	case clampThread:
 		drawThreadClamp(s)
+	case clockThread:
+		drawThreadClock(s)
 	}
 }
 

@@ -185,3 +185,12 @@ func drawThreadClamp(s *sketch) {
 	}
 	s.end()
 }
+
+var threadClockShapes = [...]Shape{{"draw.thread.clock.line", "path", "fibre", ""}}
+
+// drawThreadClock draws nothing but the thread: what happens now happens in time.
+func drawThreadClock(s *sketch) {
+	s.path(0)
+	s.stroke(threadX, 0, threadX, threadEnd)
+	s.end()
+}

@@ -9,6 +9,7 @@ import (
 )
 
 func (w *writer) slots() {
+	w.plan()
 	for id := calc.None + 1; id < calc.NumFields; id++ {
 		w.box(id)
 	}
@@ -19,6 +20,7 @@ func (w *writer) slots() {
 		w.note(&calc.Notes[i])
 	}
 	w.repeated()
+	w.timetable()
 	w.drawings()
 }
 
@@ -188,6 +190,9 @@ func (w *writer) says(id calc.ID) {
 		}
 		return
 	case f.Words != nil || math.IsNaN(x):
+		return
+	case id == calc.ClockTime:
+		w.clockSays()
 		return
 	case style == quantity.StyleList:
 		w.list(id)

@@ -14,6 +14,13 @@ const (
 	Value  = "v"
 	State  = "s"
 	Hidden = "h"
+	Rows   = "r" // of a table
+)
+
+// The marks between the rows of a table and between the cells of a row.
+const (
+	Row  = '\x1d'
+	Cell = '\x1c'
 )
 
 // Changes appends to out the records of next that differ from those of last, slot by slot. With last empty, all of them.

@@ -1,135 +1,134 @@
 package timetable
 
-import (
-	"strconv"
-	"unicode/utf8"
+import "strconv"
 
-	"twistbench/calc/quantity"
+// Calendar is a calendar file in the making (RFC 5545), of the plan of a name. Its times are UTC, so that it needs no time zone. All texts are UTF-8.
+type Calendar struct {
+	Plan  string
+	Start Instant // of the timetable
+	Now   Instant // when the file is made
+
+	b []byte
+	n int // octets in the line
+}
+
+// The form of the file. A mark stands for what is filled in there.
+const (
+	formHead = "BEGIN:VCALENDAR\nVERSION:2.0\nPRODID:-//Twistbench//Clock//EN\n"
+	// The sequence grows with the time, so that the newest version of an event wins; nobody is busy all the while that a step lasts.
+	formEvent = "BEGIN:VEVENT\nUID:\x01@twistbench\nDTSTAMP:\x02Z\nSEQUENCE:\x03\nDTSTART:\x04Z\nDTEND:\x05Z\n" +
+		"SUMMARY:\x06\nDESCRIPTION:\x07\nTRANSP:TRANSPARENT\n" + formAlarm + "-PT5M\nEND:VALARM\n" + formAlarm + "PT0S\nEND:VALARM\nEND:VEVENT\n"
+	formAlarm = "BEGIN:VALARM\nACTION:DISPLAY\nDESCRIPTION:\x06\nTRIGGER:"
+	formFoot  = "END:VCALENDAR\n"
 )
 
-// Event is an entry of a calendar file.
-type Event struct {
-	UID    string // the same whenever the same step of the same start is written
-	Start  Instant
-	Length int    // s; 0 for a moment
-	Title  string // also what its alarms say
-	Text   string
-	Before int // minutes from its first alarm to its second, which is at its start; 0 for only that one
+// Add adds a step, under a title that its alarms say too: one as it begins, one five minutes before. A step of the same plan, start and load
+// always has the same name, so that a calendar that takes the file in again replaces it.
+func (c *Calendar) Add(s *Step, title string) {
+	if c.b == nil {
+		c.fill(formHead, nil, "")
+	}
+	c.fill(formEvent, s, title)
 }
 
-// AppendCalendar appends a calendar file (RFC 5545) with events as they stand at an instant, now. The times are UTC, so that it needs no time
-// zone. A calendar that takes it in again puts later versions of an event in the place of earlier ones.
-func AppendCalendar(b []byte, now Instant, events []Event) []byte {
-	w := writer{b}
-	w.line("BEGIN", "VCALENDAR")
-	w.line("VERSION", "2.0")
-	w.line("PRODID", "-//Twistbench//Clock//EN")
-	for i := range events {
-		w.event(&events[i], now)
-	}
-	w.line("END", "VCALENDAR")
-	return w.b
+// File returns the file.
+func (c *Calendar) File() string {
+	c.fill(formFoot, nil, "")
+	return string(c.b)
 }
 
-// writer writes the lines of a calendar file.
-type writer struct{ b []byte }
-
-func (w *writer) event(e *Event, now Instant) {
-	w.line("BEGIN", "VEVENT")
-	w.line("UID", e.UID)
-	w.line("DTSTAMP", utc(now))
-	w.line("SEQUENCE", number(max(int(now)/60, 0))) // grows, so that the newest version of an event wins
-	w.line("DTSTART", utc(e.Start))
-	if e.Length > 0 {
-		w.line("DTEND", utc(e.Start+Instant(e.Length)))
-	}
-	w.line("SUMMARY", escaped(e.Title))
-	if e.Text != "" {
-		w.line("DESCRIPTION", escaped(e.Text))
-	}
-	w.line("TRANSP", "TRANSPARENT") // nobody is busy all the while
-	if e.Before > 0 {
-		w.alarm(e, "-PT"+number(e.Before)+"M")
-	}
-	w.alarm(e, "PT0S")
-	w.line("END", "VEVENT")
-}
-
-func (w *writer) alarm(e *Event, trigger string) {
-	w.line("BEGIN", "VALARM")
-	w.line("ACTION", "DISPLAY")
-	w.line("TRIGGER", trigger)
-	w.line("DESCRIPTION", escaped(e.Title))
-	w.line("END", "VALARM")
-}
-
-// octets is the most that a line has, its end not counted.
-const octets = 75
-
-// line writes a line, folded where it is too long, never within a character (RFC 5545, 3.1).
+// fill appends a form, filled in for a step.
 //
 //go:noinline
-func (w *writer) line(name, value string) {
-	w.b = append(w.b, name...)
-	w.b = append(w.b, ':')
-	n := len(name) + 1
-	for len(value) > 0 {
-		_, size := utf8.DecodeRuneInString(value)
-		if n+size > octets {
-			w.b = append(w.b, "\r\n "...)
-			n = 1
-		}
-		w.b = append(w.b, value[:size]...)
-		n += size
-		value = value[size:]
-	}
-	w.b = append(w.b, "\r\n"...)
-}
-
-// escaped writes a text as a calendar file does (RFC 5545, 3.3.11), without control characters; a byte that is no letter is left out.
-func escaped(text string) string {
-	var b []byte
-	for len(text) > 0 {
-		r, size := utf8.DecodeRuneInString(text)
-		switch {
-		case r == '\n':
-			b = append(b, `\n`...)
-		case r < ' ' || r >= 0x7f && r < 0xa0 || r == utf8.RuneError && size == 1:
-		case r == '\\' || r == ';' || r == ',':
-			b = append(b, '\\', byte(r))
+func (c *Calendar) fill(form string, s *Step, title string) {
+	for i := range len(form) {
+		switch mark := form[i]; mark {
+		case 1:
+			c.b = strconv.AppendUint(c.b, c.uid(s), 16)
+		case 2:
+			c.utc(c.Now)
+		case 3:
+			c.b = strconv.AppendInt(c.b, int64(c.Now)/60, 10)
+		case 4:
+			c.utc(c.Start + Instant(s.Start))
+		case 5:
+			c.utc(c.Start + Instant(max(s.End(), s.Start+60))) // an end is later than its start (3.8.2.2)
+		case 6:
+			c.escaped(title)
+		case 7:
+			c.escaped(c.Plan)
 		default:
-			b = append(b, text[:size]...)
+			c.byte(mark)
 		}
-		text = text[size:]
 	}
-	return string(b)
 }
 
-// utc writes an instant: 20261125T063000Z (RFC 5545, 3.3.5).
-func utc(i Instant) string {
-	d, c := Zone(nil).Local(i)
-	date, second := d.Date(), int(c)
-	b := quantity.AppendPadded(nil, (date.Year*100+date.Month)*100+date.Day, 8)
-	b = append(b, 'T')
-	b = quantity.AppendPadded(b, (second/3600*100+second/60%60)*100+second%60, 6)
-	return string(append(b, 'Z'))
+// A line has at most 75 octets, its end not counted (RFC 5545, 3.1). It is folded before a character that might not fit, if it had four.
+const fullLine = 75 - 4
+
+// byte appends a byte. A line ends as it must, and is folded where it is full, never within a character.
+//
+//go:noinline
+func (c *Calendar) byte(x byte) {
+	if x == '\n' {
+		c.b = append(c.b, '\r')
+		c.n = -1
+	} else if c.n > fullLine && x&0xc0 != 0x80 {
+		c.b = append(c.b, "\r\n "...)
+		c.n = 1
+	}
+	c.b = append(c.b, x)
+	c.n++
 }
 
-func number(n int) string { return string(strconv.AppendInt(nil, int64(n), 10)) }
-
-// UID returns the name of a step for calendars: the same for the same step of the same start of a plan of that name, and for no other.
-func UID(plan string, start Instant, s *Step) string {
-	h := uint64(14695981039346656037) // FNV-1a
-	for i := range len(plan) {
-		h = (h ^ uint64(plan[i])) * 1099511628211
+// escaped appends a text (RFC 5545, 3.3.11), without control characters.
+func (c *Calendar) escaped(text string) {
+	for i := range len(text) {
+		x := text[i]
+		if x == '\n' {
+			c.byte('\\')
+			x = 'n'
+		} else if x == '\\' || x == ';' || x == ',' {
+			c.byte('\\')
+		}
+		if x >= ' ' && x != 0x7f {
+			c.byte(x)
+		}
 	}
-	for n := uint64(start); n > 0; n >>= 8 {
-		h = (h ^ n&0xff) * 1099511628211
-	}
-	b := strconv.AppendUint(nil, h, 16)
-	b = append(b, '-')
-	b = append(b, s.Do.Key()...)
-	b = append(b, '-')
-	b = strconv.AppendInt(b, int64(s.Load), 10)
-	return string(append(b, "@twistbench"...))
 }
+
+// utc appends an instant: 20261125T063000 (RFC 5545, 3.3.5), without the Z.
+func (c *Calendar) utc(i Instant) {
+	d, clock := Zone(nil).Local(i)
+	date, second := d.Date(), int(clock)
+	c.two(date.Year / 100)
+	c.two(date.Year)
+	c.two(date.Month)
+	c.two(date.Day)
+	c.byte('T')
+	c.two(second / 3600)
+	c.two(second / 60 % 60)
+	c.two(second % 60)
+}
+
+// two appends the last two digits of a number.
+//
+//go:noinline
+func (c *Calendar) two(n int) {
+	c.byte(byte('0' + n/10%10))
+	c.byte(byte('0' + n%10))
+}
+
+// uid returns a number for a step that no other step, start or name of a plan is likely to have (FNV-1a).
+func (c *Calendar) uid(s *Step) uint64 {
+	h := uint64(14695981039346656037)
+	for i := range len(c.Plan) {
+		h = (h ^ uint64(c.Plan[i])) * prime
+	}
+	for n := uint64(c.Start)<<16 | uint64(s.Do)<<8 | uint64(s.Load); n > 0; n >>= 8 {
+		h = (h ^ n&0xff) * prime
+	}
+	return h
+}
+
+const prime = 1099511628211

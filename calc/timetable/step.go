@@ -47,11 +47,17 @@ func (d Do) Key() string { return dos[d].key }
 // Hands reports whether somebody is needed as the step begins.
 func (d Do) Hands() bool { return dos[d].hands }
 
+// Oven reports whether the oven is in use.
+func (d Do) Oven() bool { return d <= DoHold1 || d >= DoLoad2 && d <= DoHold2 }
+
+// Holds reports whether it is a hold.
+func (d Do) Holds() bool { return d == DoHold1 || d == DoHold2 }
+
 // loads reports whether a step needs a free oven to begin.
 func (d Do) loads() bool { return d == DoLoad1 || d == DoLoad2 }
 
 // frees reports whether the oven is free when a step ends.
-func (d Do) frees() bool { return d == DoPreheat || d == DoHold1 || d == DoHold2 }
+func (d Do) frees() bool { return d == DoPreheat || d.Holds() }
 
 // Step is one thing that is done with one load.
 type Step struct {
@@ -68,15 +74,14 @@ func (s *Step) End() int { return s.Start + s.Length }
 // step of no length is left out, unless hands are needed for it. A part that is unknown, or lasts more than a year, gives no steps, and is
 // returned; NumParts stands for none.
 func Steps(none []Step, t *Times) ([]Step, Part) {
-	var length [NumParts]int
+	m := maker{steps: none}
 	for p := range NumParts {
 		n, ok := t.seconds(p)
 		if !ok && !(t.Stages == 1 && p >= Reclamp && p <= Cool2) {
 			return none, p
 		}
-		length[p] = n
+		m.length[p] = n
 	}
-	m := maker{steps: none, length: &length}
 	m.add(DoPreheat, 1)
 	loads := min(max(t.Loads, 1), MaxLoads)
 	for load := 1; load <= loads; load++ {
@@ -100,7 +105,7 @@ func Steps(none []Step, t *Times) ([]Step, Part) {
 // maker puts steps one behind the other.
 type maker struct {
 	steps  []Step
-	length *[NumParts]int
+	length [NumParts]int
 	after
 }
 
@@ -149,6 +154,15 @@ func inOrder(steps []Step) {
 			steps[j-1], steps[j] = steps[j], steps[j-1]
 		}
 	}
+}
+
+// Loads returns how many loads there are.
+func Loads(steps []Step) int {
+	n := 0
+	for i := range steps {
+		n = max(n, steps[i].Load)
+	}
+	return n
 }
 
 // Total returns how long all the steps take together (s).

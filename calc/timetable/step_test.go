@@ -151,7 +151,6 @@ func TestOneOven(t *testing.T) {
 		require.Equal(t, NumParts, unknown)
 		check(t, steps)
 		assert.LessOrEqual(t, len(steps), int(NumDos)*MaxLoads)
-		run := Run{Steps: steps}
-		assert.Equal(t, min(max(all.Loads, 1), MaxLoads), run.Loads())
+		assert.Equal(t, min(max(all.Loads, 1), MaxLoads), Loads(steps))
 	}
 }

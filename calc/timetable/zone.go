@@ -17,6 +17,20 @@ type Zone []Shift
 
 const day = 86400 // s
 
+// ParseZone reads a zone as the page lists it: of each shift its instant, and how many seconds clocks are ahead of UTC and a day more, so that
+// no number is below 0; each with a blank behind it. What can't be read, and all behind it, is left out.
+func ParseZone(text string) (z Zone) {
+	s := ints{text: text}
+	for s.text != "" {
+		shift := Shift{Instant(s.next()), s.next() - day}
+		if s.bad {
+			break
+		}
+		z = append(z, shift)
+	}
+	return z
+}
+
 // ahead returns the last shift that holds at an instant.
 func (z Zone) ahead(i Instant) int {
 	if len(z) == 0 {

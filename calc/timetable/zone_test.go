@@ -1,6 +1,7 @@
 package timetable
 
 import (
+	"fmt"
 	"testing"
 	"time"
 	_ "time/tzdata"
@@ -36,6 +37,11 @@ func at(text string, l *time.Location) (d quantity.Day, c quantity.Clock, i Inst
 	return d, c, Instant(w.Unix())
 }
 
+func said(d quantity.Day, c quantity.Clock) string {
+	date := d.Date()
+	return fmt.Sprintf("%04d-%02d-%02d %02d:%02d", date.Year, date.Month, date.Day, int(c)/3600, int(c)/60%60)
+}
+
 func TestInstant(t *testing.T) {
 	for _, c := range []struct {
 		place, local string
@@ -67,7 +73,7 @@ func TestInstant(t *testing.T) {
 			assert.Equal(t, want, i)
 			assert.Equal(t, c.fit, fit)
 			d, second = z.Local(i)
-			assert.Equal(t, c.says, string(quantity.AppendClock(append(quantity.AppendDay(nil, d), ' '), second)))
+			assert.Equal(t, c.says, said(d, second))
 		})
 	}
 }
@@ -105,7 +111,7 @@ func TestEveryQuarter(t *testing.T) {
 					i, fit := z.Instant(d, second)
 					k := wall{d, second}
 					if fit != [...]Fit{Never, Once, Doubled}[times[k]] || times[k] > 0 && i != first[k] {
-						t.Fatalf("%s %s: got %d, %d", quantity.AppendDay(nil, d), quantity.AppendClock(nil, second), i, fit)
+						t.Fatalf("%s: got %d, %d", said(d, second), i, fit)
 					}
 				}
 			}
@@ -128,5 +134,18 @@ func TestShortZones(t *testing.T) {
 			assert.Equal(t, i, back, c.name)
 			assert.Equal(t, Once, fit, c.name)
 		}
+	}
+}
+
+func TestParseZone(t *testing.T) {
+	for text, want := range map[string]Zone{
+		"":                                   nil,
+		"1774400000 90000 1774746000 93600 ": {{1774400000, 3600}, {1774746000, 7200}},
+		"1774400000 68400 ":                  {{1774400000, -5 * 3600}},
+		"1774400000 90000 1774746000":        {{1774400000, 3600}},
+		"1774400000 90000 x y ":              {{1774400000, 3600}},
+		"1774400000":                         nil,
+	} {
+		assert.Equal(t, want, ParseZone(text), text)
 	}
 }

@@ -370,6 +370,34 @@ note.dial-beyond = This is beyond your readings. Take one nearby.
 note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
 note.frame-short = The frame is shorter than the gap of {clamp.last}.
 
+# the clock
+do.preheat = Heat up the oven
+do.load-1 = Put it in
+do.recovery-1 = Oven heats up again
+do.hold-1 = First hold
+do.cool-1 = Take it out to cool
+do.reclamp = Clamp at the second gap
+do.load-2 = Put it in again
+do.recovery-2 = Oven heats up again
+do.hold-2 = Second hold
+do.cool-2 = Take it out to cool
+do.rest = Release, let it rest
+do.ready = Ready to test
+clock.load = , load
+clock.days = Mon Tue Wed Thu Fri Sat Sun
+clock.lasts = Ready to test {lasts} after the start.
+clock.from = Start {start}, ready to test {end}.
+clock.past = That is a start {start}, which is past. Choose another time or day.
+clock.never = Clocks are put forward over that time: so much later is taken.
+clock.twice = That time comes twice, as clocks are put back: the first is taken.
+clock.on = until {ends}, then: {next} – {plan}
+clock.done = since {ends} – {plan}
+clock.missing = First give the {part}.
+clock.full = That is as many as can be under way: stop one first.
+
+draw.clock.title = When each thing happens
+draw.clock.desc = A row for each load, to one scale of time: boxes are the oven, hatched while it holds; dashes are cooling; ticks are where hands are needed. The table says the same in words.
+
 # where equations hold
 holds.solid-round = for a solid round strand, before twist
 holds.solid = for a solid strand, before twist

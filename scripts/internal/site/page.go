@@ -71,6 +71,9 @@ func (r *renderer) funcs() template.FuncMap {
 		"head":    func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
 		"notes":   r.notes,
 		"bench":   r.bench,
+		"rows":    r.rows,
+		"cards":   cards,
+		"minutes": func() []int { return []int{1, 5, 15} },
 		"drawing": func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
 		"thread":  func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
 		"shapes":  r.shapes,
@@ -123,7 +126,7 @@ type option struct {
 type box struct {
 	Key, Label, Name, Letter, Hint, Mode, About string
 	Value, State, Mark, Says, Other, Sure       string
-	Unit, UnitWords                             string
+	Unit, UnitWords, Type                       string
 	List, Why                                   bool
 	Units, Options                              []option
 	Doubt                                       *box
@@ -155,7 +158,7 @@ func (r *renderer) field(key string) (*box, error) {
 	}
 	at := func(suffix, what string) string { return r.slots[key+suffix+" "+what] }
 	b := &box{
-		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Mode: "decimal",
+		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Type: "text", Mode: "decimal",
 		Value: at("", show.Value), State: at(":box", show.State), Mark: at(":mark", show.Text), Says: at(":says", show.Text), Other: at(":other", show.Text), Sure: at(":doubt", show.Text),
 		Why: show.HasWorking(id),
 	}
@@ -180,6 +183,10 @@ func (r *renderer) field(key string) (*box, error) {
 		b.Mode = "numeric"
 	case quantity.StyleRatio:
 		b.Mode = "text"
+	case quantity.StyleDay:
+		b.Type, b.Mode = "date", ""
+	case quantity.StyleClock:
+		b.Type, b.Mode = "time", ""
 	}
 	if f.Unit != "" && !b.List && f.Words == nil {
 		b.Unit = at(":unit", show.Value)
@@ -267,6 +274,33 @@ func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error
 		data.Numbers = append(data.Numbers, number{k, label, v, r.state.Value(calc.Find(k)) == nil})
 	}
 	return r.part("bench", data)
+}
+
+// rows renders the rows of a table.
+func (r *renderer) rows(id string) (template.HTML, error) {
+	v, err := r.slot(id, show.Rows)
+	var b strings.Builder
+	for row := range strings.SplitSeq(v, string(rune(show.Row))) {
+		b.WriteString("<tr>")
+		for cell := range strings.SplitSeq(row, string(rune(show.Cell))) {
+			b.WriteString("<td>" + template.HTMLEscapeString(cell) + "</td>")
+		}
+		b.WriteString("</tr>")
+	}
+	return template.HTML(b.String()), err
+}
+
+// card is a place for one load of a timetable that was started.
+type card struct {
+	ID string
+	N  int
+}
+
+func cards() (all []card) {
+	for n, id := range show.CardIDs {
+		all = append(all, card{id, n})
+	}
+	return all
 }
 
 func (r *renderer) drawing(name, key string) (template.HTML, error) {
