@@ -3,6 +3,7 @@ package calc
 import (
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
+	"twistbench/calc/trial"
 )
 
 // Results is the answers of a plan, in SI; NaN while something they need is unknown.
@@ -90,11 +91,12 @@ type Results struct {
 	HoleGap      [2]quantity.Length
 	HoleStretch  [2]quantity.Fraction
 
-	Dial, MeanDial, MeanProbe, AtSet, Peak quantity.Temperature
-	Slope                                  quantity.Number
-	Margin                                 quantity.TemperatureDifference
-	Frames, PerLoad, Loads                 quantity.Count
-	HeatTime                               quantity.Time
+	Dial, MeanDial, MeanProbe, Peak quantity.Temperature
+	Slope                           quantity.Number
+	Margin                          quantity.TemperatureDifference
+	Frames, PerLoad, Loads          quantity.Count
+	HeatTime                        quantity.Time
+	oven                            trial.Line
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -223,16 +225,15 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
 
 	HeatDial - NumFields:      {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
-	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: meanWorking},
-	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: meanWorking},
-	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: slopeWorking},
-	HeatAtSet - NumFields:     {Key: "heat.at-set", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.AtDialEq, Terms: []ID{HeatMeanProbe, HeatSlope, HeatSet, HeatMeanDial}}},
+	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
 	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
 	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
 	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
 	HeatPerLoad - NumFields:   {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
 	HeatLoads - NumFields:     {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
-	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 4, Choose: heatTimeWorking},
+	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3, Choose: heatTimeWorking},
 }
 
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
@@ -489,8 +490,6 @@ func (st *State) answer(id ID) quantity.Value {
 		return &st.Out.MeanProbe
 	case HeatSlope:
 		return &st.Out.Slope
-	case HeatAtSet:
-		return &st.Out.AtSet
 	case HeatPeak:
 		return &st.Out.Peak
 	case HeatMargin:

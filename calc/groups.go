@@ -49,6 +49,16 @@ type Givens [2]ID
 // Has reports whether id is one of the givens.
 func (g Givens) Has(id ID) bool { return id != None && (g[0] == id || g[1] == id) }
 
+// open reports whether a group has room for id as one more given: too few are, and none says the same fact.
+func (g Givens) open(group *Group, id ID) bool {
+	for _, given := range g {
+		if given != None && group.Fact(given) == group.Fact(id) {
+			return false
+		}
+	}
+	return g[group.Free()-1] == None
+}
+
 // Free returns how many givens the group takes.
 func (g *Group) Free() int { return max(1, len(g.Facts)-1) }
 

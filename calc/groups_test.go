@@ -90,6 +90,9 @@ func TestGroupsBothWays(t *testing.T) {
 							continue
 						}
 						sb := sa.Type(b.ID, exact(b.ID, first.SI(b.ID)), Fields[b.ID].Unit)
+						if sa.looped() || sb.looped() {
+							continue // see TestTypeKeepsTurns
+						}
 						if sb.Text[CutRatio] != sa.Text[CutRatio] && known(start.Plan.Measured) {
 							continue // the ratio of this piece takes the place of the planned one
 						}
@@ -133,6 +136,9 @@ func TestMeasuredGapsStay(t *testing.T) {
 		var st State
 		st.Work(&s)
 		for _, done := range []ID{CutPrecursor, CutLength, CutTotal, ClampCoiled} {
+			if done == ClampCoiled && !start.Plan.Given[ShapeGroup].Has(CutRatio) {
+				continue // the shape of this piece says what is planned
+			}
 			same(t, start.SI(done), st.SI(done), "%s was done already in %s", done.Key(), plan.name)
 		}
 	}

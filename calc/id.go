@@ -250,7 +250,6 @@ const (
 	HeatMeanDial
 	HeatMeanProbe
 	HeatSlope
-	HeatAtSet
 	HeatPeak
 	HeatMargin
 	HeatFrames

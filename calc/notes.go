@@ -77,6 +77,10 @@ var Notes = [...]Note{
 	{"coil-overlap", CoilOutside, Stop, func(s *State) bool {
 		return s.Plan.Mean >= s.Plan.Thickness*(1-1e-9) && s.Out.CoilGap < -overlap(s)
 	}},
+	{"coil-unlike", CoilOutside, Care, func(s *State) bool {
+		i := s.Plan.Index
+		return i >= 1 && (i < s.Out.LoadIndex[1]*0.8 || i > s.Out.LoadIndex[2]*1.2)
+	}},
 	{"coil-open", CoilOutside, Fine, func(s *State) bool { return s.Out.CoilGap > overlap(s) }},
 	{"coil-lengths", CoilOutside, Care, func(s *State) bool {
 		d := float64(s.Out.ShapeRatio / s.Out.ThisRatio)
@@ -120,33 +124,21 @@ var Notes = [...]Note{
 		set, usual := s.Plan.Heat.Set, &s.Heating().Setting
 		return (set < usual.Low || set > usual.High) && !(set >= s.Plan.Heat.Melt) && !tooCold(s) && !looseLoop(s)
 	}},
-	{"heat-pe", HeatSet, Care, func(s *State) bool { return made(&s.Plan, PolymerPolyethylene) }},
-	{"heat-pvdf", HeatSet, Care, func(s *State) bool { return made(&s.Plan, PolymerPVDF) }},
 	{"peak-over", HeatPeak, Stop, func(s *State) bool {
 		return s.Out.Peak >= s.Plan.Heat.Melt && !(s.Plan.Heat.Set >= s.Plan.Heat.Melt)
 	}},
 	{"peak-near", HeatPeak, Care, func(s *State) bool { return s.Out.Margin > 0 && s.Out.Margin < craft.KeepUnderMelting }},
 	{"frame-limit", HeatPeak, Stop, func(s *State) bool { return s.Out.Peak > s.Plan.Heat.FrameLimit }},
 	{"probe-falls", HeatDial, Stop, func(s *State) bool { return s.Out.Slope <= 0 }},
-	{"dial-one", HeatDial, Care, func(s *State) bool {
-		line := oven(&s.Plan)
-		return line.N > 0 && !known(line.Slope)
-	}},
+	{"dial-one", HeatDial, Care, func(s *State) bool { return s.Out.oven.N > 0 && !known(s.Out.oven.Slope) }},
 	{"dial-beyond", HeatDial, Care, func(s *State) bool {
-		line := oven(&s.Plan)
-		return line.Slope > 0 && known(s.Out.Dial) && !line.Within(float64(s.Out.Dial))
+		return s.Out.oven.Slope > 0 && known(s.Out.Dial) && !s.Out.oven.Within(float64(s.Out.Dial))
 	}},
 	{"frame-large", HeatPerLoad, Stop, func(s *State) bool { return s.Out.Frames == 0 }},
-	{"frame-short", HeatPerLoad, Care, func(s *State) bool { return s.Plan.Heat.FrameLength < s.Out.Last }},
 }
 
 // Heating returns what is known of the fibre in the oven.
 func (st *State) Heating() *craft.Heating { return &craft.Heatings[st.Plan.Fibre.Polymer] }
-
-// made reports whether the fibre, or the companion yarn if there is one, is of a polymer.
-func made(p *Plan, polymer quantity.Word) bool {
-	return p.Fibre.Polymer == polymer || p.Yarn.Strands > 0 && p.Yarn.Polymer == polymer
-}
 
 // tooCold reports whether the oven stays under the glass transition.
 func tooCold(s *State) bool { return s.Plan.Heat.Set < s.Heating().Glass.High }

@@ -40,6 +40,22 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"trial-off":     {"cut.trial-precursor=300 mm&cut.trial-coiled=66 mm", "cut.trial-precursor=300 mm&cut.trial-coiled=62 mm"}, // 4.55 and 4.84
 	"trial-shorter": {"cut.trial-precursor=60 mm&cut.trial-coiled=62 mm", "cut.trial-precursor=300 mm&cut.trial-coiled=62 mm"},
 
+	"twist-most":     {"twist.per-precursor=620", "twist.per-precursor=600"}, // 1 ÷ (π × 0.52 mm) is 612
+	"twist-hand-own": {"twist.yarn-hand=s", "twist.yarn-hand=s&twist.hand=s"},
+	"onset-early":    {"twist.bias=58", "twist.bias=54"}, // 55.9° at most
+
+	"coil-thin":    {"coil.outside=1.1 mm", "coil.outside=1.12 mm"},                                     // twice 0.558 mm
+	"coil-overlap": {"coil.outside=1.3 mm&coil.pitch=0.5 mm", "coil.outside=1.3 mm&coil.pitch=0.56 mm"}, // they touch at 0.575 mm
+	"coil-unlike":  {"coil.outside=1.8 mm", "coil.outside=1.6 mm"},                                      // index 2.22 and 1.87; 1.58 at most
+	"coil-open":    {"coil.outside=1.3 mm&coil.pitch=0.7 mm", "coil.outside=1.3 mm&coil.pitch=0.58 mm"},
+	"coil-lengths": {"clamp.measured=95 mm&coil.outside=1.3 mm&coil.pitch=0.576 mm", "clamp.measured=86 mm&coil.outside=1.3 mm&coil.pitch=0.576 mm"}, // 4.8 against 4.29 and 4.74
+	"coil-unknown": {"coil.outside=1.3 mm&coil.count=160&cut.precursor=408 mm", "coil.outside=1.3 mm&coil.count=150&cut.precursor=408 mm"},           // 151.8 coils lie flat
+	"coil-past":    {"clamp.second-stretch=-1 %&clamp.first-stretch=0", "clamp.second-stretch=0&clamp.first-stretch=0"},                              // solid at 84.82 of 85 mm
+
+	"rod-same":     {"coil.rod=2 mm", "coil.rod=2 mm&coil.rod-hand=opposite"},
+	"rod-opposite": {"coil.rod=2 mm&coil.rod-hand=opposite", "coil.rod=2 mm"},
+	"rod-overlap":  {"coil.rod=2 mm&coil.rod-pitch=0.5 mm", "coil.rod=2 mm&coil.rod-pitch=0.6 mm"},
+
 	"measured":         {"clamp.measured=88 mm", ""},
 	"measured-long":    {"clamp.measured=409 mm", "clamp.measured=407 mm"}, // cut from 408 mm
 	"measured-relaxed": {"clamp.measured=88 mm&clamp.measured-state=relaxed", "clamp.measured-state=relaxed"},
@@ -57,8 +73,6 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"heat-cold":    {"heat.set=69 °C", "heat.set=70 °C"},
 	"heat-loop":    {"heat.set=149 °C", "heat.set=150 °C"},
 	"heat-unusual": {"heat.set=211 °C", "heat.set=210 °C"},
-	"heat-pe":      {"fibre.polymer=polyethylene", "yarn.polymer=polyethylene"},
-	"heat-pvdf":    {"yarn.polymer=pvdf&yarn.strands=1", "fibre.polymer=polyester"},
 	"peak-over":    {"heat.set=245 °C", "heat.set=244 °C"},
 	"peak-near":    {"heat.set=206 °C", "heat.set=205 °C"},
 	"frame-limit":  {"heat.frame-limit=189 °C", "heat.frame-limit=190 °C"},
@@ -66,7 +80,6 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"dial-one":     {"heat.dial-2=150&heat.probe-2=170", "heat.dial-2=150"},
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
 	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
-	"frame-short":  {"heat.frame-length=120 mm", "heat.frame-length=121 mm"}, // 120.7 mm
 }
 
 func TestNotes(t *testing.T) {

@@ -369,28 +369,10 @@ func (p *Plan) Value(id ID) quantity.Value {
 		return &p.Heat.Melt
 	case HeatFrameLimit:
 		return &p.Heat.FrameLimit
-	case HeatDial1, HeatDial2, HeatDial3:
-		return &p.Heat.Dial[(id-HeatDial1)/2]
-	case HeatProbe1, HeatProbe2, HeatProbe3:
-		return &p.Heat.Probe[(id-HeatProbe1)/2]
-	case HeatPreheat:
-		return &p.Heat.Preheat
-	case HeatLoad:
-		return &p.Heat.Load
-	case HeatRecovery:
-		return &p.Heat.Recovery
-	case HeatHold1:
-		return &p.Heat.Hold[0]
-	case HeatCool1:
-		return &p.Heat.Cool[0]
-	case HeatReclamp:
-		return &p.Heat.Reclamp
-	case HeatHold2:
-		return &p.Heat.Hold[1]
-	case HeatCool2:
-		return &p.Heat.Cool[1]
-	case HeatRest:
-		return &p.Heat.Rest
+	case HeatDial1, HeatProbe1, HeatDial2, HeatProbe2, HeatDial3, HeatProbe3:
+		return &p.Heat.Readings[id-HeatDial1]
+	case HeatPreheat, HeatLoad, HeatRecovery, HeatHold1, HeatCool1, HeatReclamp, HeatHold2, HeatCool2, HeatRest:
+		return &p.Heat.Times[id-HeatPreheat]
 	case HeatOvenWidth:
 		return &p.Heat.OvenWidth
 	case HeatOvenDepth:

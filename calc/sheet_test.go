@@ -329,3 +329,42 @@ func TestDoneAndAnew(t *testing.T) {
 	assert.Empty(t, s.Anew().Text[ClampMeasured])
 	assert.Equal(t, s.Text[CutPrecursor], s.Anew().Text[CutPrecursor])
 }
+
+// Turns counted on the whole precursor keep it, and give way to turns per metre where it is no longer given.
+func TestTypeKeepsTurns(t *testing.T) {
+	s := sheetOf(t, "coil.outside=1.3 mm&coil.pitch=0.6 mm")
+	var st State
+	st.Work(&s)
+	cut := st.SI(CutPrecursor)
+	next := st.Type(s, TwistTurns, "170", "turns")
+	assert.Equal(t, Givens{TwistTurns}, next.Given[TwistGroup])
+	assert.Equal(t, Givens{CutPrecursor}, next.Given[LengthGroup])
+	st.Work(&next)
+	assert.InEpsilon(t, cut, st.SI(CutPrecursor), 1e-6)
+	assert.InDelta(t, 170, st.SI(TwistTurns), 1e-9)
+	turns := st.SI(TwistPerPrecursor)
+	last := st.Type(next, ClampCoiled, "90", "mm")
+	assert.Equal(t, Givens{TwistPerPrecursor}, last.Given[TwistGroup])
+	st.Work(&last)
+	assert.InEpsilon(t, turns, st.SI(TwistPerPrecursor), 1e-6)
+	assert.InDelta(t, 0.09, st.SI(ClampCoiled), 1e-12)
+
+	// as a plan text it is possible; then the turns need the ratio, and nothing goes round in circles
+	s = sheetOf(t, "twist.turns=170&coil.outside=1.3 mm&coil.pitch=0.6 mm")
+	st.Work(&s)
+	assert.False(t, known(st.SI(TwistBias)))
+}
+
+// A count takes the ratio's place: what was cut stays, to seven digits.
+func TestTypeKeepsCut(t *testing.T) {
+	s := Start()
+	var st State
+	st.Work(&s)
+	s = st.Type(s, CoilCount, "140", "coils")
+	assert.Equal(t, Givens{CutPrecursor}, s.Given[LengthGroup])
+	assert.Equal(t, Givens{CoilOutside, CoilCount}, s.Given[ShapeGroup])
+	st.Work(&s)
+	assert.InEpsilon(t, 0.408, st.SI(CutPrecursor), 1e-7)
+	assert.InEpsilon(t, 0.408, float64(st.Plan.Contraction)*140*st.SI(CoilTurnLength), 1e-7) // all of it is in the coils
+	assert.InEpsilon(t, st.SI(CutRatio), st.SI(CoilShapeRatio), 1e-12)
+}

@@ -43,18 +43,23 @@ func (st *State) Text(id ID) string {
 // Type returns sheet s, which the state was worked from, with text typed into field id, so that what was done stays done.
 //
 // Once a piece is coiled, what was cut is cut: a measured coil, and a count or pitch that takes the ratio's place among the givens, make the
-// precursor the given length, as it was worked out. And where neither precursor nor ratio is given any more, turns counted on the whole
-// precursor can't be: then the turns per metre are given in their place.
+// precursor the given length, as it was worked out. Turns counted on the whole precursor need it or the ratio as a given too: typing them
+// makes it one, and where another length takes its place, the turns per metre take theirs.
 func (st *State) Type(s Sheet, id ID, text, unit string) Sheet {
-	g, _ := GroupOf(id)
-	if text != "" && (id == ClampMeasured || g == ShapeGroup && !s.Given[g].Has(id) && s.released(g, id) == CutRatio) {
-		s = st.give(s, CutPrecursor)
+	next := s.Type(id, text, unit)
+	released := s.Given[ShapeGroup].Has(CutRatio) && !next.Given[ShapeGroup].Has(CutRatio)
+	if text != "" && (id == ClampMeasured || released || id == TwistTurns && next.looped()) {
+		return st.give(s, CutPrecursor).Type(id, text, unit)
 	}
-	s = s.Type(id, text, unit)
-	if s.Given[TwistGroup].Has(TwistTurns) && !s.Given[ShapeGroup].Has(CutRatio) && !s.Given[LengthGroup].Has(CutPrecursor) {
-		s = st.give(s, TwistPerPrecursor)
+	if next.looped() {
+		return st.give(next, TwistPerPrecursor)
 	}
-	return s
+	return next
+}
+
+// looped reports whether the turns are given on a precursor that follows from them: through the shape of the coil, which needs the twist.
+func (s *Sheet) looped() bool {
+	return s.Given[TwistGroup].Has(TwistTurns) && !s.Given[ShapeGroup].Has(CutRatio) && !s.Given[LengthGroup].Has(CutPrecursor)
 }
 
 // give returns the sheet with a worked-out member of a group as its given.
@@ -157,7 +162,7 @@ func (st *State) Needs(id ID) ID {
 		if !st.Worked(id) {
 			return id
 		}
-		if g, ok := GroupOf(id); ok && st.Plan.Given[g][0] == None {
+		if g, ok := GroupOf(id); ok && st.Plan.Given[g].open(&Groups[g], id) {
 			return id
 		}
 		next := None

@@ -101,6 +101,10 @@ func TestStart(t *testing.T) {
 		switch {
 		case id == FibreDensity || id == YarnDensity: // the book value
 			assert.Equal(t, 1140.0, si, f.Key)
+		case id == TwistYoung:
+			assert.Equal(t, 2.5e9, si, f.Key)
+		case id == TwistShear:
+			assert.Equal(t, 0.42e9, si, f.Key)
 		case id == HeatMelt: // of nylon 6,6
 			assert.InDelta(t, 255+273.15, si, 1e-9, f.Key)
 		case f.Start == "":
@@ -165,7 +169,7 @@ func leaves(typ reflect.Type) (n int) {
 }
 
 func TestEveryQuantityHasARow(t *testing.T) {
-	const workedOut = 2 // LoadArea and SolidArea: answers that are kept in the Plan
+	const workedOut = 6 // LoadArea, SolidArea, Before, Thickness, Contraction and Titre: answers that are kept in the Plan
 	assert.Equal(t, int(NumFields-None-1)+workedOut, leaves(reflect.TypeFor[Plan]()), "fields of Plan")
 	const sets = 2 // under-set and over-set are text
 	assert.Equal(t, int(NumAnswers)-sets-workedOut, leaves(reflect.TypeFor[Results]()), "fields of Results")

@@ -99,11 +99,16 @@ func moduli(p *Plan) craft.Moduli {
 	return m
 }
 
-// onset works out at how many turns the first coil is expected: by one's own count, or else by the band of the book.
-func onset(p *Plan, r *Results) {
+// onsetBiases returns the bias angles at which the first coil is expected: typical, least and most.
+func onsetBiases(p *Plan) [3]quantity.Angle {
 	m := moduli(p)
 	low, typical, high := m.Onset(p.Stress)
-	r.OnsetBias = [3]quantity.Angle{typical, low, high}
+	return [3]quantity.Angle{typical, low, high}
+}
+
+// onset works out at how many turns the first coil is expected: by one's own count, or else by the band of the book.
+func onset(p *Plan, r *Results) {
+	r.OnsetBias = onsetBiases(p)
 	if known(p.Counted) {
 		own := craft.SameOnset(p.Counted, p.Precursor, trialPrecursor(p))
 		r.Onset = [3]quantity.Turns{own, own * (1 - CountDoubt), own * (1 + CountDoubt)}
@@ -160,18 +165,19 @@ var (
 
 	onsetBias     = Working{Eq: &craft.OnsetBiasEq, Terms: []ID{TwistYoung, HangStress, TwistShear}}
 	onsetBiasBand = Working{Method: "onset-band", Source: &craft.TorsionTables, Terms: []ID{TwistYoung, TwistShear, HangStress}}
-	onsetTurns    = [3]Working{onsetOf(TwistOnsetBias), onsetOf(TwistOnsetBiasLeast), onsetOf(TwistOnsetBiasMost)}
-	onsetOwn      = Working{Eq: &craft.SameOnsetEq, Terms: []ID{TwistCounted, CutPrecursor, TwistCountedPrecursor}}
-	onsetOwnHere  = Working{Method: "own-count", Source: &craft.Geometry, Terms: []ID{TwistCounted}}
-	onsetOwnBand  = Working{Method: "own-band", Source: &craft.Memory, Terms: []ID{TwistOnset}}
-	slowOwn       = Working{Method: "slow-own", Source: &craft.Common, Terms: []ID{TwistOnset}}
-	slowLeast     = Working{Method: "slow-least", Source: &craft.Common, Terms: []ID{TwistOnsetLeast}}
-	bookModuli    = Working{Method: "book-value", Source: &craft.TorsionTables}
+	onsetTurns    = [3]Working{
+		{Eq: &craft.OnsetTurnsEq, Terms: []ID{CutPrecursor, TwistOnsetBias, TwistBefore}},
+		{Eq: &craft.OnsetTurnsEq, Terms: []ID{CutPrecursor, TwistOnsetBiasLeast, TwistBefore}},
+		{Eq: &craft.OnsetTurnsEq, Terms: []ID{CutPrecursor, TwistOnsetBiasMost, TwistBefore}},
+	}
+	onsetMost    = Working{Eq: &craft.MostTurnsEq, Terms: []ID{CutPrecursor, TwistBefore}}
+	onsetOwn     = Working{Eq: &craft.SameOnsetEq, Terms: []ID{TwistCounted, CutPrecursor, TwistCountedPrecursor}}
+	onsetOwnHere = Working{Method: "own-count", Source: &craft.Geometry, Terms: []ID{TwistCounted}}
+	onsetOwnBand = Working{Method: "own-band", Source: &craft.Memory, Terms: []ID{TwistOnset}}
+	slowOwn      = Working{Method: "slow-own", Source: &craft.Common, Terms: []ID{TwistOnset}}
+	slowLeast    = Working{Method: "slow-least", Source: &craft.Common, Terms: []ID{TwistOnsetLeast}}
+	bookModuli   = Working{Method: "book-value", Source: &craft.TorsionTables}
 )
-
-func onsetOf(bias ID) Working {
-	return Working{Eq: &craft.OnsetTurnsEq, Terms: []ID{CutPrecursor, bias, TwistBefore}}
-}
 
 func biasOfPerPrecursorWorking(p *Plan) *Working {
 	if known(p.Bundle) {
@@ -211,7 +217,7 @@ func mostTwistWorking(p *Plan) *Working {
 func onsetWorking(p *Plan) *Working {
 	switch {
 	case !known(p.Counted):
-		return &onsetTurns[0]
+		return onsetTurnsWorking(p, 0)
 	case known(p.CountedPrecursor):
 		return &onsetOwn
 	}
@@ -222,14 +228,23 @@ func onsetLeastWorking(p *Plan) *Working {
 	if known(p.Counted) {
 		return &onsetOwnBand
 	}
-	return &onsetTurns[1]
+	return onsetTurnsWorking(p, 1)
 }
 
 func onsetMostWorking(p *Plan) *Working {
 	if known(p.Counted) {
 		return &onsetOwnBand
 	}
-	return &onsetTurns[2]
+	return onsetTurnsWorking(p, 2)
+}
+
+// onsetTurnsWorking returns how the typical, least or most turns are worked out: so many turns as the fibre takes at all, where its moduli
+// ask for a steeper angle than it has.
+func onsetTurnsWorking(p *Plan, i int) *Working {
+	if onsetBiases(p)[i] > craft.SteepestBias {
+		return &onsetMost
+	}
+	return &onsetTurns[i]
 }
 
 func slowWorking(p *Plan) *Working {

@@ -50,8 +50,6 @@ func FibreInCoils(n quantity.Turns, l quantity.Length) quantity.Length {
 	return quantity.Length(n) * l
 }
 
-var FibreInCoilsEq = Equation{Symbol: "F", Expr: "N × l", Symbols: []string{"N", "l"}, Holds: "helix", Source: &Geometry}
-
 // PitchAngle returns the angle (rad) of the fibre in a coil of mean diameter d and pitch p (both m).
 func PitchAngle(d, p quantity.Length) quantity.Angle {
 	return quantity.Angle(math.Atan(float64(p) / (math.Pi * float64(d))))
@@ -209,8 +207,7 @@ func TurnsApart(d, p quantity.Length) quantity.Length {
 // t. The coil keeps its turns and its fibre, so it widens a little as it closes. NaN where a turn of that length cannot be wound of that
 // fibre.
 //
-// It is a search without an equation: every step adds what is missing in distance, which never passes the answer, because distance grows
-// slower than pitch.
+// It is a search without an equation: see touching.
 func SolidPitch(l, t quantity.Length) quantity.Length {
 	return touching(t, func(p quantity.Length) quantity.Length {
 		return MeanOfTurn(l, p)
@@ -232,17 +229,23 @@ func ClosedPitch(d, t quantity.Length) quantity.Length {
 }
 
 // touching searches the pitch at which turns are just the thickness t apart, when the coil has the mean diameter mean(p) at a pitch p. NaN
-// where that is under t.
+// where that is under t. It begins with two steps that each add what is missing and goes on along the chord through the last two, which
+// three or four steps take to the last digit: distance is all but straight in the pitch.
 func touching(t quantity.Length, mean func(p quantity.Length) quantity.Length) quantity.Length {
-	p := t
-	for range 100 {
+	p, was := t, t
+	before := quantity.Length(0) // what was missing at the pitch before
+	for range 30 {
 		d := mean(p)
 		missing := t - TurnsApart(d, p)
 		if d < t*(1-1e-9) || unknown(float64(missing)) {
 			break
 		}
-		p += missing
-		if missing <= 1e-14*t {
+		step := missing
+		if slope := (before - missing) / (p - was); p != was && slope > 0.1 {
+			step = missing / slope
+		}
+		p, was, before = p+step, p, missing
+		if max(step, -step) <= 1e-14*t {
 			return p
 		}
 	}
@@ -258,9 +261,6 @@ var SelfCoilModulus = Band{0.46e9, 0.55e9, 0.68e9}
 func IndexAtLoad(e, s quantity.Stress) quantity.Number {
 	return quantity.Number(max(1, math.Sqrt(float64(e)/float64(s))/4))
 }
-
-// IndexAtLoadEq holds where it gives 1 or more.
-var IndexAtLoadEq = Equation{Symbol: "C", Expr: "√(E ÷ σ) ÷ 4", Symbols: []string{"E", "σ"}, Holds: "self-coil", Source: &SelfCoil, Grade: Estimate}
 
 // OnRod returns the mean diameter (m) of a coil wound on a rod r (m) thick, of a fibre t (m) thick.
 func OnRod(r, t quantity.Length) quantity.Length { return r + t }
@@ -281,5 +281,3 @@ var UntwistedEq = Equation{Symbol: "P", Expr: "F × c", Symbols: []string{"F", "
 
 // ClosingLimit returns the most that a coil of pitch p (m) can shorten before its turns touch at the pitch s (m), as a share of its length.
 func ClosingLimit(p, s quantity.Length) quantity.Fraction { return quantity.Fraction(1 - s/p) }
-
-var ClosingLimitEq = Equation{Symbol: "x", Expr: "1 − s ÷ p", Symbols: []string{"s", "p"}, Holds: "same-hand", Source: &Geometry}

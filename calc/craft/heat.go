@@ -62,13 +62,6 @@ func Dial(want, dials, probes quantity.Temperature, slope quantity.Number) quant
 
 var DialEq = Equation{Symbol: "d", Expr: "D + (T − P) ÷ b", Symbols: []string{"D", "T", "P", "b"}, Holds: "oven-line", Source: &LeastSquares}
 
-// AtDial is the way back from Dial: the true temperature (K) at a dial set to d.
-func AtDial(d, dials, probes quantity.Temperature, slope quantity.Number) quantity.Temperature {
-	return probes + quantity.Temperature(slope)*(d-dials)
-}
-
-var AtDialEq = Equation{Symbol: "t", Expr: "P + b × (d − D)", Symbols: []string{"P", "b", "d", "D"}, Holds: "oven-line", Source: &LeastSquares}
-
 // Peak returns the hottest (K) that an oven set to a true temperature set gets, when it runs over by o (K) before it settles.
 func Peak(set quantity.Temperature, o quantity.TemperatureDifference) quantity.Temperature {
 	return set + quantity.Temperature(o)

@@ -54,8 +54,10 @@ func OnsetTurns(p quantity.Length, a quantity.Angle, d quantity.Length) quantity
 	return TurnsIn(PrecursorTwistUntwisted(min(a, SteepestBias), d), p)
 }
 
-// OnsetTurnsEq holds up to SteepestBias.
+// OnsetTurnsEq holds up to SteepestBias, MostTurnsEq from there on.
 var OnsetTurnsEq = Equation{Symbol: "N", Expr: "2 × P × tan(a ÷ 2) ÷ (π × d × √((1 + 1 ÷ cos a) ÷ 2))", Symbols: []string{"P", "a", "d"}, Holds: "elastic-rod", Source: &Worked, Grade: Estimate}
+
+var MostTurnsEq = Equation{Symbol: "N", Expr: "P ÷ (π × d)", Symbols: []string{"P", "d"}, Holds: "precursor-twist", Source: &Worked, Grade: Estimate}
 
 // SameOnset returns the turns at the first coil in a precursor p (m) after k turns were counted in one of q (m), same fibre and stress.
 func SameOnset(k quantity.Turns, p, q quantity.Length) quantity.Turns { return k * quantity.Turns(p/q) }

@@ -46,8 +46,6 @@ func TwistedTitre(t quantity.LinearDensity, c quantity.Number) quantity.LinearDe
 	return t * quantity.LinearDensity(c)
 }
 
-var TwistedTitreEq = Equation{Symbol: "T", Expr: "c × u", Symbols: []string{"c", "u"}, Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
-
 // The same of n strands of linear density u, and with m strands of a companion of v beside them.
 var (
 	TitreOfStrandsEq = Equation{Symbol: "T", Expr: "c × n × u", Symbols: []string{"c", "n", "u"}, Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
@@ -62,8 +60,6 @@ func Bias(n quantity.Twist, t quantity.Length) quantity.Angle {
 	return quantity.Angle(math.Atan(math.Pi * float64(t) * float64(n)))
 }
 
-var BiasEq = Equation{Symbol: "a", Expr: "atan(π × t × n)", Symbols: []string{"t", "n"}, Holds: "surface-helix", Source: &IdealYarn}
-
 // TwistForBias returns the turns per metre of twisted fibre t (m) thick that make a bias angle a (rad, under π/2).
 func TwistForBias(a quantity.Angle, t quantity.Length) quantity.Twist {
 	return quantity.Twist(math.Tan(acute(a)) / (math.Pi * float64(t)))
@@ -77,8 +73,6 @@ func BiasUntwisted(n quantity.Twist, d quantity.Length) quantity.Angle {
 	q := math.Pi * float64(d) * float64(n)
 	return quantity.Angle(math.Atan(q * math.Sqrt(1+q*q/4)))
 }
-
-var BiasUntwistedEq = Equation{Symbol: "a", Expr: "atan(π × d × n × √(1 + (π × d × n)² ÷ 4))", Symbols: []string{"d", "n"}, Holds: "constant-volume", Source: &Worked, Grade: Estimate}
 
 // PrecursorTwist returns the turns per metre of precursor at a bias angle a (rad, under π/2) of a fibre t (m) thick as twisted: TwistForBias
 // over Contraction, which is 2 tan(a/2) / (π t). At a given thickness it rises with the angle all the way, to 2/(π t).
@@ -164,8 +158,6 @@ func TwistOfFactor(k quantity.TwistFactor, t quantity.LinearDensity) quantity.Tw
 	return quantity.Twist(float64(k) / math.Sqrt(float64(t)))
 }
 
-var TwistOfFactorEq = Equation{Symbol: "n", Expr: "K ÷ √(T)", Symbols: []string{"K", "T"}, Holds: "as-twisted", Source: &IdealYarn}
-
 var PrecursorOfFactorEq = Equation{Symbol: "n", Expr: "K ÷ (c × √(T))", Symbols: []string{"K", "c", "T"}, Holds: "as-twisted", Source: &IdealYarn, Grade: Estimate}
 
 // BiasOfFactorUntwisted returns the bias angle (rad) of a twist factor k in a fibre that had the diameter d (m) and the linear density u (kg/m)
@@ -195,14 +187,10 @@ func BiasOfFactor(k quantity.TwistFactor, rho quantity.Density) quantity.Angle {
 	return quantity.Angle(math.Atan(2 * float64(k) * math.Sqrt(math.Pi/float64(rho))))
 }
 
-var BiasOfFactorEq = Equation{Symbol: "a", Expr: "atan(2 × K × √(π ÷ ρ))", Symbols: []string{"K", "ρ"}, Holds: "as-twisted", Source: &IdealYarn}
-
 // FactorForBias is the way back from BiasOfFactor, for a bias angle a (rad, under π/2).
 func FactorForBias(a quantity.Angle, rho quantity.Density) quantity.TwistFactor {
 	return quantity.TwistFactor(math.Tan(acute(a)) / (2 * math.Sqrt(math.Pi/float64(rho))))
 }
-
-var FactorForBiasEq = Equation{Symbol: "K", Expr: "tan a ÷ (2 × √(π ÷ ρ))", Symbols: []string{"a", "ρ"}, Holds: "as-twisted", Source: &IdealYarn}
 
 // SameTightness returns the turns per metre that give a fibre u (m) thick the bias angle that n turns per metre give one t (m) thick. It
 // holds per metre of twisted fibre and per metre of precursor alike, and for the thicknesses before twist as well as after.

@@ -29,11 +29,13 @@ const (
 	hangDrawing
 	cutDrawing
 	clampDrawing
+	heatDrawing
 	clockDrawing
 	fibreThread
 	hangThread
 	cutThread
 	clampThread
+	heatThread
 	clockThread
 )
 
@@ -43,11 +45,13 @@ var Drawings = [...]Drawing{
 	hangDrawing:  {"hang", 320, 424, hangShapes[:]},
 	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
+	heatDrawing:  {"heat", 320, 192, heatShapes[:]},
 	clockDrawing: {"clock", 320, 228, clockShapes[:]},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
 	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
+	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:]},
 	clockThread:  {"thread.clock", 28, 2400, threadClockShapes[:]},
 }
 
@@ -72,6 +76,8 @@ func (s *sketch) draw(i int) {
 		drawCut(s)
 	case clampDrawing:
 		drawClamp(s)
+	case heatDrawing:
+		drawHeat(s)
 	case clockDrawing:
 		drawClock(s)
 	case fibreThread:
@@ -82,6 +88,8 @@ func (s *sketch) draw(i int) {
 		drawThreadCut(s)
 	case clampThread:
 		drawThreadClamp(s)
+	case heatThread:
+		drawThreadHeat(s)
 	case clockThread:
 		drawThreadClock(s)
 	}

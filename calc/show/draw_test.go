@@ -165,7 +165,7 @@ func follow(t testing.TB, d string) (tr trace) {
 }
 
 // allPaths is how many bytes all paths may have together.
-const allPaths = 5500
+const allPaths = 6000
 
 // inside checks what is true of every drawing of every plan.
 func inside(t testing.TB, d *Display, st *calc.State, name string) {
@@ -619,7 +619,7 @@ func TestStartDrawings(t *testing.T) {
 func TestThreadGoesOn(t *testing.T) {
 	for _, text := range extremes {
 		_, at := draw(t, text)
-		for _, id := range []string{"fibre", "hang", "cut", "clamp"} {
+		for _, id := range []string{"fibre", "hang", "cut", "clamp", "heat"} {
 			tr := follow(t, at["draw.thread."+id+".line d"])
 			starts, ends := false, false
 			for _, s := range tr.strokes {

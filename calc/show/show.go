@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"twistbench/calc"
-	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 )
 
@@ -352,12 +351,7 @@ func (w *writer) note(n *calc.Note) {
 }
 
 func (w *writer) noteSentence(n *calc.Note) {
-	id, setting := n.At, w.st.Heating().Setting
-	a := about{limit: float64(setting.Low), high: float64(setting.High)}
-	if id == calc.HeatPeak {
-		id, a.limit = calc.HeatMargin, craft.KeepUnderMelting
-	}
-	w.sentence(w.Lang.SayOf("note.", n.Key), id, a)
+	w.sentence(w.Lang.SayOf("note.", n.Key), calc.None, about{})
 }
 
 // Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.
@@ -368,6 +362,7 @@ var Repeated = [...]calc.ID{
 	calc.TwistSlow, calc.CoilTurns, calc.TwistTime,
 	calc.CutRatio, calc.CoilGap, calc.CoilSolid, calc.CoilTravel,
 	calc.ClampFirst, calc.ClampSecond,
+	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.
@@ -381,5 +376,7 @@ func (w *writer) repeated() {
 		}
 		w.shut()
 	}
-	w.hidden("strip.then", "", w.st.Plan.Stages == calc.StagesOne)
+	one := w.st.Plan.Stages == calc.StagesOne
+	w.hidden("strip.then", "", one)
+	w.hidden("heat.second", "", one)
 }

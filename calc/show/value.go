@@ -110,6 +110,8 @@ func (w *writer) alone(id calc.ID) {
 	case math.IsNaN(x):
 	case w.kind(id).Style == quantity.StyleRatio:
 		w.trimmed(x, nil, digitsOf(id))
+	case math.Abs(x) < w.st.Doubt[id]: // what its ± leaves open
+		w.digits(x, w.shownIn(id), 1)
 	default:
 		w.digits(forgive(x), w.shownIn(id), digitsOf(id))
 	}

@@ -110,7 +110,11 @@ func TestShownIsReadAgain(t *testing.T) {
 				if !st.Worked(id) || st.SI(id) != st.SI(id) || calc.Fields[id].Words != nil {
 					continue
 				}
-				s := sheet.Type(id, string(d.AppendNumber(nil, st, id)), d.Unit(st, id).Symbol)
+				unit := ""
+				if u := d.Unit(st, id); u != nil {
+					unit = u.Symbol
+				}
+				s := sheet.Type(id, string(d.AppendNumber(nil, st, id)), unit)
 				var again calc.State
 				again.Work(&s)
 				assert.InEpsilon(t, st.SI(id), again.SI(id), 6e-3, "%s in %s: %q", id.Key(), plan.name, s.Text[id])
@@ -132,7 +136,7 @@ func TestTrimmed(t *testing.T) {
 }
 
 func TestSummary(t *testing.T) {
-	st, _ := work(t, "yarn.strands=2&yarn.linear-density=235 dtex&yarn.density=1390&clamp.measured=88 mm&clamp.stages=one")
+	st, _ := work(t, "yarn.strands=2&yarn.linear-density=235 dtex&yarn.density=1390&clamp.measured=88 mm&clamp.stages=one&coil.outside=2.4 mm")
 	got := string(english().Summary(nil, st, "a {name}"))
 	for _, want := range []string{"“a {name}”", "Companion yarn: 2 strand(s), 235 dtex, 1390 kg/m³", "measured 88 mm, ratio 4.636 : 1", "Clamp: 18 % to 103.8 mm; finished"} {
 		assert.Contains(t, got, want)

@@ -5,13 +5,13 @@ import "math"
 // Line is the straight line that fits pairs of readings best: y = MeanY + Slope × (x − MeanX). In this form it holds in every unit of x and
 // y, also where their scales begin elsewhere, as those of temperatures do.
 //
-// A member that the pairs don't determine is NaN: all but N without a pair; Slope, Intercept and Residual with one pair, or with one x.
+// A member that the pairs don't determine is NaN: all but N without a pair; Slope with one pair, or with one x.
 type Line struct {
+	_ [0]func() // these are not compared
+
 	N            int     // pairs used
 	MeanX, MeanY float64 // the middle of the readings
 	Slope        float64 // y per x
-	Intercept    float64 // y at x = 0
-	Residual     float64 // standard deviation of y about the line, with N − 2 degrees of freedom; NaN with two pairs
 	Low, High    float64 // least and most x
 }
 
@@ -19,11 +19,11 @@ type Line struct {
 // the readings (JCGM 100:2008, H.3). It takes x as exact and all y as equally sure. A pair with a NaN is left out, and so is what is left
 // over of the longer list.
 func Fit(x, y []float64) Line {
+	l := Line{MeanX: math.NaN(), MeanY: math.NaN(), Slope: math.NaN(), Low: math.NaN(), High: math.NaN()}
 	n := min(len(x), len(y))
-	l := Line{MeanX: math.NaN(), MeanY: math.NaN(), Slope: math.NaN(), Intercept: math.NaN(), Residual: math.NaN(), Low: math.NaN(), High: math.NaN()}
-	sumX, sumY := 0.0, 0.0
+	sumX, sumY, sumXX, sumXY := 0.0, 0.0, 0.0, 0.0
 	for i := range n {
-		if math.IsNaN(x[i] + y[i]) {
+		if x[i]+y[i] != x[i]+y[i] {
 			continue
 		}
 		if l.N == 0 {
@@ -41,25 +41,31 @@ func Fit(x, y []float64) Line {
 	if l.Low == l.High {
 		return l
 	}
-	xx, xy := 0.0, 0.0
 	for i := range n {
-		if dx := x[i] - l.MeanX; !math.IsNaN(dx + y[i]) {
-			xx += dx * dx
-			xy += dx * (y[i] - l.MeanY)
+		if dx, dy := x[i]-l.MeanX, y[i]-l.MeanY; dx+dy == dx+dy {
+			sumXX += dx * dx
+			sumXY += dx * dy
 		}
 	}
-	l.Slope = xy / xx
-	l.Intercept = l.MeanY - l.Slope*l.MeanX
-	if l.N > 2 {
-		rest := 0.0
-		for i := range n {
-			if d := y[i] - l.At(x[i]); !math.IsNaN(d) {
-				rest += d * d
-			}
-		}
-		l.Residual = math.Sqrt(rest / float64(l.N-2))
-	}
+	l.Slope = sumXY / sumXX
 	return l
+}
+
+// Intercept returns the y of the line at x = 0.
+func (l *Line) Intercept() float64 { return l.At(0) }
+
+// Residual returns the standard deviation of the same readings about the line, with N − 2 degrees of freedom; NaN with two pairs or fewer.
+func (l *Line) Residual(x, y []float64) float64 {
+	rest := 0.0
+	for i := range min(len(x), len(y)) {
+		if d := y[i] - l.At(x[i]); d == d {
+			rest += d * d
+		}
+	}
+	if l.N <= 2 {
+		return math.NaN()
+	}
+	return math.Sqrt(rest / float64(l.N-2))
 }
 
 // At returns the y of the line at x.

@@ -16,9 +16,9 @@ func TestFitNorris(t *testing.T) {
 		228.3, 998.0, 888.8, 119.6, 0.3, 0.6, 557.6, 339.3, 888.0, 998.5, 778.9, 10.2, 117.6, 228.9, 668.4, 449.2, 0.2}
 	l := Fit(x, y)
 	assert.Equal(t, 36, l.N)
-	assert.InEpsilon(t, -0.262323073774029, l.Intercept, 1e-9)
+	assert.InEpsilon(t, -0.262323073774029, l.Intercept(), 1e-9)
 	assert.InEpsilon(t, 1.00211681802045, l.Slope, 1e-9)
-	assert.InEpsilon(t, 0.884796396144373, l.Residual, 1e-9)
+	assert.InEpsilon(t, 0.884796396144373, l.Residual(x, y), 1e-9)
 	assert.Equal(t, 0.2, l.Low)
 	assert.Equal(t, 999.0, l.High)
 }
@@ -30,7 +30,7 @@ func TestFitThermometer(t *testing.T) {
 	l := Fit(x, y)
 	assert.InDelta(t, -0.171203790131, l.At(20), 5e-12)
 	assert.InDelta(t, 0.00218269773989, l.Slope, 5e-14)
-	assert.InDelta(t, 0.0035, l.Residual, 5e-5) // H.3: s = 0.0035 °C
+	assert.InDelta(t, 0.0035, l.Residual(x, y), 5e-5) // H.3: s = 0.0035 °C
 	assert.False(t, l.Within(20), "the readings begin at 21.5")
 	assert.True(t, l.Within(25))
 	assert.InDelta(t, 24, l.Inverse(l.At(24)), 1e-9)
@@ -57,7 +57,7 @@ func TestFitByHand(t *testing.T) {
 	} {
 		l := Fit(c.x, c.y)
 		assert.Equal(t, c.n, l.N, c.name)
-		for _, v := range [][2]float64{{c.slope, l.Slope}, {c.at0, l.Intercept}, {c.residual, l.Residual}} {
+		for _, v := range [][2]float64{{c.slope, l.Slope}, {c.at0, l.Intercept()}, {c.residual, l.Residual(c.x, c.y)}} {
 			if math.IsNaN(v[0]) {
 				assert.True(t, math.IsNaN(v[1]), c.name)
 			} else {

@@ -232,7 +232,6 @@ name.heat.dial = dial of the oven
 name.heat.mean-dial = middle of the dial's readings
 name.heat.mean-probe = middle of the probe's readings
 name.heat.slope = oven's step for one step of the dial
-name.heat.at-set = oven with the dial at the number wanted
 name.heat.peak = hottest
 name.heat.margin = margin to melting
 name.heat.frames = frames in one load
@@ -335,6 +334,7 @@ note.twist-most = No bias angle has that many turns. The most on this fibre are 
 note.twist-hand-own = Twist the way the yarn is twisted already: the other way first opens it.
 note.onset-early = {twist.turns} of twist is beyond {twist.onset-most}, where it is expected to coil: it will throw coils before.
 note.coil-overlap = These can't all be true: at a pitch of {coil.pitch} the turns would lie inside each other. Measure outside diameter, count and length again, or the thickness as twisted.
+note.coil-unlike = A fibre that coils by itself under this stress is expected to have an index of about {coil.load-index-least} to {coil.load-index-most}. Is this the outside diameter of your coil?
 note.coil-open = You can see light between the turns: {coil.gap}. So there is more travel than the length as coiled alone says.
 note.coil-thin = The coil would be narrower than its own fibre. Check the outside diameter and the thickness as twisted.
 note.coil-lengths = Outside diameter and pitch make a ratio of {coil.shape-ratio}, the two lengths {clamp.this-ratio}. Were straight ends measured too, or some turns not counted?
@@ -358,17 +358,14 @@ note.heat-unknown = Never heat a fibre you can't name. Ask what it is and where 
 note.heat-over = Melting begins at {heat.melt}: this would ruin it. Did you mean °F?
 note.heat-cold = Below its glass transition {fibre.polymer} takes no set.
 note.heat-loop = Nylon set well below 160 °C often springs open. Heat a short clipped loop first: if it opens, it is not set.
-note.heat-unusual = Usual for {fibre.polymer} is {limit} to {other}.
-note.heat-pe = Polyethylene melts far below nylon, whatever a page on fishing line says. Never set it like nylon.
-note.heat-pvdf = Overheated PVDF can give off hydrogen fluoride. Ventilate, and keep well under {heat.melt}.
+note.heat-unusual = Unusual for {fibre.polymer}: see what is usual in the drawing and the table.
 note.peak-over = At its hottest, {heat.peak}, the oven passes {heat.melt}, where melting begins. Let it settle before the frame goes in, or set less.
-note.peak-near = That is only {heat.margin} under melting. Keep {limit}: a fibre under stress gives way before it melts.
+note.peak-near = That is only {heat.margin} under melting. Keep 40 K (72 °F): a fibre under stress gives way before it melts.
 note.frame-limit = Frame, glue and yarn stand {heat.frame-limit}, the oven reaches {heat.peak}.
 note.probe-falls = The probe falls while the dial rises. Are two readings swapped? Until then there is no dial to give.
 note.dial-one = One reading only: the dial is moved as far as the oven was off there. Take another near {heat.set}.
 note.dial-beyond = This is beyond your readings. Take one nearby.
 note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
-note.frame-short = The frame is shorter than the gap of {clamp.last}.
 
 # the clock
 do.preheat = Heat up the oven
@@ -444,7 +441,6 @@ holds.coil-alone = for the coil alone, straight ends not counted
 holds.long-coil = for a long coil, both ends held from turning
 holds.ends-held = if no end has slipped or been let turn
 holds.near-closed = across the fibre; 0.2 % of its thickness too wide in a nearly closed coil, 2 % in an open one
-holds.self-coil = our own estimate from two figures from memory; it never goes below 1
 holds.tight-on-rod = while it sits tight on the rod; it springs open when let go
 holds.oven-line = between your readings, once the oven has settled
 holds.own-oven = for your oven; watch your probe while it heats up
@@ -473,10 +469,8 @@ method.index-band = Estimate of our own: a quarter of the root of bending modulu
 method.book-value = Table: the book value of the polymer. Type your own to replace it.
 
 method.dial-as-wanted = No reading yet, so the dial is believed. Ovens are often 20 K off.
-method.one-reading = One reading: a step of the dial counts as a step of the oven.
-method.one-dial = All readings at one dial: a step of the dial counts as a step of the oven.
-method.line-fit = The straight line nearest to all readings, by least squares.
-method.middle = The mean of your readings.
+method.one-reading = One reading, or all at one dial: a step of the dial counts as a step of the oven.
+method.line-fit = The straight line nearest to all readings, by least squares; it goes through their middle.
 method.whole-frames = Whole frames lying flat in rows, all one way or all the other, whichever holds more.
 
 grade.0 = arithmetic: exact, given the inputs
@@ -521,6 +515,7 @@ summary.measured = This piece: measured {clamp.measured}, ratio {clamp.this-rati
 summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.second-stretch} of {clamp.second-base} to {clamp.second}; finished {clamp.finished}
 summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
 summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
+summary.heat = Heat-set: {heat.set} true, dial {heat.dial}, at most {heat.peak}, {heat.margin} to melting; {heat.total} for one load
 summary.local = Follow local rules and your lab's or school's own risk assessment.
 
 # drawings: labels of some 40 letters at most, and what they show for those who do not see them
@@ -571,4 +566,12 @@ draw.clamp.hole = Nearest hole: {clamp.first-hole}.
 draw.clamp.note = Gaps to scale, thickness and turns not.
 draw.clamp.desc = The fixed jaw is at {clamp.zero} on the rule. First heat-set: move the other jaw to {clamp.first-position}, a gap of {clamp.first}.
 draw.clamp.desc-second = Second heat-set: move it to {clamp.second-position}, a gap of {clamp.second}.
+draw.heat.title = The oven between the cold room and melting
+draw.heat.set = set {heat.set}, peak {heat.peak}
+draw.heat.margin = {heat.margin} to melting
+draw.heat.melt = melts from {heat.melt}
+draw.heat.glass = Glass transition {limit} to {other}
+draw.heat.usual = Usual {limit} to {other}
+draw.heat.frame = frame stands {heat.frame-limit}
+draw.heat.desc = The oven is set to {heat.set} and reaches {heat.peak} at its hottest. The fibre melts from {heat.melt}: {heat.margin} above that.
 `

@@ -172,7 +172,7 @@ func literals(t *testing.T) map[string]bool {
 }
 
 // The head of a section, the steps, the drawings and the bench views are asked for by a key of which the page names a part.
-var asked = regexp.MustCompile(`^(fibre|hang|cut|clamp|heat|clock)\.(heading|question)$|^bench\.hang\.under-set$`)
+var asked = regexp.MustCompile(`^(fibre|hang|cut|twist|coil|clamp|heat|clock)\.(heading|question)$|^bench\.hang\.under-set$`)
 
 func TestNoWordIsUnused(t *testing.T) {
 	used := literals(t)
@@ -195,7 +195,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 			prefixes[prefix] = true
 		}
 	}
-	ids := regexp.MustCompile(`^(strip\.(then|clock|left)|clock\.(table|at|ready|more)|run\.\d|strip\.left|clock\.first|sw\.js|page\.html)$`) // elements and files, not words
+	ids := regexp.MustCompile(`^(strip\.(then|clock)|heat\.second|clock\.(table|at|ready|first)|run\.\d|sw\.js|page\.html)$`) // elements and files, not words
 	for key := range literals(t) {
 		prefix, _, _ := strings.Cut(key, ".")
 		if prefixes[prefix] && calc.Find(key) == calc.None && !ids.MatchString(key) && !strings.HasPrefix(key, "draw.") {

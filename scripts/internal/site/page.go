@@ -4,11 +4,13 @@ import (
 	"bytes"
 	"fmt"
 	"html/template"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
 
 	"twistbench/calc"
+	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 	"twistbench/calc/show"
 	"twistbench/calc/words"
@@ -61,24 +63,25 @@ func newRenderer(page *words.Page) *renderer {
 
 func (r *renderer) funcs() template.FuncMap {
 	return template.FuncMap{
-		"tag":     func() string { return r.words.Language().Tag },
-		"words":   r.say,
-		"slot":    r.slot,
-		"number":  r.number,
-		"box":     r.box,
-		"answer":  r.answer,
-		"load":    func(key string) (template.HTML, error) { return r.part("load", struct{ Key string }{key}) },
-		"head":    func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
-		"notes":   r.notes,
-		"bench":   r.bench,
-		"rows":    r.rows,
-		"cards":   cards,
-		"minutes": func() []int { return []int{1, 5, 15} },
-		"drawing": func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
-		"thread":  func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
-		"shapes":  r.shapes,
-		"title":   func(key string) string { return r.slots["draw."+key+":title t"] },
-		"desc":    func(key string) string { return r.slots["draw."+key+":desc t"] },
+		"tag":      func() string { return r.words.Language().Tag },
+		"words":    r.say,
+		"slot":     r.slot,
+		"number":   r.number,
+		"box":      r.box,
+		"answer":   r.answer,
+		"load":     func(key string) (template.HTML, error) { return r.part("load", struct{ Key string }{key}) },
+		"head":     func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
+		"notes":    r.notes,
+		"polymers": r.polymers,
+		"bench":    r.bench,
+		"rows":     r.rows,
+		"cards":    cards,
+		"minutes":  func() []int { return []int{1, 5, 15} },
+		"drawing":  func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
+		"thread":   func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
+		"shapes":   r.shapes,
+		"title":    func(key string) string { return r.slots["draw."+key+":title t"] },
+		"desc":     func(key string) string { return r.slots["draw."+key+":desc t"] },
 	}
 }
 
@@ -242,6 +245,51 @@ func (r *renderer) notes(key string) (template.HTML, error) {
 		return "", fmt.Errorf("no note stands at %q", key)
 	}
 	return all, nil
+}
+
+// polymers renders the table of what each polymer stands, in °C, each figure with its source: a number that the line below the table explains,
+// or the words for a figure from memory.
+func (r *renderer) polymers() (template.HTML, error) {
+	type cell struct{ Span, Source string }
+	type row struct {
+		Name  string
+		Cells []cell
+	}
+	var data struct {
+		Rows    []row
+		Sources []string
+	}
+	celsius := quantity.KindTemperature.Default()
+	number := map[*craft.Source]string{}
+	for i := range craft.Heatings[:calc.PolymerOther] {
+		h := &craft.Heatings[i]
+		one := row{Name: r.maybe("option." + craft.Polymers[i].Key)}
+		for _, c := range []struct {
+			craft.Span
+			from *craft.Source
+		}{{h.Melt, h.MeltSource}, {h.Glass, h.GlassSource}, {h.Setting, h.SettingSource}} {
+			if math.IsNaN(float64(c.Low)) {
+				one.Cells = append(one.Cells, cell{Span: quantity.Unknown})
+				continue
+			}
+			span := quantity.Append(nil, float64(c.Low), celsius, 1, r.display.Lang.Mark)
+			if c.High != c.Low {
+				span = append(span, "\u00a0… "...)
+				span = quantity.Append(span, float64(c.High), celsius, 1, r.display.Lang.Mark)
+			}
+			source := r.words.Say("heat.memory")
+			if c.from.Mark == craft.Read {
+				if number[c.from] == "" {
+					number[c.from] = fmt.Sprintf("(%d)", len(number)+1)
+					data.Sources = append(data.Sources, number[c.from]+" "+r.words.Say("heat.read")+" "+c.from.Cite)
+				}
+				source = number[c.from]
+			}
+			one.Cells = append(one.Cells, cell{string(span), source})
+		}
+		data.Rows = append(data.Rows, one)
+	}
+	return r.part("polymers", data)
 }
 
 var levels = [...]struct{ state, words string }{
