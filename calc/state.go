@@ -149,6 +149,7 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 
 // Needs returns the field that must be given before the number id can be known; None when it is known.
 func (st *State) Needs(id ID) ID {
+	field := id
 	for range NumIDs {
 		if known(st.SI(id)) {
 			return None
@@ -180,9 +181,11 @@ func (st *State) Needs(id ID) ID {
 		if next == None || next == id {
 			return id
 		}
-		id = next
+		if id = next; id.IsField() {
+			field = id
+		}
 	}
-	return id
+	return field // of those that need one another
 }
 
 func strandOf(p *Plan, density ID) *Strand {

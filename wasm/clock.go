@@ -77,7 +77,7 @@ func (a *app) timed(do string) {
 //
 //go:noinline
 func (a *app) file(r *timetable.Run) {
-	a.put("clock-file", "d", r.Name+".ics\x1c"+a.display.Calendar(r))
+	a.put("clock-file", "b", r.Name+".ics\x1c"+a.display.Calendar(r))
 }
 
 // keepRun writes a run to the shelf, or takes it off where it was stopped.

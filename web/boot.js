@@ -3,7 +3,7 @@
 // gather(event) returns what happened and the box it happened in, or with no event every box: "type <1f> id <1f> do <1f> key <1f> value <1f>
 // href <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ. What is t for text, v for
 // the value of a control but never of the one that is being typed in, s for a state, h for hidden, f to move the focus there, o for the
-// options of a list and c for the chosen one, r for the rows of a table, d for a file that a link hands over, and anything else is an attribute, which an empty value takes away.
+// options of a list and c for the chosen one, r for the rows of a table, b for a file that a link hands over, and anything else is an attribute, which an empty value takes away.
 //
 "use strict";
 (() => {
@@ -69,7 +69,7 @@
           return new Option(name, key);
         }));
         break;
-      case "d": {
+      case "b": {
         const [name, text] = value.split(NAME);
         element.download = name;
         element.href = URL.createObjectURL(new Blob([text], { type: "text/calendar" }));

@@ -18,6 +18,7 @@ import (
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
+	"twistbench/calc/timetable"
 )
 
 // ingredients are the values of an identifier in the source of a package: of a member of composite literals, or of typed constants.
@@ -90,6 +91,9 @@ func built(t *testing.T) (keys []string) {
 	}
 	for i := range calc.Notes {
 		add("note.", calc.Notes[i].Key)
+	}
+	for do := range timetable.NumDos {
+		add("do.", do.Key())
 	}
 	for i := range craft.Polymers {
 		add("word.", craft.Polymers[i].Key)
