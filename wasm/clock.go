@@ -23,8 +23,10 @@ const runPrefix = "twistbench/run/"
 func (a *app) openRuns() {
 	runs := a.clock.runs[:0]
 	for _, n := range a.shelf.numbers(runPrefix) {
-		r := &timetable.Run{Entry: runPrefix + decimal(n)}
-		if text, _ := a.shelf.get(r.Entry); r.Parse(text) {
+		r := &timetable.Run{}
+		key := runPrefix + decimal(n)
+		if text, _ := a.shelf.get(key); r.Parse(text) {
+			r.Entry = key
 			runs = append(runs, r)
 		}
 	}

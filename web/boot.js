@@ -73,7 +73,7 @@
         const [name, text] = value.split(NAME);
         element.download = name;
         element.href = URL.createObjectURL(new Blob([text], { type: "text/calendar" }));
-        element.click();
+        setTimeout(() => element.click()); // not while the core is at it
         setTimeout(() => URL.revokeObjectURL(element.href), 60000);
         break;
       }
@@ -126,8 +126,9 @@
   }
 
   let lock, audio, rang = 0;
+  const sound = () => audio ??= globalThis.AudioContext && new AudioContext();
   addEventListener("click", (event) => {
-    if (event.target.dataset?.do?.startsWith("start")) (audio ??= new AudioContext()).resume(); // later browsers may not let us
+    if (event.target.dataset?.do?.startsWith("start")) sound()?.resume(); // later browsers may not let us
   }, true);
 
   // What was started goes on: the core is told the time, the screen is kept on while it is what is on it, and rings, again and again, while hands
@@ -139,7 +140,7 @@
     if (state !== "due" || Math.abs(Date.now() - rang) < 4000 || !navigator.userActivation?.hasBeenActive) return;
     rang = Date.now();
     navigator.vibrate?.([400, 200, 400]);
-    audio ??= new AudioContext();
+    if (!sound()) return;
     const tone = audio.createOscillator();
     tone.frequency.value = 880;
     tone.connect(audio.destination);

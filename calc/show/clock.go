@@ -33,9 +33,7 @@ func (d *Display) Run(now bool) (r *timetable.Run, missing calc.ID) {
 	if start == 0 {
 		return nil, calc.ClockTime
 	}
-	r = &timetable.Run{Start: start, Seen: d.Now, Steps: c.steps}
-	c.steps = nil // they are the run's now
-	return r, calc.None
+	return &timetable.Run{Start: start, Seen: d.Now, Steps: append([]timetable.Step(nil), c.steps...)}, calc.None
 }
 
 // plan works out the timetable.
@@ -80,10 +78,10 @@ func (w *writer) timetable() {
 		if i > 0 {
 			w.char(Row)
 		}
-		if s.Do.Hands() {
-			w.str("● ")
-		}
 		w.moment(s.Start)
+		if s.Do.Hands() {
+			w.str(" ●")
+		}
 		w.char(Cell)
 		w.doing(s)
 		w.char(Cell)

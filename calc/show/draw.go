@@ -46,7 +46,7 @@ var Drawings = [...]Drawing{
 	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
 	heatDrawing:  {"heat", 320, 192, heatShapes[:]},
-	clockDrawing: {"clock", 320, 228, clockShapes[:]},
+	clockDrawing: {"clock", 320, 178, clockShapes[:]},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},

@@ -32,7 +32,7 @@ var clockShapes = [...]Shape{
 // drawClock draws a row for each load, all to one scale of time from the start to the end of the last cooling: the oven's steps as boxes, the
 // holds hatched, what is done outside as a line, a tick where hands are needed. The rest, far longer than all else, is left to words.
 func drawClock(s *sketch) {
-	const left, right, top, foot = 14.0, 306.0, 24.0, 170.0
+	const left, right, top, foot = 14.0, 306.0, 24.0, 124.0
 	c := &s.clock
 	rest, work, hold := 0, 0, -1
 	for i := range c.steps {
@@ -60,8 +60,8 @@ func drawClock(s *sketch) {
 			s.box(x, y, w, h)
 		}
 		if st.Do.Holds() {
-			for at := h; at < w; at += 8 {
-				s.stroke(x+at-h, y+h, x+at, y)
+			for at := 8.0; at < w+h; at += 8 {
+				s.stroke(x+math.Max(at-h, 0), y+math.Min(at, h), x+math.Min(at, w), y+math.Max(at-w, 0))
 			}
 		}
 	}

@@ -38,9 +38,7 @@ func (d *Display) Runs(b []byte, runs []*timetable.Run) (slots []byte, due strin
 		w.shut()
 		w.text(id, ":left")
 		if c.next != nil {
-			w.hm(int(c.ends - w.Now))
-			w.char(':')
-			w.two(int(c.ends-w.Now) % 60)
+			w.wait(int(c.ends - w.Now))
 		}
 		w.shut()
 		w.text(id, ":rest")
@@ -76,6 +74,17 @@ func (c *card) take(r *timetable.Run, now timetable.Instant) (state string) {
 		return "off"
 	}
 	return state
+}
+
+// wait appends a number of seconds as they are counted down: 09:05, or 01:09:05.
+func (w *writer) wait(seconds int) {
+	if seconds >= 3600 {
+		w.hm(seconds)
+	} else {
+		w.two(seconds / 60)
+	}
+	w.char(':')
+	w.two(seconds % 60)
 }
 
 // Calendar returns a calendar file with the steps of a run at which hands are needed.
