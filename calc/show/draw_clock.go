@@ -15,7 +15,7 @@ const (
 )
 
 // mostHours is how many numbers there are along the scale at most.
-const mostHours = 5
+const mostHours = 4
 
 var clockShapes = [...]Shape{
 	clockOven:        {"draw.clock.oven", "path", "warm", ""},
@@ -26,7 +26,6 @@ var clockShapes = [...]Shape{
 	clockNumbers + 1: {"draw.clock.number-2", "text", "label", "middle"},
 	clockNumbers + 2: {"draw.clock.number-3", "text", "label", "middle"},
 	clockNumbers + 3: {"draw.clock.number-4", "text", "label", "middle"},
-	clockNumbers + 4: {"draw.clock.number-5", "text", "label", "middle"},
 }
 
 // drawClock draws a row for each load, all to one scale of time from the start to the end of the last cooling: the oven's steps as boxes, the
@@ -114,7 +113,7 @@ func drawClock(s *sketch) {
 		if at := i * every; at <= work && work > 0 {
 			s.moment(at)
 		}
-		s.place(clockNumbers+i, from, left+float64(i*every)*k, foot+24, s.w)
+		s.place(clockNumbers+i, from, left+float64(i*every)*k, foot+24, float64(every)*k-6)
 	}
 	s.say("draw.clock:title", "draw.clock.title")
 	s.say("draw.clock:desc", "draw.clock.desc")

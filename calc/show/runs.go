@@ -23,10 +23,11 @@ func (d *Display) Runs(b []byte, runs []*timetable.Run) (slots []byte, due strin
 		state := ""
 		if i < len(runs) {
 			state = c.take(runs[i], d.Now)
-			if strip != stateDue {
+			if state == "on" && due == "" {
 				strip = state
 			}
 			if state == stateDue {
+				strip = state
 				due = d.Lang.SayOf("do.", c.on.Do.Key())
 			}
 		}
