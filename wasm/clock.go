@@ -3,8 +3,9 @@
 package main
 
 import (
+	"strings"
+
 	"twistbench/calc"
-	"twistbench/calc/quantity"
 	"twistbench/calc/show"
 	"twistbench/calc/timetable"
 )
@@ -12,33 +13,46 @@ import (
 // clock is the timetables that were started, each with its entry on the shelf. What they show is worked out anew from the browser's clock at
 // every tick: a tick that comes late, or not at all while the page is hidden, makes nothing wrong.
 type clock struct {
-	runs       []*timetable.Run
+	runs       show.Runs
 	last, next []byte // slots
 	due        bool   // something needs hands
 }
 
 const runPrefix = "twistbench/run/"
 
+// takeNow takes the time of an event, and the local clocks where it tells of them.
+func (a *app) takeNow(h *happening) {
+	now, zone := timetable.ParseNow(h.now)
+	a.display.Now = now
+	if zone != nil {
+		a.display.Zone = zone
+	}
+}
+
 // openRuns reads the runs that are kept; what can't be read is let alone.
 func (a *app) openRuns() {
-	runs := a.clock.runs[:0]
-	for _, n := range a.shelf.numbers(runPrefix) {
+	for i := range a.clock.runs {
 		r := &timetable.Run{}
-		key := runPrefix + decimal(n)
-		if text, _ := a.shelf.get(key); r.Parse(text) {
-			r.Entry = key
-			runs = append(runs, r)
+		if text, _ := a.shelf.get(runKey(i)); !r.Parse(text) {
+			r = nil
 		}
+		a.clock.runs[i] = r
 	}
-	a.clock.runs = runs
 	a.tick()
 }
 
+// runKey returns the entry of a run.
+//
+//go:noinline
+func runKey(i int) string { return runPrefix + decimal(i) }
+
 // tick shows the runs as they are now. Where one needs hands all of a sudden, that is said, and shown in place of another step's bench view.
+//
+//go:noinline
 func (a *app) tick() {
 	c := &a.clock
 	var due string
-	c.next, due = a.display.Runs(c.next[:0], c.runs)
+	c.next, due = a.display.Started(c.next[:0], &c.runs)
 	a.out = show.Changes(a.out, c.last, c.next)
 	c.last, c.next = c.next, c.last
 	if c.due != (due != "") {
@@ -52,11 +66,6 @@ func (a *app) tick() {
 
 // timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
 func (a *app) timed(do string) {
-	c := &a.clock
-	if do != "calendar" && len(c.runs) == len(show.CardIDs) {
-		a.tell("clock.full", "")
-		return
-	}
 	r, missing := a.display.Run(do == "start")
 	if r == nil {
 		key := missing.Key()
@@ -69,10 +78,15 @@ func (a *app) timed(do string) {
 		a.file(r)
 		return
 	}
-	r.Entry = runPrefix + decimal(a.shelf.unused(runPrefix))
-	c.runs = append(c.runs, r)
-	a.keepRun(r)
-	a.openBench("clock")
+	for i, taken := range a.clock.runs {
+		if taken == nil {
+			a.clock.runs[i] = r
+			a.keepRun(i)
+			a.openBench("clock")
+			return
+		}
+	}
+	a.tell("clock.full", "")
 }
 
 // file hands over a calendar file.
@@ -85,10 +99,10 @@ func (a *app) file(r *timetable.Run) {
 // keepRun writes a run to the shelf, or takes it off where it was stopped.
 //
 //go:noinline
-func (a *app) keepRun(r *timetable.Run) {
-	if r.Off {
-		a.shelf.remove(r.Entry)
-	} else if !a.shelf.set(r.Entry, r.Text()) {
+func (a *app) keepRun(i int) {
+	if r := a.clock.runs[i]; r.Off {
+		a.shelf.remove(runKey(i))
+	} else if !a.shelf.set(runKey(i), r.Text()) {
 		a.tell("say.not-kept", "")
 	}
 	a.tick()
@@ -96,20 +110,28 @@ func (a *app) keepRun(r *timetable.Run) {
 
 // onCard is a tap on a button of a card.
 func (a *app) onCard(h *happening) {
-	n, _ := quantity.Digits(h.key)
-	r := a.clock.runs[n]
-	by, _ := quantity.Digits(h.value)
+	i := int(h.key[0] - '0')
+	r := a.clock.runs[i]
+	by := 0
 	switch h.do {
 	case "file":
 		a.file(r)
 	case "seen":
 		r.Seen = a.display.Now
-	case "late":
-		r.Late(a.display.Now, by*60)
-	case "early":
-		r.Late(a.display.Now, -by*60)
+	case "late-1":
+		by = 1
+	case "late-5":
+		by = 5
+	case "late-15":
+		by = 15
+	case "early-5":
+		by = -5
 	case "stop":
 		r.Off = !r.Off
 	}
-	a.keepRun(r)
+	r.Late(a.display.Now, by*60)
+	a.keepRun(i)
 }
+
+// isRun reports whether an entry of the shelf is a run.
+func isRun(key string) bool { return strings.HasPrefix(key, runPrefix) }

@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"twistbench/calc"
-	"twistbench/calc/timetable"
 
 	"github.com/hack-pad/safejs"
 )
@@ -58,7 +57,7 @@ func (a *app) event(event safejs.Value) error {
 	if err != nil {
 		return err
 	}
-	a.takeTime(&h)
+	a.takeNow(&h)
 	switch h.kind {
 	case "input":
 		a.input(&h)
@@ -84,8 +83,7 @@ func (a *app) event(event safejs.Value) error {
 	case "tick":
 		a.tick()
 	case "visibilitychange":
-		a.display.Zone = timetable.ParseZone(h.value)
-		a.slots(&a.state)
+		a.slots(&a.state) // other local clocks may hold than when it was hidden
 		a.tick()
 	case "hashchange":
 		if link := linkOf(h.href); link != "" {
@@ -225,7 +223,7 @@ func (a *app) tap(h *happening) error {
 		a.openBench(h.key)
 	case "start", "start-at", "calendar":
 		a.timed(h.do)
-	case "seen", "late", "early", "stop", "file":
+	case "seen", "late-1", "late-5", "late-15", "early-5", "stop", "file":
 		a.onCard(h)
 	case "invert":
 		a.inverted = !a.inverted

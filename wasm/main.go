@@ -6,7 +6,6 @@ package main
 
 import (
 	"twistbench/calc"
-	"twistbench/calc/timetable"
 	"twistbench/calc/words"
 
 	"github.com/hack-pad/safejs"
@@ -95,10 +94,9 @@ func (a *app) start() error {
 	if err := a.listen(); err != nil {
 		return err
 	}
-	a.takeTime(&now)
-	a.display.Zone = timetable.ParseZone(now.value)
+	a.takeNow(&now)
 	a.refresh()
-	a.clock.last, _ = a.display.Runs(nil, nil) // as the build made it
+	a.clock.last, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
 	a.openRuns()
 	a.put("page", "data-ready", "1")
 	if err := a.flush(); err != nil {

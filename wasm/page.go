@@ -6,9 +6,7 @@ import (
 	"strings"
 
 	"twistbench/calc"
-	"twistbench/calc/quantity"
 	"twistbench/calc/show"
-	"twistbench/calc/timetable"
 
 	"github.com/hack-pad/safejs"
 )
@@ -109,12 +107,6 @@ func (p *page) gather(event ...any) (h happening, err error) {
 	}
 	h.boxes = rest
 	return h, err
-}
-
-// takeTime takes the time of an event.
-func (p *page) takeTime(h *happening) {
-	n, _ := quantity.Digits(h.now)
-	p.display.Now = timetable.Instant(n)
 }
 
 // split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.

@@ -22,7 +22,7 @@ func (a *app) keepAs(name string) {
 	}
 	isNew := a.open == ""
 	if isNew {
-		n := a.shelf.unused(planPrefix)
+		n := a.shelf.unused()
 		a.open, a.name, a.deleted = planPrefix+decimal(n), name, ""
 		if name == "" {
 			a.name = a.say("plan.unnamed", decimal(n))
@@ -53,7 +53,7 @@ func (a *app) openKept(key string) {
 	}
 	name, s, _ := calc.ParseKept(kept)
 	if name == "" {
-		name = a.say("plan.unnamed", decimal(number(key, planPrefix)))
+		name = a.say("plan.unnamed", decimal(number(key)))
 	}
 	a.load(s, key, name)
 	a.shelf.setOpen(key)
@@ -141,7 +141,7 @@ func (a *app) list() {
 
 // stored is a change of what is kept by another tab: it is announced, not merged.
 func (a *app) stored(key string) {
-	if number(key, runPrefix) > 0 {
+	if isRun(key) {
 		a.openRuns()
 		return
 	}

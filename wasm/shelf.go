@@ -52,7 +52,6 @@ func (s *shelf) set(key, text string) bool {
 	return err == nil
 }
 
-//go:noinline
 func (s *shelf) remove(key string) {
 	if s.works {
 		_, _ = s.storage.Call("removeItem", key) // what can't be removed stays listed
@@ -61,14 +60,13 @@ func (s *shelf) remove(key string) {
 
 // plans returns the keys of the kept plans, oldest first.
 func (s *shelf) plans() (keys []string) {
-	for _, n := range s.numbers(planPrefix) {
+	for _, n := range s.numbers() {
 		keys = append(keys, planPrefix+decimal(n))
 	}
 	return keys
 }
 
-// numbers returns the numbers of the entries whose key is a prefix and a number, in their order.
-func (s *shelf) numbers(prefix string) (ns []int) {
+func (s *shelf) numbers() (ns []int) {
 	if !s.works {
 		return nil
 	}
@@ -78,7 +76,7 @@ func (s *shelf) numbers(prefix string) (ns []int) {
 			break
 		}
 		key, err := v.String()
-		n := number(key, prefix)
+		n := number(key)
 		if err != nil || n == 0 {
 			continue
 		}
@@ -90,9 +88,9 @@ func (s *shelf) numbers(prefix string) (ns []int) {
 	return ns
 }
 
-// number returns the number behind the prefix of a key, 0 for any other key.
-func number(key, prefix string) int {
-	rest, ok := strings.CutPrefix(key, prefix)
+// number returns the number of a kept plan's key, 0 for any other key.
+func number(key string) int {
+	rest, ok := strings.CutPrefix(key, planPrefix)
 	if !ok {
 		return 0
 	}
@@ -106,15 +104,12 @@ func number(key, prefix string) int {
 	return n
 }
 
-//go:noinline
 func decimal(n int) string { return string(strconv.AppendInt(nil, int64(n), 10)) }
 
-// unused returns the number for a new entry.
-//
-//go:noinline
-func (s *shelf) unused(prefix string) int {
+// unused returns the number for a new plan.
+func (s *shelf) unused() int {
 	n := 1
-	for _, taken := range s.numbers(prefix) {
+	for _, taken := range s.numbers() {
 		n = max(n, taken+1)
 	}
 	return n
@@ -122,7 +117,7 @@ func (s *shelf) unused(prefix string) int {
 
 func (s *shelf) lastOpen() (key string, ok bool) {
 	key, ok = s.get(openKey)
-	if !ok || number(key, planPrefix) == 0 {
+	if !ok || number(key) == 0 {
 		return "", false
 	}
 	_, ok = s.get(key)

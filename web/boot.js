@@ -1,10 +1,11 @@
 // The page's own small part of the program: it starts the core, and moves texts between the core and the page, one string each way.
 //
 // gather(event) returns what happened and the box it happened in, or with no event every box: "type <1f> id <1f> do <1f> key <1f> value <1f>
-// href <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ. What is t for text, v for
-// the value of a control but never of the one that is being typed in, s for a state, h for hidden, f to move the focus there, o for the
-// options of a list and c for the chosen one, r for the rows of a table, b for a file that a link hands over, and anything else is an attribute, which an empty value takes away.
-//
+// href <1f> now <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. Now is the time in
+// seconds, and, with no event or where the page comes into sight, the local clocks: see zone. apply(slots) writes records "id <1f> what <1f> value
+// <1e>" where they differ. What is t for text, v for the value of a control but never of the one that is being typed in, s for a state, h for
+// hidden, f to move the focus there, o for the options of a list and c for the chosen one, r for the rows of a table, b for a file that a link
+// hands over, and anything else is an attribute, which an empty value takes away.
 "use strict";
 (() => {
   const PART = "\x1f", RECORD = "\x1e", OPTION = "\x1d", NAME = "\x1c";
@@ -30,8 +31,8 @@
     if (event && event.type !== "input") typing = undefined;
     const own = target?.id?.replace(/:unit$/, "");
     const button = target?.closest?.("[data-do]");
-    const value = !event || event.type === "visibilitychange" ? zone() : event.type === "toggle" ? (target.open ? "1" : "") : event.key ?? target?.value ?? "";
-    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, Math.floor(Date.now() / 1000)].join(PART) + RECORD;
+    const value = event?.type === "toggle" ? (target.open ? "1" : "") : event?.key ?? target?.value ?? "";
+    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (!event || event.type === "visibilitychange" ? zone() : "")].join(PART) + RECORD;
     for (const box of boxes) {
       if (event && box.id !== own) continue;
       const unit = document.getElementById(box.id + ":unit");
@@ -107,10 +108,12 @@
   }
 
   // Of each change of the local clocks from a month ago to three years from now: when, in seconds, and how many they are ahead of UTC, and a day more.
+  const now = () => Math.floor(Date.now() / 1000) + " ";
+
   function zone() {
     const ahead = (t) => 86400 - 60 * new Date(t * 1000).getTimezoneOffset();
     const week = 604800;
-    let t = Math.floor(Date.now() / 1000) - 4 * week;
+    let t = +now() - 4 * week;
     let list = t + " " + ahead(t) + " ";
     for (const end = t + 160 * week; t < end; t += week) {
       let last = t, first = t + week;

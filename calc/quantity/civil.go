@@ -78,49 +78,37 @@ func Quotient(n, by int) int {
 	return q
 }
 
-// ParseDay reads a date as a page's date box writes it, 2026-11-25 (ISO 8601), of the years 1970 to 9998.
-func ParseDay(text string) (d Day, ok bool) {
-	if len(text) != 10 || text[4] != '-' || text[7] != '-' {
-		return 0, false
+// civil reads a date of the years 1970 to 9998, 2026-11-25 (ISO 8601), or a time of the day, 07:30 or 07:30:15, as the boxes of a page write
+// them, and leaves nothing.
+func (p *parser) civil() (float64, error) {
+	mark, wrong := byte('-'), ErrDay
+	if p.kind.Style == StyleClock {
+		mark, wrong = ':', ErrClock
 	}
-	year, good := Digits(text[:4])
-	month, fine := Digits(text[5:7])
-	day, well := Digits(text[8:])
-	if !good || !fine || !well || year < 1970 || year > 9998 || month < 1 || month > 12 || day < 1 {
-		return 0, false
-	}
-	date := Date{year, month, day}
-	d = date.Days()
-	return d, d.Date() == date // the 30th of February is another day
-}
-
-// ParseClock reads a time of the day as a page's time box writes it, 07:30 or 07:30:15; an hour of one digit is read too.
-func ParseClock(text string) (c Clock, ok bool) {
-	if len(text) > 1 && text[1] == ':' {
-		text = "0" + text
-	}
-	if len(text) != 5 && (len(text) != 8 || text[5] != ':') || text[2] != ':' {
-		return 0, false
-	}
-	h, good := Digits(text[:2])
-	m, fine := Digits(text[3:5])
-	s, well := 0, true
-	if len(text) == 8 {
-		s, well = Digits(text[6:])
-	}
-	return Clock(h*3600 + m*60 + s), good && fine && well && h < 24 && m < 60 && s < 60
-}
-
-// Digits reads a whole number that is nothing but digits, at most twelve.
-func Digits(text string) (n int, ok bool) {
-	if len(text) == 0 || len(text) > 12 {
-		return 0, false
-	}
-	for i := range len(text) {
-		if text[i] < '0' || text[i] > '9' {
-			return 0, false
+	var n [3]int
+	part, digits := 0, 0
+	text := Trim(p.s)
+	for i := 0; i < len(text); i++ {
+		switch c := text[i]; {
+		case c == mark && part < 2 && digits > 0:
+			part++
+			digits = 0
+		case c >= '0' && c <= '9' && digits < 4:
+			n[part] = n[part]*10 + int(c-'0')
+			digits++
+		default:
+			i, digits = len(text), 0
 		}
-		n = n*10 + int(text[i]-'0')
 	}
-	return n, true
+	p.i = len(p.s)
+	if digits > 0 && mark == '-' && part == 2 && n[0] >= 1970 && n[0] < 9999 {
+		date := Date{n[0], n[1], n[2]}
+		if d := date.Days(); d.Date() == date { // the 30th of February is another day
+			return float64(d), nil
+		}
+	}
+	if digits > 0 && mark == ':' && part > 0 && n[0] < 24 && n[1] < 60 && n[2] < 60 {
+		return float64(n[0]*3600 + n[1]*60 + n[2]), nil
+	}
+	return 0, p.fail(0, p.i, wrong)
 }

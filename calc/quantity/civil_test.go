@@ -21,8 +21,9 @@ func TestDays(t *testing.T) {
 		{"2027-01-01", 20819, 5, 2026, 53}, // 2026-W53-5, Python's datetime
 		{"2100-03-01", 47541, 1, 2100, 9},  // Python's datetime; 2100 is no leap year
 	} {
-		d, ok := ParseDay(c.text)
-		assert.True(t, ok, c.text)
+		r, err := KindDay.Parse(c.text, "")
+		assert.NoError(t, err, c.text)
+		d := Day(r.SI)
 		assert.Equal(t, c.day, d, c.text)
 		assert.Equal(t, c.weekday, d.Weekday(), c.text)
 		year, week := d.Week()
@@ -48,21 +49,28 @@ func TestEveryDay(t *testing.T) {
 	}
 }
 
-func TestParseDay(t *testing.T) {
-	for _, text := range []string{"", "2026", "2026-11", "2026-11-5", "2026/11/25", "25.11.2026", "2026-00-10", "2026-13-10", "2026-11-00", "2026-11-31", "2026-02-29", "2100-02-29", "1969-12-31", "9999-01-01", "+026-11-25", "2026-11-2x", "2026-11-25 ", "２０26-11"} {
-		_, ok := ParseDay(text)
-		assert.False(t, ok, text)
+func TestParseCivil(t *testing.T) {
+	for _, c := range []struct {
+		kind *Kind
+		text string
+		want float64
+	}{
+		{KindClock, "00:00", 0}, {KindClock, "07:30", 27000}, {KindClock, "7:30", 27000}, {KindClock, "23:59", 86340}, {KindClock, "07:30:15", 27015}, {KindClock, " 7:30:15 ", 27015},
+		{KindDay, "1970-01-01", 0}, {KindDay, " 2026-11-25", 20782}, {KindDay, "2026-2-3", 20487}, {KindDay, "9998-12-31", 2932531}, // Python's datetime
+	} {
+		r, err := c.kind.Parse(c.text, "")
+		assert.NoError(t, err, c.text)
+		assert.Equal(t, c.want, r.SI, c.text)
+		assert.Nil(t, r.Unit)
 	}
-}
-
-func TestParseClock(t *testing.T) {
-	for text, want := range map[string]Clock{"00:00": 0, "07:30": 27000, "7:30": 27000, "23:59": 86340, "07:30:15": 27015, "7:30:15": 27015} {
-		got, ok := ParseClock(text)
-		assert.True(t, ok, text)
-		assert.Equal(t, want, got, text)
+	for _, text := range []string{"2026", "2026-11", "2026/11/25", "25.11.2026", "2026-00-10", "2026-13-10", "2026-11-00", "2026-11-31", "2026-02-29", "2100-02-29", "1969-12-31", "9999-01-01", "+026-11-25", "2026-11-2x", "2026-11-25-1", "2026--25", "-2026-11-25", "2026-11-", "20260-11-25", "２026-11-25", "x"} {
+		_, err := KindDay.Parse(text, "")
+		assert.ErrorIs(t, err, ErrDay, text)
 	}
-	for _, text := range []string{"", ":", "7", "24:00", "12:60", "12:30:60", "12.30", "-1:30", "12:3", "012:30", "12:30:1", "12:30pm", "12:30:15.5", "1:", "a:30"} {
-		_, ok := ParseClock(text)
-		assert.False(t, ok, text)
+	for _, text := range []string{":", "7", "24:00", "12:60", "12:30:60", "12.30", "-1:30", "12:30pm", "12:30:15.5", "1:", ":30", "a:30", "1:2:3:4", "12:30 7"} {
+		_, err := KindClock.Parse(text, "")
+		assert.ErrorIs(t, err, ErrClock, text)
 	}
+	_, err := KindDay.Parse(" ", "")
+	assert.ErrorIs(t, err, ErrEmpty)
 }

@@ -141,22 +141,6 @@ func (p *parser) done() error {
 	return nil
 }
 
-// civil reads a date or a time of the day, and leaves nothing.
-func (p *parser) civil() (float64, error) {
-	text := Trim(p.s)
-	p.i = len(p.s)
-	if p.kind.Style == StyleDay {
-		if d, ok := ParseDay(text); ok {
-			return float64(d), nil
-		}
-		return 0, p.fail(0, p.i, ErrDay)
-	}
-	if c, ok := ParseClock(text); ok {
-		return float64(c), nil
-	}
-	return 0, p.fail(0, p.i, ErrClock)
-}
-
 func (p *parser) count() (float64, error) {
 	start := p.i
 	x, err := p.number(true)

@@ -114,6 +114,19 @@ func (w *writer) ready() {
 	}
 }
 
+// startEnd appends when the timetable starts or ends, or how long it lasts.
+func (w *writer) startEnd(name string) {
+	c := &w.clock
+	switch name {
+	case "start":
+		w.when(c.start, w.Now)
+	case "end":
+		w.when(c.start+timetable.Instant(c.total), w.Now)
+	default:
+		w.span(c.total)
+	}
+}
+
 // clockSays appends what there is to say of the time that was typed.
 func (w *writer) clockSays() {
 	switch c := &w.clock; {

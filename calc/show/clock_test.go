@@ -148,14 +148,14 @@ func TestRun(t *testing.T) {
 
 func TestRuns(t *testing.T) {
 	d, _ := at(t, "")
-	runs := []*timetable.Run{started(t, d, "A", eight), started(t, d, "B", eight+600), started(t, d, "C", eight-100000), started(t, d, "D", eight)}
+	runs := Runs{started(t, d, "A", eight), started(t, d, "B", eight+600), started(t, d, "C", eight-100000), started(t, d, "D", eight)}
 	runs[3].Off = true
 	look := func(after int) (map[string]string, string) {
 		t.Helper()
 		d.Now = eight + timetable.Instant(after)
-		b, due := d.Runs(nil, runs)
+		b, due := d.Started(nil, &runs)
 		values, order := slots(t, b)
-		empty, _ := d.Runs(nil, nil)
+		empty, _ := d.Started(nil, &Runs{})
 		_, want := slots(t, empty)
 		require.Equal(t, want, order, "always the same slots")
 		return values, due

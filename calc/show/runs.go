@@ -2,82 +2,93 @@ package show
 
 import "twistbench/calc/timetable"
 
-// CardIDs are the elements of the cards, one for each timetable that was started, as many as there can be at a time.
+// Runs are the timetables that were started, nil where there is none. Each has its card on the page.
+type Runs [len(CardIDs)]*timetable.Run
+
+// CardIDs are the elements of the cards.
 var CardIDs = [...]string{"run.1", "run.2", "run.3", "run.4", "run.5", "run.6"}
 
-// card is a run that was started, as it is now. The steps are nil for none.
+// card is what a card's words name.
 type card struct {
-	run      *timetable.Run
-	on, next *timetable.Step
-	ends     timetable.Instant // when on ends and next begins, or since when the last is on
+	run  *timetable.Run
+	next *timetable.Step
+	ends timetable.Instant // when on ends and next begins, or since when the last is on
 }
 
-// Runs appends the slots of the timetables that were started, always the same ones in the same order: the cards, and what the strip says. Due is
-// what needs hands now, in words; empty where nothing does.
-func (d *Display) Runs(b []byte, runs []*timetable.Run) (slots []byte, due string) {
+// Started appends the slots of the timetables that were started, always the same ones in the same order: the cards, and whether there are any. Due
+// is what needs hands now, in words; empty where nothing does.
+func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 	w := writer{Display: d, b: b}
+	c := &d.card
 	strip := ""
-	for i, id := range CardIDs {
-		c := &d.card
-		*c = card{}
+	for i, r := range runs {
+		id := CardIDs[i]
+		var on *timetable.Step
 		state := ""
-		if i < len(runs) {
-			state = c.take(runs[i], d.Now)
-			if state == "on" && due == "" {
-				strip = state
+		c.next = nil
+		if r != nil {
+			state = "off"
+			j, next := r.At(d.Now)
+			if c.ends = r.Start; j >= 0 {
+				on, c.ends = &r.Steps[j], r.Begins(j)
 			}
-			if state == stateDue {
-				strip = state
-				due = d.Lang.SayOf("do.", c.on.Do.Key())
+			if next >= 0 {
+				c.next, c.ends = &r.Steps[next], r.Begins(next)
 			}
+			if !r.Off {
+				state, strip = "on", "on"
+				if j = r.Due(d.Now); j >= 0 {
+					on, state = &r.Steps[j], stateDue
+					due = d.Lang.SayOf("do.", on.Do.Key())
+				}
+			}
+			c.run = r
 		}
 		w.put(id, "", State, state)
 		w.text(id, ":on")
-		if c.on != nil {
-			w.doing(c.on)
+		if on != nil {
+			w.doing(on)
 		}
 		w.shut()
 		w.text(id, ":left")
 		if c.next != nil {
-			w.wait(int(c.ends - w.Now))
+			w.wait(int(c.ends - d.Now))
 		}
 		w.shut()
 		w.text(id, ":rest")
-		switch {
-		case c.next != nil:
+		if c.next != nil {
 			w.words("clock.on")
-		case c.on != nil:
+		} else if on != nil {
 			w.words("clock.done")
 		}
 		w.shut()
+	}
+	if due != "" {
+		strip = stateDue
 	}
 	w.put("strip.clock", "", State, strip)
 	return w.b, due
 }
 
+// ofRun appends what the words of a card name: when the step ends, what is next, or whose the run is.
+func (w *writer) ofRun(name string) {
+	c := &w.card
+	switch name {
+	case "ends":
+		w.when(c.ends, w.Now)
+	case "next":
+		w.doing(c.next)
+	default:
+		w.str(c.run.Name)
+	}
+}
+
 // stateDue is the state of a card whose step needs hands now, and of the strip while any does.
 const stateDue = "due"
 
-// take looks at a run, and returns its state.
-func (c *card) take(r *timetable.Run, now timetable.Instant) (state string) {
-	on, next := r.At(now)
-	c.run, state = r, "on"
-	if due := r.Due(now); due >= 0 {
-		on, state = due, stateDue
-	}
-	if on >= 0 {
-		c.on, c.ends = &r.Steps[on], r.Begins(on)
-	}
-	if next >= 0 {
-		c.next, c.ends = &r.Steps[next], r.Begins(next)
-	}
-	if r.Off {
-		return "off"
-	}
-	return state
-}
-
 // wait appends a number of seconds as they are counted down: 09:05, or 01:09:05.
+//
+//go:noinline
 func (w *writer) wait(seconds int) {
 	if seconds >= 3600 {
 		w.hm(seconds)
@@ -89,6 +100,8 @@ func (w *writer) wait(seconds int) {
 }
 
 // Calendar returns a calendar file with the steps of a run at which hands are needed.
+//
+//go:noinline
 func (d *Display) Calendar(r *timetable.Run) string {
 	c := timetable.Calendar{Plan: r.Name, Start: r.Start, Now: d.Now}
 	w := writer{Display: d}

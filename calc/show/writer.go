@@ -6,7 +6,6 @@ import (
 	"twistbench/calc"
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
-	"twistbench/calc/timetable"
 	"twistbench/calc/words"
 )
 
@@ -167,18 +166,10 @@ func (w *writer) sentence(s string, id calc.ID, a about) {
 			w.masses(id)
 		case "near":
 			w.nearest()
-		case "start":
-			w.when(w.clock.start, w.Now)
-		case "end":
-			w.when(w.clock.start+timetable.Instant(w.clock.total), w.Now)
-		case "lasts":
-			w.span(w.clock.total)
-		case "ends":
-			w.when(w.card.ends, w.Now)
-		case "next":
-			w.doing(w.card.next)
-		case "plan":
-			w.str(w.card.run.Name)
+		case "start", "end", "lasts":
+			w.startEnd(name)
+		case "ends", "next", "plan":
+			w.ofRun(name)
 		case "own":
 			w.own(id, a.limit)
 		case "other":

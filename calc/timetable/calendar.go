@@ -15,8 +15,8 @@ type Calendar struct {
 // The form of the file. A mark stands for what is filled in there.
 const (
 	formHead = "BEGIN:VCALENDAR\nVERSION:2.0\nPRODID:-//Twistbench//Clock//EN\n"
-	// The sequence grows with the time, so that the newest version of an event wins; nobody is busy all the while that a step lasts.
-	formEvent = "BEGIN:VEVENT\nUID:\x01@twistbench\nDTSTAMP:\x02Z\nSEQUENCE:\x03\nDTSTART:\x04Z\nDTEND:\x05Z\n" +
+	// Nobody is busy all the while that a step lasts.
+	formEvent = "BEGIN:VEVENT\nUID:\x01@twistbench\nDTSTAMP:\x02Z\nDTSTART:\x04Z\nDTEND:\x05Z\n" +
 		"SUMMARY:\x06\nDESCRIPTION:\x07\nTRANSP:TRANSPARENT\n" + formAlarm + "-PT5M\nEND:VALARM\n" + formAlarm + "PT0S\nEND:VALARM\nEND:VEVENT\n"
 	formAlarm = "BEGIN:VALARM\nACTION:DISPLAY\nDESCRIPTION:\x06\nTRIGGER:"
 	formFoot  = "END:VCALENDAR\n"
@@ -47,8 +47,6 @@ func (c *Calendar) fill(form string, s *Step, title string) {
 			c.b = strconv.AppendUint(c.b, c.uid(s), 16)
 		case 2:
 			c.utc(c.Now)
-		case 3:
-			c.b = strconv.AppendInt(c.b, int64(c.Now)/60, 10)
 		case 4:
 			c.utc(c.Start + Instant(s.Start))
 		case 5:

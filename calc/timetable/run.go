@@ -7,7 +7,6 @@ import (
 
 // Run is a timetable that was started.
 type Run struct {
-	Entry string  // where it is kept
 	Name  string  // of the plan
 	Start Instant // of the first step; it stays the same however late the run is
 	Seen  Instant // what came due up to here was seen to

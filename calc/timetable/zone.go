@@ -17,10 +17,12 @@ type Zone []Shift
 
 const day = 86400 // s
 
-// ParseZone reads a zone as the page lists it: of each shift its instant, and how many seconds clocks are ahead of UTC and a day more, so that
-// no number is below 0; each with a blank behind it. What can't be read, and all behind it, is left out.
-func ParseZone(text string) (z Zone) {
+// ParseNow reads what the page tells of its clock: the instant, and, where more follows, the zone: of each shift its instant, and how many
+// seconds clocks are ahead of UTC and a day more, so that no number is below 0. Each has a blank behind it. What can't be read, and all behind
+// it, is left out.
+func ParseNow(text string) (now Instant, z Zone) {
 	s := ints{text: text}
+	now = Instant(s.next())
 	for s.text != "" {
 		shift := Shift{Instant(s.next()), s.next() - day}
 		if s.bad {
@@ -28,7 +30,7 @@ func ParseZone(text string) (z Zone) {
 		}
 		z = append(z, shift)
 	}
-	return z
+	return now, z
 }
 
 // ahead returns the last shift that holds at an instant.
@@ -44,6 +46,8 @@ func (z Zone) ahead(i Instant) int {
 }
 
 // Local returns what calendar and clock at the place say at an instant: the day, and the time of the day to the second.
+//
+//go:noinline
 func (z Zone) Local(i Instant) (quantity.Day, quantity.Clock) {
 	n := int(i) + z.ahead(i)
 	d := quantity.Quotient(n, day)

@@ -32,9 +32,15 @@ func at(text string, l *time.Location) (d quantity.Day, c quantity.Clock, i Inst
 	if err != nil {
 		panic(err)
 	}
-	d, _ = quantity.ParseDay(text[:10])
-	c, _ = quantity.ParseClock(text[11:])
-	return d, c, Instant(w.Unix())
+	day, err := quantity.KindDay.Parse(text[:10], "")
+	if err != nil {
+		panic(err)
+	}
+	clock, err := quantity.KindClock.Parse(text[11:], "")
+	if err != nil {
+		panic(err)
+	}
+	return quantity.Day(day.SI), quantity.Clock(clock.SI), Instant(w.Unix())
 }
 
 func said(d quantity.Day, c quantity.Clock) string {
@@ -137,15 +143,21 @@ func TestShortZones(t *testing.T) {
 	}
 }
 
-func TestParseZone(t *testing.T) {
+func TestParseNow(t *testing.T) {
 	for text, want := range map[string]Zone{
-		"":                                   nil,
-		"1774400000 90000 1774746000 93600 ": {{1774400000, 3600}, {1774746000, 7200}},
-		"1774400000 68400 ":                  {{1774400000, -5 * 3600}},
-		"1774400000 90000 1774746000":        {{1774400000, 3600}},
-		"1774400000 90000 x y ":              {{1774400000, 3600}},
-		"1774400000":                         nil,
+		"":                                     nil,
+		"5 ":                                   nil,
+		"5":                                    nil,
+		"5 1774400000 90000 1774746000 93600 ": {{1774400000, 3600}, {1774746000, 7200}},
+		"5 1774400000 68400 ":                  {{1774400000, -5 * 3600}},
+		"5 1774400000 90000 1774746000":        {{1774400000, 3600}},
+		"5 1774400000 90000 x y ":              {{1774400000, 3600}},
+		"5 1774400000":                         nil,
 	} {
-		assert.Equal(t, want, ParseZone(text), text)
+		now, z := ParseNow(text)
+		assert.Equal(t, want, z, text)
+		if len(text) > 1 {
+			assert.Equal(t, Instant(5), now, text)
+		}
 	}
 }

@@ -205,9 +205,9 @@ func TestCountdown(t *testing.T) {
 			assert.Equal(t, "on", p.state("run.1"), "what came due while nobody looked, ten minutes ago and more, is past")
 
 			// Late, and not that late.
-			p.press(`#run\.1 [data-do="late"][value="15"]`)
+			p.press(`#run\.1 [data-do="late-15"]`)
 			p.card("run.1", "Hold", 68*60)
-			p.press(`#run\.1 [data-do="early"]`)
+			p.press(`#run\.1 [data-do="early-5"]`)
 			p.card("run.1", "Hold", 63*60)
 
 			// A reload brings it back, and the strip says so outside of its own view.
@@ -325,7 +325,7 @@ func TestCalendarFile(t *testing.T) {
 
 	// The file of one that is under way is at the times it has by now.
 	p.press(`[data-do="start-at"]`)
-	p.press(`#run\.1 [data-do="late"][value="15"]`)
+	p.press(`#run\.1 [data-do="late-15"]`)
 	eval[bool](p, `(globalThis.file = undefined, true)`)
 	p.press(`#run\.1 [data-do="file"]`)
 	p.until(`globalThis.file !== undefined`)
@@ -355,7 +355,7 @@ func TestClockWithout(t *testing.T) {
 		"lock":    `Object.defineProperty(navigator, "wakeLock", {value: undefined})`,
 		"refused": `Object.defineProperty(navigator, "wakeLock", {value: {request: () => Promise.reject(new Error("no"))}})`,
 		"storage": `Object.defineProperty(window, "localStorage", {get() { throw new DOMException("blocked", "SecurityError") }})`,
-		"sense":   `localStorage["twistbench/run/1"] = "1 2 3"; localStorage["twistbench/run/2"] = "\u001e"; localStorage["twistbench/run/x"] = "1"`,
+		"sense":   `localStorage["twistbench/run/0"] = "1 2 3"; localStorage["twistbench/run/1"] = "\u001e"; localStorage["twistbench/run/x"] = "1"`,
 	} {
 		t.Run(name, func(t *testing.T) {
 			h := newHost(t)
