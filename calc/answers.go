@@ -269,239 +269,240 @@ func thickWorking(p *Plan) *Working {
 
 // answer returns where the state keeps an answer; nil for a choice of masses, which is text.
 func (st *State) answer(id ID) quantity.Value {
+	p, r := &st.Plan, &st.Out // once: whether st is nil would be asked in every case
 	switch id {
 	case FibreSolidArea:
-		return &st.Plan.SolidArea
+		return &p.SolidArea
 	case FibreThin:
-		return &st.Out.Thin
+		return &r.Thin
 	case FibreThick:
-		return &st.Out.Thick
+		return &r.Thick
 	case FibreWeighed:
-		return &st.Out.Weighed[0]
+		return &r.Weighed[0]
 	case FibreImplied:
-		return &st.Out.Implied[0]
+		return &r.Implied[0]
 	case FibrePacking:
-		return &st.Out.Packing[0]
+		return &r.Packing[0]
 	case FibreLabelStress:
-		return &st.Out.LabelStress
+		return &r.LabelStress
 	case YarnWeighed:
-		return &st.Out.Weighed[1]
+		return &r.Weighed[1]
 	case YarnImplied:
-		return &st.Out.Implied[1]
+		return &r.Implied[1]
 	case YarnPacking:
-		return &st.Out.Packing[1]
+		return &r.Packing[1]
 	case HangLoadArea:
-		return &st.Plan.LoadArea
+		return &p.LoadArea
 	case HangLow:
-		return &st.Out.Low
+		return &r.Low
 	case HangHigh:
-		return &st.Out.High
+		return &r.High
 	case HangUnder:
-		return &st.Out.Under.Sum
+		return &r.Under.Sum
 	case HangUnderTotal:
-		return &st.Out.UnderTotal
+		return &r.UnderTotal
 	case HangUnderStress:
-		return &st.Out.UnderStress
+		return &r.UnderStress
 	case HangOver:
-		return &st.Out.Over.Sum
+		return &r.Over.Sum
 	case HangOverTotal:
-		return &st.Out.OverTotal
+		return &r.OverTotal
 	case HangOverStress:
-		return &st.Out.OverStress
+		return &r.OverStress
 	case HangWater:
-		return &st.Out.Water
+		return &r.Water
 	case HangRise:
-		return &st.Out.Rise
+		return &r.Rise
 	case HangHookHeight:
-		return &st.Out.HookHeight
+		return &r.HookHeight
 	case HangDropStart:
-		return &st.Out.DropStart
+		return &r.DropStart
 	case HangDropCoiled:
-		return &st.Out.DropCoiled
+		return &r.DropCoiled
 	case HangTheirStress:
-		return &st.Out.TheirStress
+		return &r.TheirStress
 	case HangSameMass:
-		return &st.Out.SameMass
+		return &r.SameMass
 	case HangOfLabel:
-		return &st.Out.OfLabel
+		return &r.OfLabel
 	case CutLength:
-		return &st.Out.Length
+		return &r.Length
 	case CutAllPieces:
-		return &st.Out.AllPieces
+		return &r.AllPieces
 	case CutTotal:
-		return &st.Out.Total
+		return &r.Total
 	case CutYarnTotal:
-		return &st.Out.YarnTotal
+		return &r.YarnTotal
 	case CutFibreMass:
-		return &st.Out.FibreMass
+		return &r.FibreMass
 	case CutTrialRatio:
-		return &st.Out.TrialRatio
+		return &r.TrialRatio
 	case CutMuscles:
-		return &st.Out.Muscles
+		return &r.Muscles
 	case CutMuscleStress:
-		return &st.Out.MuscleStress
+		return &r.MuscleStress
 	case CutMuscleForce:
-		return &st.Out.MuscleForce
+		return &r.MuscleForce
 	case CutMuscleShare:
-		return &st.Out.MuscleShare
+		return &r.MuscleShare
 	case TwistBefore:
-		return &st.Plan.Before
+		return &p.Before
 	case TwistThickness:
-		return &st.Plan.Thickness
+		return &p.Thickness
 	case TwistContraction:
-		return &st.Plan.Contraction
+		return &p.Contraction
 	case TwistShortening:
-		return &st.Out.Shortening
+		return &r.Shortening
 	case TwistStraight:
-		return &st.Out.Straight
+		return &r.Straight
 	case TwistTitre:
-		return &st.Plan.Titre
+		return &p.Titre
 	case TwistStrain:
-		return &st.Out.Strain
+		return &r.Strain
 	case TwistMost:
-		return &st.Out.MostTwist
+		return &r.MostTwist
 	case TwistTimedSpeed:
-		return &st.Out.TimedSpeed
+		return &r.TimedSpeed
 	case TwistOnsetBias:
-		return &st.Out.OnsetBias[0]
+		return &r.OnsetBias[0]
 	case TwistOnsetBiasLeast:
-		return &st.Out.OnsetBias[1]
+		return &r.OnsetBias[1]
 	case TwistOnsetBiasMost:
-		return &st.Out.OnsetBias[2]
+		return &r.OnsetBias[2]
 	case TwistOnset:
-		return &st.Out.Onset[0]
+		return &r.Onset[0]
 	case TwistOnsetLeast:
-		return &st.Out.Onset[1]
+		return &r.Onset[1]
 	case TwistOnsetMost:
-		return &st.Out.Onset[2]
+		return &r.Onset[2]
 	case TwistSlow:
-		return &st.Out.Slow
+		return &r.Slow
 	case TwistSlowTime:
-		return &st.Out.SlowTime
+		return &r.SlowTime
 	case TwistTime:
-		return &st.Out.DrillTime
+		return &r.DrillTime
 	case TwistOther:
-		return &st.Out.OtherTwist
+		return &r.OtherTwist
 	case CoilAngle:
-		return &st.Out.CoilAngle
+		return &r.CoilAngle
 	case CoilTurnLength:
-		return &st.Out.TurnLength
+		return &r.TurnLength
 	case CoilGap:
-		return &st.Out.CoilGap
+		return &r.CoilGap
 	case CoilWrithe:
-		return &st.Out.Writhe
+		return &r.Writhe
 	case CoilTurns:
-		return &st.Out.AllTurns
+		return &r.AllTurns
 	case CoilTurnsPerPrecursor:
-		return &st.Out.AllPerPrecursor
+		return &r.AllPerPrecursor
 	case CoilSolidPitch:
-		return &st.Out.SolidPitch
+		return &r.SolidPitch
 	case CoilSolid:
-		return &st.Out.Solid
+		return &r.Solid
 	case CoilNearSolid:
-		return &st.Out.NearSolid
+		return &r.NearSolid
 	case CoilTravelLength:
-		return &st.Out.CoilTravelLength
+		return &r.CoilTravelLength
 	case CoilTravel:
-		return &st.Out.CoilTravel
+		return &r.CoilTravel
 	case CoilFinishedTravel:
-		return &st.Out.CoilFinTravel
+		return &r.CoilFinTravel
 	case CoilLastPitch:
-		return &st.Out.LastPitch
+		return &r.LastPitch
 	case CoilLastMean:
-		return &st.Out.LastMean
+		return &r.LastMean
 	case CoilLastGap:
-		return &st.Out.LastGap
+		return &r.LastGap
 	case CoilSolidMean:
-		return &st.Out.SolidMean
+		return &r.SolidMean
 	case CoilShapeRatio:
-		return &st.Out.ShapeRatio
+		return &r.ShapeRatio
 	case CoilLoadIndex:
-		return &st.Out.LoadIndex[0]
+		return &r.LoadIndex[0]
 	case CoilLoadIndexLeast:
-		return &st.Out.LoadIndex[1]
+		return &r.LoadIndex[1]
 	case CoilLoadIndexMost:
-		return &st.Out.LoadIndex[2]
+		return &r.LoadIndex[2]
 	case CoilRodMean:
-		return &st.Out.RodMean
+		return &r.RodMean
 	case CoilRodIndex:
-		return &st.Out.RodIndex
+		return &r.RodIndex
 	case CoilRodAngle:
-		return &st.Out.RodAngle
+		return &r.RodAngle
 	case CoilRodGap:
-		return &st.Out.RodGap
+		return &r.RodGap
 	case CoilRodCount:
-		return &st.Out.RodCount
+		return &r.RodCount
 	case CoilRodFibre:
-		return &st.Out.RodFibre
+		return &r.RodFibre
 	case CoilRodPrecursor:
-		return &st.Out.RodPrecursor
+		return &r.RodPrecursor
 	case CoilRodLimit:
-		return &st.Out.RodLimit
+		return &r.RodLimit
 	case ClampPiece:
-		return &st.Out.Piece
+		return &r.Piece
 	case ClampBase:
-		return &st.Out.Base
+		return &r.Base
 	case ClampLast:
-		return &st.Out.Last
+		return &r.Last
 	case ClampThisFinished:
-		return &st.Out.ThisFinished
+		return &r.ThisFinished
 	case ClampThisRatio:
-		return &st.Out.ThisRatio
+		return &r.ThisRatio
 	case ClampFirstReal:
-		return &st.Out.Real[0]
+		return &r.Real[0]
 	case ClampSecondReal:
-		return &st.Out.Real[1]
+		return &r.Real[1]
 	case ClampFirstMove:
-		return &st.Out.Move[0]
+		return &r.Move[0]
 	case ClampSecondMove:
-		return &st.Out.Move[1]
+		return &r.Move[1]
 	case ClampSecondOfFirst:
-		return &st.Out.SecondOfOne
+		return &r.SecondOfOne
 	case ClampTravelLength:
-		return &st.Out.TravelLength
+		return &r.TravelLength
 	case ClampTravel:
-		return &st.Out.Travel
+		return &r.Travel
 	case ClampFinishedTravelLength:
-		return &st.Out.FinTravelLen
+		return &r.FinTravelLen
 	case ClampFinishedTravel:
-		return &st.Out.FinTravel
+		return &r.FinTravel
 	case ClampFirstPosition:
-		return &st.Out.Position[0]
+		return &r.Position[0]
 	case ClampSecondPosition:
-		return &st.Out.Position[1]
+		return &r.Position[1]
 	case ClampFirstHole:
-		return &st.Out.Hole[0]
+		return &r.Hole[0]
 	case ClampFirstHoleGap:
-		return &st.Out.HoleGap[0]
+		return &r.HoleGap[0]
 	case ClampFirstHoleStretch:
-		return &st.Out.HoleStretch[0]
+		return &r.HoleStretch[0]
 	case ClampSecondHole:
-		return &st.Out.Hole[1]
+		return &r.Hole[1]
 	case ClampSecondHoleGap:
-		return &st.Out.HoleGap[1]
+		return &r.HoleGap[1]
 	case ClampSecondHoleStretch:
-		return &st.Out.HoleStretch[1]
+		return &r.HoleStretch[1]
 	case HeatDial:
-		return &st.Out.Dial
+		return &r.Dial
 	case HeatMeanDial:
-		return &st.Out.MeanDial
+		return &r.MeanDial
 	case HeatMeanProbe:
-		return &st.Out.MeanProbe
+		return &r.MeanProbe
 	case HeatSlope:
-		return &st.Out.Slope
+		return &r.Slope
 	case HeatPeak:
-		return &st.Out.Peak
+		return &r.Peak
 	case HeatMargin:
-		return &st.Out.Margin
+		return &r.Margin
 	case HeatFrames:
-		return &st.Out.Frames
+		return &r.Frames
 	case HeatPerLoad:
-		return &st.Out.PerLoad
+		return &r.PerLoad
 	case HeatLoads:
-		return &st.Out.Loads
+		return &r.Loads
 	case HeatTotal:
-		return &st.Out.HeatTime
+		return &r.HeatTime
 	}
 	return nil
 }

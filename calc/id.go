@@ -275,6 +275,8 @@ func (id ID) Key() string {
 }
 
 // Find returns the number of that key, or None.
+//
+//go:noinline
 func Find(key string) ID {
 	for id := None + 1; id < NumIDs; id++ {
 		if id.Key() == key {

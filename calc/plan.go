@@ -159,6 +159,8 @@ const (
 )
 
 // Piece returns the as-coiled length (m) of the piece at hand: as measured, or else as planned.
+//
+//go:noinline
 func (p *Plan) Piece() quantity.Length {
 	if known(p.Measured) {
 		return p.Measured
@@ -194,25 +196,26 @@ func known[T ~float64](x T) bool { return x == x }
 // Value returns where the plan keeps a field. (One switch is a quarter of what a function for each row of Fields would take of the page's
 // program.)
 func (p *Plan) Value(id ID) quantity.Value {
+	f := &p.Fibre // asks once whether p is nil, and not in every case
 	switch id {
 	case FibrePolymer:
-		return &p.Fibre.Polymer
+		return &f.Polymer
 	case FibreDiameter:
-		return &p.Fibre.Diameter
+		return &f.Diameter
 	case FibreDiameterDoubt:
 		return &p.DiameterDoubt
 	case FibreLinearDensity:
-		return &p.Fibre.LinearDensity
+		return &f.LinearDensity
 	case FibreArea:
-		return &p.Fibre.Area
+		return &f.Area
 	case FibreDensity:
-		return &p.Fibre.Density
+		return &f.Density
 	case FibreStrands:
-		return &p.Fibre.Strands
+		return &f.Strands
 	case FibreWeighedLength:
-		return &p.Fibre.WeighedLength
+		return &f.WeighedLength
 	case FibreWeighedMass:
-		return &p.Fibre.WeighedMass
+		return &f.WeighedMass
 	case FibreLabelStrength:
 		return &p.LabelStrength
 	case FibreBundle:

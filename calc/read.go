@@ -66,10 +66,10 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	if s.Text[FibreDensity] == "" {
 		p.Fibre.Density = craft.Polymers[p.Fibre.Polymer].Density
 	}
-	if book := &craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistYoung] == "" {
+	if book := craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistYoung] == "" {
 		p.Young = book.Young.Typical
 	}
-	if book := &craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistShear] == "" {
+	if book := craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistShear] == "" {
 		p.Shear = book.Shear.Typical
 	}
 	if s.Text[YarnDensity] == "" {
@@ -141,19 +141,19 @@ func limits(f *Field, si float64) Problem {
 }
 
 var reasons = []struct {
-	err    error
+	err    *error
 	reason Reason
 }{
-	{quantity.ErrUnit, BadUnit},
-	{quantity.ErrOne, RatioOfOne},
-	{quantity.ErrWhole, NotWhole},
-	{quantity.ErrPlies, BadPlies},
-	{quantity.ErrItem, BadItem},
-	{quantity.ErrPieces, BadItem},
-	{quantity.ErrMany, BadItem},
-	{quantity.ErrNotFinite, NotFinite},
-	{quantity.ErrDay, NotADay},
-	{quantity.ErrClock, NotATime},
+	{&quantity.ErrUnit, BadUnit},
+	{&quantity.ErrOne, RatioOfOne},
+	{&quantity.ErrWhole, NotWhole},
+	{&quantity.ErrPlies, BadPlies},
+	{&quantity.ErrItem, BadItem},
+	{&quantity.ErrPieces, BadItem},
+	{&quantity.ErrMany, BadItem},
+	{&quantity.ErrNotFinite, NotFinite},
+	{&quantity.ErrDay, NotADay},
+	{&quantity.ErrClock, NotATime},
 }
 
 func problem(err error) Problem {
@@ -164,7 +164,7 @@ func problem(err error) Problem {
 	}
 	p.Part = e.Part
 	for _, r := range reasons {
-		if e.Err == r.err {
+		if e.Err == *r.err {
 			p.Reason = r.reason
 		}
 	}

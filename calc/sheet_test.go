@@ -360,6 +360,8 @@ func TestTypeKeepsCut(t *testing.T) {
 	s := Start()
 	var st State
 	st.Work(&s)
+	s = st.Type(s, CoilCount, "", "coils") // its box is emptied first
+	st.Work(&s)
 	s = st.Type(s, CoilCount, "140", "coils")
 	assert.Equal(t, Givens{CutPrecursor}, s.Given[LengthGroup])
 	assert.Equal(t, Givens{CoilOutside, CoilCount}, s.Given[ShapeGroup])

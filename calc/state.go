@@ -33,6 +33,8 @@ func (st *State) Work(s *Sheet) {
 }
 
 // Text returns what was typed into a field; empty for what was worked out.
+//
+//go:noinline
 func (st *State) Text(id ID) string {
 	if !id.IsField() {
 		return ""
@@ -48,7 +50,7 @@ func (st *State) Text(id ID) string {
 func (st *State) Type(s Sheet, id ID, text, unit string) Sheet {
 	next := s.Type(id, text, unit)
 	released := s.Given[ShapeGroup].Has(CutRatio) && !next.Given[ShapeGroup].Has(CutRatio)
-	if text != "" && (id == ClampMeasured || released || id == TwistTurns && next.looped()) {
+	if id == ClampMeasured && text != "" || released || id == TwistTurns && next.looped() {
 		return st.give(s, CutPrecursor).Type(id, text, unit)
 	}
 	if next.looped() {

@@ -209,7 +209,7 @@ func TestWorkings(t *testing.T) {
 						assert.NotEmpty(t, w.Method, id.Key())
 						assert.NotNil(t, w.Source, id.Key())
 					} else {
-						assert.Len(t, w.Terms, len(w.Eq.Symbols), "%s in %s", id.Key(), plan.name)
+						assert.Len(t, w.Terms, len(w.Eq.Symbols(nil)), "%s in %s", id.Key(), plan.name)
 						assert.Empty(t, w.Method)
 					}
 					for _, term := range w.Terms {

@@ -107,13 +107,13 @@ func (a *app) input(h *happening) {
 		return
 	}
 	if isUnit && a.state.Worked(id) {
-		a.display.Units[id] = a.state.Value(id).Kind().Unit(b.unit)
+		a.showIn(id, b.unit)
 		a.slots(&a.state)
 		return
 	}
 	a.display.Units[id] = nil
 	if b.text == "" {
-		a.display.Units[id] = a.state.Value(id).Kind().Unit(b.unit) // what is typed next is in it
+		a.showIn(id, b.unit) // what is typed next is in it
 	}
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
@@ -125,6 +125,13 @@ func (a *app) input(h *happening) {
 		}
 	}
 	a.wait(id)
+}
+
+// showIn shows a number in the unit chosen beside it.
+//
+//go:noinline
+func (a *app) showIn(id calc.ID, unit string) {
+	a.display.Units[id] = a.state.Value(id).Kind().Unit(unit)
 }
 
 // left is leaving a box: what there is to say of it is said at once, and a unit typed behind the number goes to the list beside it.
@@ -193,9 +200,10 @@ func (a *app) tap(h *happening) error {
 	case "clear":
 		a.clear()
 	case "other":
-		id := calc.Find(h.key)
+		key, _ := strings.CutSuffix(h.id, ":other")
+		id := calc.Find(key)
 		a.take(id, a.display.Other(&a.state, id))
-		a.put(h.key, focus, "") // the button is gone
+		a.put(key, focus, "") // the button is gone
 	case "trial":
 		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
 	case "speed":

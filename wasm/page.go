@@ -51,14 +51,7 @@ func (p *page) report(err error) {
 // put adds a record to what is to be written. Inlined in its many callers it would take more of the page's program than all else here.
 //
 //go:noinline
-func (p *page) put(id, what, value string) {
-	p.out = append(p.out, id...)
-	p.out = append(p.out, show.Part)
-	p.out = append(p.out, what...)
-	p.out = append(p.out, show.Part)
-	p.out = append(p.out, value...)
-	p.out = append(p.out, show.Record)
-}
+func (p *page) put(id, what, value string) { p.out = show.Put(p.out, id, what, value) }
 
 // tell puts a sentence where it is seen and read out.
 //

@@ -85,7 +85,7 @@ func (a *app) deletePlan() {
 	name, gone := a.name, a.sheet
 	a.shelf.remove(a.open)
 	a.load(calc.Start(), "", a.say("plan.start", ""))
-	a.history.Before(gone, calc.None)
+	a.history.Before(&gone, calc.None)
 	a.deleted = name
 	a.shelf.setOpen("")
 	a.opened()

@@ -114,8 +114,11 @@ func (s *sketch) path(i int) {
 }
 
 // end ends what path, text or desc began.
+//
+//go:noinline
 func (s *sketch) end() { s.shut() }
 
+//go:noinline
 func (s *sketch) move(x, y float64) { s.to('m', x, y) }
 
 //go:noinline

@@ -23,6 +23,13 @@ const (
 	Cell = '\x1c'
 )
 
+// Put appends the record of a slot.
+func Put(b []byte, id, what, value string) []byte {
+	w := writer{b: b}
+	w.put(id, "", what, value)
+	return w.b
+}
+
 // Changes appends to out the records of next that differ from those of last, slot by slot. With last empty, all of them.
 func Changes(out, last, next []byte) []byte {
 	for len(next) > 0 {

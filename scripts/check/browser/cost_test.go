@@ -182,7 +182,7 @@ func folder(t *testing.T, files map[string]string) string {
 }
 
 // scripts are the page's script elements and what else is there for them.
-var scripts = regexp.MustCompile(`(?s)<script\b.*?</script>\n?|<link rel="(?:modulepreload|preload)"[^>]*>\n?`)
+var scripts = regexp.MustCompile(`(?s)<script\b.*?</script>\n?|<link rel="?(?:modulepreload|preload)\b[^>]*>\n?`)
 
 // The first visit on a slow network: the page is read as soon as the same page without its scripts is, and the program answers in a time
 // that is in proportion to that of a Go program which does nothing.
