@@ -86,7 +86,7 @@ func (w *writer) timetable() {
 		w.doing(s)
 		w.char(Cell)
 		if s.Length > 0 {
-			w.span(s.Length)
+			w.hm(s.Length)
 		}
 	}
 	w.shut()
@@ -123,7 +123,7 @@ func (w *writer) startEnd(name string) {
 	case "end":
 		w.when(c.start+timetable.Instant(c.total), w.Now)
 	default:
-		w.span(c.total)
+		w.hm(c.total)
 	}
 }
 
@@ -160,7 +160,9 @@ func (w *writer) when(i, from timetable.Instant) {
 	day, clock := w.Zone.Local(i)
 	was, _ := w.Zone.Local(from)
 	if day != was {
-		w.weekday(day.Weekday())
+		n := day.Weekday()
+		w.wordsOf("day.", "1234567"[n-1:n])
+		w.char(' ')
 		if day < was || day > was+6 {
 			date := day.Date()
 			w.int(date.Year)
@@ -172,19 +174,6 @@ func (w *writer) when(i, from timetable.Instant) {
 		}
 	}
 	w.hm(int(clock))
-}
-
-// weekday appends the name of a day of the week, 1 for the first, and a blank.
-func (w *writer) weekday(n int) {
-	days := w.Lang.Say("clock.days")
-	for i := range len(days) {
-		if days[i] == ' ' {
-			n--
-		} else if n == 1 {
-			w.char(days[i])
-		}
-	}
-	w.char(' ')
 }
 
 // hm appends hours and minutes.
@@ -205,21 +194,6 @@ func (w *writer) hm(seconds int) {
 func (w *writer) two(n int) {
 	w.char(byte('0' + n/10))
 	w.char(byte('0' + n%10))
-}
-
-// span appends a length of time: 1 h 30 min.
-func (w *writer) span(seconds int) {
-	n := len(w.b)
-	size := 3600
-	for _, name := range [...]string{" h", " min", " s"} {
-		if by := seconds / size; by > 0 {
-			w.next(n, " ")
-			w.int(by)
-			w.str(name)
-		}
-		seconds %= size
-		size /= 60
-	}
 }
 
 // doing appends what is done in a step, and with which load if it is not the first.

@@ -39,29 +39,29 @@ func TestTimetable(t *testing.T) {
 	_, values := at(t, "")
 	got := rows(values["clock.table r"])
 	assert.Len(t, got, 12)
-	assert.Equal(t, "+00:15 ● | Put it in | 3 min", got[1])
-	assert.Equal(t, "+03:41 ● | Release, let it rest | 24 h", got[10])
+	assert.Equal(t, "+00:15 ● | Put it in | 00:03", got[1])
+	assert.Equal(t, "+03:41 ● | Release, let it rest | 24:00", got[10])
 	assert.Equal(t, "+27:41 ● | Ready to test | ", got[11])
-	assert.Equal(t, "Ready to test 27 h 41 min after the start.", values["clock.ready t"])
+	assert.Equal(t, "Ready to test 27:41 h after the start.", values["clock.ready t"])
 	assert.Equal(t, "+27:41", values["clock.at t"])
 
 	for _, c := range []struct {
 		plan, ready, at, says, first string
 	}{
-		{"clock.time=22:10", "Start 22:10, ready to test Mon 00:51.", "Mon 00:51", "", "22:10 ● | Heat up the oven | 15 min"}, // clocks go back in between
+		{"clock.time=22:10", "Start 22:10, ready to test Mon 00:51.", "Mon 00:51", "", "22:10 ● | Heat up the oven | 00:15"}, // clocks go back in between
 		{"clock.time=19:59", "Start 19:59, ready to test Sun 22:40.", "", "", ""},
-		{"clock.time=20:00", "", "", "", "20:00 ● | Heat up the oven | 15 min"},
-		{"clock.time=22:10&clock.mode=ready", "Start Fri 2026-10-23 18:29, ready to test 22:10.", "Sat 22:10", "That is a start Fri 2026-10-23 18:29, which is past. Choose another time or day.", "18:29 ● | Heat up the oven | 15 min"},
+		{"clock.time=20:00", "", "", "", "20:00 ● | Heat up the oven | 00:15"},
+		{"clock.time=22:10&clock.mode=ready", "Start Fri 2026-10-23 18:29, ready to test 22:10.", "Sat 22:10", "That is a start Fri 2026-10-23 18:29, which is past. Choose another time or day.", "18:29 ● | Heat up the oven | 00:15"},
 		{"clock.time=22:10&clock.mode=ready&clock.day=2026-11-02", "Start Sun 2026-11-01 18:29, ready to test Mon 2026-11-02 22:10.", "Mon 22:10", "", ""},
-		{"clock.time=02:30&clock.day=2026-10-25", "", "", "That time comes twice, as clocks are put back: the first is taken.", "02:30 ● | Heat up the oven | 15 min"},
-		{"clock.time=02:30&clock.day=2027-03-28", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.", "Mon 07:11", "Clocks are put forward over that time: so much later is taken.", "03:30 ● | Heat up the oven | 15 min"},
-		{"clock.time=25:00", "Ready to test 27 h 41 min after the start.", "+27:41", "“25:00” is not a time I can read. Type it like 07:30.", "+00:00 ● | Heat up the oven | 15 min"},
+		{"clock.time=02:30&clock.day=2026-10-25", "", "", "That time comes twice, as clocks are put back: the first is taken.", "02:30 ● | Heat up the oven | 00:15"},
+		{"clock.time=02:30&clock.day=2027-03-28", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.", "Mon 07:11", "Clocks are put forward over that time: so much later is taken.", "03:30 ● | Heat up the oven | 00:15"},
+		{"clock.time=25:00", "Ready to test 27:41 h after the start.", "+27:41", "“25:00” is not a time I can read. Type it like 07:30.", "+00:00 ● | Heat up the oven | 00:15"},
 		{"clock.time=22:10&clock.day=tomorrow", "", "", "", ""},
 		{"heat.cool-1=", "needs first cooling", "–", "", ""},
 		{"heat.cool-1=&clock.time=22:10", "needs first cooling", "–", "", ""},
-		{"heat.cool-2=&clamp.stages=one", "Ready to test 25 h 53 min after the start.", "+25:53", "", ""}, // 15 + 3 + 5 + 60 + 30 min and a day
+		{"heat.cool-2=&clamp.stages=one", "Ready to test 25:53 h after the start.", "+25:53", "", ""}, // 15 + 3 + 5 + 60 + 30 min and a day
 		{"heat.rest=90 days&clock.time=20:00", "Start 20:00, ready to test Fri 2027-01-22 22:41.", "Fri 2027-01-22 22:41", "", ""},
-		{"heat.hold-1=1 h 30 min 5 s", "Ready to test 28 h 11 min 5 s after the start.", "", "", ""},
+		{"heat.hold-1=1 h 30 min 5 s", "Ready to test 28:11 h after the start.", "", "", ""},
 	} {
 		_, values := at(t, c.plan)
 		for id, want := range map[string]string{"clock.ready t": c.ready, "clock.at t": c.at, "clock.time:says t": c.says} {
@@ -82,9 +82,9 @@ func TestTimetableOfLoads(t *testing.T) {
 	_, values := at(t, lesson)
 	require.Equal(t, "2", values["heat.loads t"])
 	got := rows(values["clock.table r"])
-	assert.Contains(t, got, "+01:03 ● | Take it out to cool | 10 min")
-	assert.Contains(t, got, "+01:03 ● | Put it in, load 2 | 3 min")
-	assert.Contains(t, got, "+01:36 ● | Take it out to cool, load 2 | 10 min")
+	assert.Contains(t, got, "+01:03 ● | Take it out to cool | 00:10")
+	assert.Contains(t, got, "+01:03 ● | Put it in, load 2 | 00:03")
+	assert.Contains(t, got, "+01:36 ● | Take it out to cool, load 2 | 00:10")
 	_, values = at(t, "cut.pieces=10000")
 	assert.Contains(t, values["clock.table r"], ", load 12")
 	assert.NotContains(t, values["clock.table r"], ", load 13")
@@ -108,7 +108,7 @@ func TestClockStrip(t *testing.T) {
 	low, high := follow(t, values["draw.clock.outside d"]).box()
 	assert.InDelta(t, x(0), low.x, 0.06)
 	assert.InDelta(t, x(221), high.x, 0.06)
-	assert.Equal(t, "Release, let it rest: 24 h →", values["draw.clock.note t"])
+	assert.Equal(t, "Release, let it rest: 24:00 →", values["draw.clock.note t"])
 	for i, want := range []string{"+00:00", "+01:00", "+02:00", "+03:00"} {
 		assert.Equal(t, want, values["draw.clock.number-"+string(rune('1'+i))+" t"])
 	}
@@ -165,7 +165,7 @@ func TestRuns(t *testing.T) {
 	for id, want := range map[string]string{
 		"run.1 s": "on", "run.1:on t": "Heat up the oven", "run.1:left t": "14:00", "run.1:rest t": "until 20:15, then: Put it in – A",
 		"run.2 s": "on", "run.2:on t": "", "run.2:left t": "09:00", "run.2:rest t": "until 20:10, then: Heat up the oven – B",
-		"run.3 s": "on", "run.3:on t": "Ready to test", "run.3:left t": "", "run.3:rest t": "since 19:54 – C", // 27 h 41 min after the start are 340 s ago
+		"run.3 s": "on", "run.3:on t": "Ready to test", "run.3:left t": "", "run.3:rest t": "since 19:54 – C", // 27:41 h after the start are 340 s ago
 		"run.4 s": "off", "run.5 s": "", "run.5:on t": "", "run.5:rest t": "", "strip.clock s": "on",
 	} {
 		assert.Equal(t, want, values[id], id)

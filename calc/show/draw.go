@@ -36,7 +36,6 @@ const (
 	cutThread
 	clampThread
 	heatThread
-	clockThread
 )
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
@@ -52,7 +51,6 @@ var Drawings = [...]Drawing{
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
 	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
 	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:]},
-	clockThread:  {"thread.clock", 28, 2400, threadClockShapes[:]},
 }
 
 // drawings appends the slots of every drawing.
@@ -90,8 +88,6 @@ func (s *sketch) draw(i int) {
 		drawThreadClamp(s)
 	case heatThread:
 		drawThreadHeat(s)
-	case clockThread:
-		drawThreadClock(s)
 	}
 }
 

@@ -104,7 +104,7 @@ func drawClock(s *sketch) {
 	case rest > 0:
 		s.wordsOf("do.", timetable.DoRest.Key())
 		s.str(": ")
-		s.span(rest)
+		s.hm(rest)
 		s.str(" →")
 	}
 	s.place(clockNote, from, right, foot+46, s.w)

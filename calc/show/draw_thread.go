@@ -196,12 +196,3 @@ func threadHeld(s *sketch, line, coil, jaws int) float64 {
 	s.end()
 	return k
 }
-
-var threadClockShapes = [...]Shape{{"draw.thread.clock.line", "path", "fibre", ""}}
-
-// drawThreadClock draws nothing but the thread: what happens now happens in time.
-func drawThreadClock(s *sketch) {
-	s.path(0)
-	s.stroke(threadX, 0, threadX, threadEnd)
-	s.end()
-}

@@ -99,22 +99,10 @@ func (c *Calendar) escaped(text string) {
 func (c *Calendar) utc(i Instant) {
 	d, clock := Zone(nil).Local(i)
 	date, second := d.Date(), int(clock)
-	c.two(date.Year / 100)
-	c.two(date.Year)
-	c.two(date.Month)
-	c.two(date.Day)
-	c.byte('T')
-	c.two(second / 3600)
-	c.two(second / 60 % 60)
-	c.two(second % 60)
-}
-
-// two appends the last two digits of a number.
-//
-//go:noinline
-func (c *Calendar) two(n int) {
-	c.byte(byte('0' + n/10%10))
-	c.byte(byte('0' + n%10))
+	c.b = strconv.AppendInt(c.b, int64((date.Year*100+date.Month)*100+date.Day), 10)
+	n := len(c.b)
+	c.b = strconv.AppendInt(c.b, int64(1000000+(second/3600*100+second/60%60)*100+second%60), 10)
+	c.b[n] = 'T' // in place of the million that keeps the zeros
 }
 
 // uid returns a number for a step that no other step, start or name of a plan is likely to have (FNV-1a).

@@ -92,6 +92,7 @@ func built(t *testing.T) (keys []string) {
 	for i := range calc.Notes {
 		add("note.", calc.Notes[i].Key)
 	}
+	add("day.", "1", "2", "3", "4", "5", "6", "7")
 	for do := range timetable.NumDos {
 		add("do.", do.Key())
 	}

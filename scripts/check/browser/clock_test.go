@@ -110,21 +110,21 @@ func (p *page) card(id, on string, left int) {
 func TestClockTimes(t *testing.T) {
 	p := openClock(t, phone, "Europe/Berlin", "2026-10-24 20:00:00")
 	assert.Equal(t, []string{
-		"+00:00 ● | Heat up the oven | 15 min", "+00:15 ● | Put it in | 3 min", "+00:18 | Oven heats up again | 5 min", "+00:23 | Hold | 1 h",
-		"+01:23 ● | Take it out to cool | 30 min", "+01:53 ● | Clamp at the second gap | 10 min", "+02:03 ● | Put it in again | 3 min",
-		"+02:06 | Oven heats up again | 5 min", "+02:11 | Second hold | 1 h", "+03:11 ● | Take it out to cool | 30 min",
-		"+03:41 ● | Release, let it rest | 24 h", "+27:41 ● | Ready to test | ",
+		"+00:00 ● | Heat up the oven | 00:15", "+00:15 ● | Put it in | 00:03", "+00:18 | Oven heats up again | 00:05", "+00:23 | Hold | 01:00",
+		"+01:23 ● | Take it out to cool | 00:30", "+01:53 ● | Clamp at the second gap | 00:10", "+02:03 ● | Put it in again | 00:03",
+		"+02:06 | Oven heats up again | 00:05", "+02:11 | Second hold | 01:00", "+03:11 ● | Take it out to cool | 00:30",
+		"+03:41 ● | Release, let it rest | 24:00", "+27:41 ● | Ready to test | ",
 	}, p.table())
-	p.expect("clock.ready", "Ready to test 27 h 41 min after the start.")
+	p.expect("clock.ready", "Ready to test 27:41 h after the start.")
 
 	// Over midnight, and on over the end of summer time, which makes that night an hour longer.
 	p.set("clock.time", "22:10")
 	p.expect("clock.ready", "Start 22:10, ready to test Mon 00:51.")
 	rows := p.table()
-	assert.Equal(t, "22:10 ● | Heat up the oven | 15 min", rows[0])
-	assert.Equal(t, "23:33 ● | Take it out to cool | 30 min", rows[4])
-	assert.Equal(t, "Sun 00:03 ● | Clamp at the second gap | 10 min", rows[5])
-	assert.Equal(t, "Sun 01:51 ● | Release, let it rest | 24 h", rows[10])
+	assert.Equal(t, "22:10 ● | Heat up the oven | 00:15", rows[0])
+	assert.Equal(t, "23:33 ● | Take it out to cool | 00:30", rows[4])
+	assert.Equal(t, "Sun 00:03 ● | Clamp at the second gap | 00:10", rows[5])
+	assert.Equal(t, "Sun 01:51 ● | Release, let it rest | 24:00", rows[10])
 	assert.Equal(t, "Mon 00:51 ● | Ready to test | ", rows[11])
 	p.sight("clock")
 	p.shot("clock-phone-times")
@@ -151,7 +151,7 @@ func TestClockTimes(t *testing.T) {
 	p.expect("clock.time:says", says("clock.twice", ""))
 	p.set("clock.day", "2027-03-28")
 	p.expect("clock.time:says", says("clock.never", ""))
-	assert.Equal(t, "03:30 ● | Heat up the oven | 15 min", p.table()[0])
+	assert.Equal(t, "03:30 ● | Heat up the oven | 00:15", p.table()[0])
 	p.expect("clock.ready", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.")
 	p.press("#undo")
 	p.expect("clock.day", "2026-10-25")
@@ -168,9 +168,9 @@ func TestClockLoads(t *testing.T) {
 	p := h.openAt(desk, h.url()+"#v=1&clamp.stages=one&heat.preheat=30%20min&heat.load=3%20min&heat.recovery=5%20min&heat.hold-1=25%20min&heat.cool-1=10%20min&heat.rest=0%20h&cut.pieces=25&cut.spare=25%20%25&heat.frame-pieces=4&heat.oven-width=440%20mm&heat.oven-depth=240%20mm&heat.frame-length=180%20mm&heat.frame-width=80%20mm")
 	require.Equal(t, "2", p.shows("heat.loads"))
 	rows := p.table()
-	assert.Contains(t, rows, "+01:03 ● | Put it in, load 2 | 3 min")
+	assert.Contains(t, rows, "+01:03 ● | Put it in, load 2 | 00:03")
 	assert.Contains(t, rows, "+01:13 ● | Ready to test | ")
-	assert.Contains(t, rows, "+01:36 ● | Take it out to cool, load 2 | 10 min")
+	assert.Contains(t, rows, "+01:36 ● | Take it out to cool, load 2 | 00:10")
 	assert.Equal(t, "+01:46 ● | Ready to test, load 2 | ", rows[len(rows)-1])
 	p.sight("clock")
 	p.shot("clock-desk-loads")
