@@ -3,6 +3,7 @@ package calc
 import (
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
+	"twistbench/calc/trial"
 )
 
 // Results is the answers of a plan, in SI; NaN while something they need is unknown.
@@ -89,6 +90,13 @@ type Results struct {
 	Hole         [2]quantity.Count
 	HoleGap      [2]quantity.Length
 	HoleStretch  [2]quantity.Fraction
+
+	Dial, MeanDial, MeanProbe, Peak quantity.Temperature
+	Slope                           quantity.Number
+	Margin                          quantity.TemperatureDifference
+	Frames, PerLoad, Loads          quantity.Count
+	HeatTime                        quantity.Time
+	oven                            trial.Line
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -215,6 +223,17 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: &craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
+
+	HeatDial - NumFields:      {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
+	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
+	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
+	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
+	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
+	HeatPerLoad - NumFields:   {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
+	HeatLoads - NumFields:     {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
+	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3, Choose: heatTimeWorking},
 }
 
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
@@ -464,6 +483,26 @@ func (st *State) answer(id ID) quantity.Value {
 		return &r.HoleGap[1]
 	case ClampSecondHoleStretch:
 		return &r.HoleStretch[1]
+	case HeatDial:
+		return &r.Dial
+	case HeatMeanDial:
+		return &r.MeanDial
+	case HeatMeanProbe:
+		return &r.MeanProbe
+	case HeatSlope:
+		return &r.Slope
+	case HeatPeak:
+		return &r.Peak
+	case HeatMargin:
+		return &r.Margin
+	case HeatFrames:
+		return &r.Frames
+	case HeatPerLoad:
+		return &r.PerLoad
+	case HeatLoads:
+		return &r.Loads
+	case HeatTotal:
+		return &r.HeatTime
 	}
 	return nil
 }

@@ -86,6 +86,12 @@ type Plan struct {
 	Zero                    quantity.Length
 	HolePitch, HoleOffset   quantity.Length
 
+	Heat Heating
+
+	ClockMode quantity.Word // what Day and Time are of
+	Day       quantity.Day
+	Time      quantity.Clock
+
 	// Worked out by Solve.
 	LoadArea, SolidArea quantity.Area          // under load, and of all strands
 	Before, Thickness   quantity.Length        // of the fibre or bundle, before twist and as twisted
@@ -101,6 +107,15 @@ type Plan struct {
 }
 
 // The words of the word fields, in the order of their lists in Fields.
+const (
+	PolymerNylon6 quantity.Word = iota
+	PolymerNylon66
+	PolymerPolyethylene
+	PolymerPolyester
+	PolymerPVDF
+	PolymerOther
+)
+
 const (
 	AreaMain quantity.Word = iota
 	AreaAll
@@ -136,6 +151,11 @@ const (
 const (
 	RodSame quantity.Word = iota
 	RodOpposite
+)
+
+const (
+	ClockStart quantity.Word = iota // of the first step
+	ClockReady                      // of the end of the last
 )
 
 // Piece returns the as-coiled length (m) of the piece at hand: as measured, or else as planned.
@@ -344,6 +364,38 @@ func (p *Plan) Value(id ID) quantity.Value {
 		return &p.HolePitch
 	case ClampHoleOffset:
 		return &p.HoleOffset
+	case HeatSet:
+		return &p.Heat.Set
+	case HeatOvershoot:
+		return &p.Heat.Overshoot
+	case HeatMelt:
+		return &p.Heat.Melt
+	case HeatFrameLimit:
+		return &p.Heat.FrameLimit
+	case HeatDial1, HeatProbe1, HeatDial2, HeatProbe2, HeatDial3, HeatProbe3:
+		return &p.Heat.Readings[id-HeatDial1]
+	case HeatPreheat, HeatLoad, HeatRecovery, HeatHold1, HeatCool1, HeatReclamp, HeatHold2, HeatCool2, HeatRest:
+		return &p.Heat.Times[id-HeatPreheat]
+	case HeatOvenWidth:
+		return &p.Heat.OvenWidth
+	case HeatOvenDepth:
+		return &p.Heat.OvenDepth
+	case HeatOvenShelves:
+		return &p.Heat.Shelves
+	case HeatFrameLength:
+		return &p.Heat.FrameLength
+	case HeatFrameWidth:
+		return &p.Heat.FrameWidth
+	case HeatFrameGap:
+		return &p.Heat.FrameGap
+	case HeatFramePieces:
+		return &p.Heat.FramePieces
+	case ClockMode:
+		return &p.ClockMode
+	case ClockDay:
+		return &p.Day
+	case ClockTime:
+		return &p.Time
 	}
 	return nil
 }

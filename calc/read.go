@@ -21,6 +21,8 @@ const (
 	NotFinite   Reason = "finite"
 	UnknownKey  Reason = "key"
 	SaidTwice   Reason = "twice"
+	NotADay     Reason = "day"
+	NotATime    Reason = "clock"
 	SaidAlready Reason = "already"
 )
 
@@ -72,6 +74,10 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	}
 	if s.Text[YarnDensity] == "" {
 		p.Yarn.Density = craft.Polymers[p.Yarn.Polymer].Density
+	}
+	// An empty melting point takes the book's.
+	if s.Text[HeatMelt] == "" {
+		p.Heat.Melt = craft.Heatings[firstToMelt(p)].Melt.Low
 	}
 }
 
@@ -146,6 +152,8 @@ var reasons = []struct {
 	{&quantity.ErrPieces, BadItem},
 	{&quantity.ErrMany, BadItem},
 	{&quantity.ErrNotFinite, NotFinite},
+	{&quantity.ErrDay, NotADay},
+	{&quantity.ErrClock, NotATime},
 }
 
 func problem(err error) Problem {

@@ -63,6 +63,8 @@ func results(p *Plan, r *Results) {
 		base = r.HoleGap[0]
 	}
 	r.HoleStretch = [2]quantity.Fraction{craft.Stretch(r.HoleGap[0], piece), craft.Stretch(r.HoleGap[1], base)}
+
+	heat(p, r)
 }
 
 // choose finds the two loads nearest to what must be added, from the masses owned.

@@ -116,7 +116,7 @@ func (st *State) Worked(id ID) bool {
 // HasBook reports whether an empty field takes a book value of its polymer.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt:
 		return true
 	}
 	return false
@@ -137,6 +137,8 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 	case !st.Worked(id):
 	case id == TwistYoung || id == TwistShear:
 		add(&bookModuli)
+	case id == HeatMelt:
+		add(&bookMelts[firstToMelt(&st.Plan)])
 	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:
@@ -149,6 +151,7 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 
 // Needs returns the field that must be given before the number id can be known; None when it is known.
 func (st *State) Needs(id ID) ID {
+	field := id
 	for range NumIDs {
 		if known(st.SI(id)) {
 			return None
@@ -180,9 +183,11 @@ func (st *State) Needs(id ID) ID {
 		if next == None || next == id {
 			return id
 		}
-		id = next
+		if id = next; id.IsField() {
+			field = id
+		}
 	}
-	return id
+	return field // of those that need one another
 }
 
 func strandOf(p *Plan, density ID) *Strand {
