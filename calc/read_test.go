@@ -137,7 +137,7 @@ func TestNeeds(t *testing.T) {
 			s := begin
 			var st State
 			st.Work(&s)
-			if st.Value(id) == nil || isList(st.Value(id).Kind()) {
+			if !st.Value(id).Is() || isList(st.Value(id).Kind()) {
 				continue
 			}
 			for range 12 {

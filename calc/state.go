@@ -71,7 +71,7 @@ func (st *State) give(s Sheet, id ID) Sheet {
 		return s
 	}
 	u := Fields[id].Unit
-	text := quantity.Append(nil, x, kinds[id].Unit(u), 7, '.')
+	text := quantity.Append(nil, x, KindOf(id).Unit(u), 7, '.')
 	for text[len(text)-1] == '0' || text[len(text)-1] == '.' { // seven digits of what can be have a mark
 		point := text[len(text)-1] == '.'
 		text = text[:len(text)-1]
@@ -82,20 +82,12 @@ func (st *State) give(s Sheet, id ID) Sheet {
 	return s.Type(id, string(text), u)
 }
 
-// Value returns where the state keeps a number; nil for a choice of masses.
-func (st *State) Value(id ID) quantity.Value {
-	if id.IsField() {
-		return st.Plan.Value(id)
-	}
-	return st.answer(id)
-}
-
 // SI returns the value of a number in SI, NaN while it is unknown. A word's is its place in the list.
 func (st *State) SI(id ID) float64 {
 	if id == HangOwned {
 		return st.pieces
 	}
-	if v := st.Value(id); v != nil {
+	if v := st.Value(id); v.Is() {
 		return v.SI()
 	}
 	return quantity.NaN

@@ -280,7 +280,7 @@ func TestDrawingsOfAnyPlan(t *testing.T) {
 		inside(t, &Display{Lang: &words.English, US: true}, &st, text+" (US)")
 		other := english()
 		for id := calc.None + 1; id < calc.NumIDs; id++ {
-			if v := st.Value(id); v != nil && v.Kind() == quantity.KindLength {
+			if v := st.Value(id); v.Is() && v.Kind() == quantity.KindLength {
 				other.Units[id] = quantity.KindLength.Unit("µm")
 			}
 		}

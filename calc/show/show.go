@@ -309,7 +309,7 @@ func (w *writer) answer(id calc.ID) {
 	w.number(id)
 	w.shut()
 	v := w.st.Value(id)
-	unknown := v != nil && math.IsNaN(v.SI())
+	unknown := v.Is() && math.IsNaN(v.SI())
 	state := "plain"
 	if unknown {
 		state = "unknown"

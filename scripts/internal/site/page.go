@@ -319,7 +319,7 @@ func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error
 				return "", err
 			}
 		}
-		data.Numbers = append(data.Numbers, number{k, label, v, r.state.Value(calc.Find(k)) == nil})
+		data.Numbers = append(data.Numbers, number{k, label, v, !r.state.Value(calc.Find(k)).Is()})
 	}
 	return r.part("bench", data)
 }
