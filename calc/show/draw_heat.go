@@ -107,7 +107,7 @@ func drawHeat(sk *sketch) {
 	s.end()
 	s.path(heatMarks)
 	if left > 0 {
-		s.stroke(left, heatHead-6, left, heatFoot+3)
+		s.stroke(left, heatHead-3, left, heatFoot+3)
 		s.disc(left, (heatHead+heatFoot)/2, 4)
 	}
 	s.end()
@@ -116,7 +116,7 @@ func drawHeat(sk *sketch) {
 	s.span(heatUsual, 140, 157, float64(book.Setting.Low), float64(book.Setting.High), "draw.heat.usual")
 	s.span(heatFrame, 168, 185, coldRoom, float64(p.FrameLimit), "draw.heat.frame")
 
-	s.label(heatSetLabel, left, heatHead-9, s.w, known(peak), "draw.heat.set")
+	s.label(heatSetLabel, left, heatHead-10, s.w, known(peak), "draw.heat.set")
 	n := s.text(heatMeltLabel)
 	if known(melt) {
 		s.words("draw.heat.melt")
@@ -150,4 +150,4 @@ func drawThreadHeat(s *sketch) {
 }
 
 // warmth rises on both sides of the coil.
-const warmth = "m2 296l3-9-3-9 3-9-3-9 3-9-3-9m21 54l3-9-3-9 3-9-3-9 3-9-3-9"
+const warmth = "m2 296l3-18-3-18 3-18-3-18 3-18-3-18m21 108l3-18-3-18 3-18-3-18 3-18-3-18"

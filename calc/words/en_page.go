@@ -534,8 +534,8 @@ unit.min = minutes
 unit.h = hours
 unit.ms = milliseconds
 unit.% = percent
-unit.°C = degrees Celsius
-unit.°F = degrees Fahrenheit
+unit.°C = Celsius
+unit.°F = Fahrenheit
 unit.K = kelvin
 unit.days = days
 `
