@@ -89,6 +89,10 @@ type Results struct {
 	Hole         [2]quantity.Count
 	HoleGap      [2]quantity.Length
 	HoleStretch  [2]quantity.Fraction
+
+	LessMass, LessAdd quantity.Mass
+	MoreMass, MoreAdd quantity.Mass
+	BrokeShare        quantity.Fraction
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -215,6 +219,12 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: &craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
+
+	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},
+	TroubleLessAdd - NumFields:    {Key: "trouble.less-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleLess, HangHook}}},
+	TroubleMore - NumFields:       {Key: "trouble.more-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.MoreMassEq, Terms: []ID{HangMass}}},
+	TroubleMoreAdd - NumFields:    {Key: "trouble.more-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleMore, HangHook}}},
+	TroubleBrokeShare - NumFields: {Key: "trouble.broke-share", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.TurnsShareEq, Terms: []ID{TroubleBroke, TwistOnset}}},
 }
 
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
@@ -464,6 +474,16 @@ func (st *State) answer(id ID) quantity.Value {
 		return &r.HoleGap[1]
 	case ClampSecondHoleStretch:
 		return &r.HoleStretch[1]
+	case TroubleLess:
+		return &r.LessMass
+	case TroubleLessAdd:
+		return &r.LessAdd
+	case TroubleMore:
+		return &r.MoreMass
+	case TroubleMoreAdd:
+		return &r.MoreAdd
+	case TroubleBrokeShare:
+		return &r.BrokeShare
 	}
 	return nil
 }

@@ -104,6 +104,8 @@ var Fields = [NumFields]Field{
 	ClampZero:          {Key: "clamp.zero", Unit: "mm", Digits: 4, Start: "0 mm", Low: 0, High: 10, Bench: true},
 	ClampHolePitch:     {Key: "clamp.hole-pitch", Unit: "mm", Digits: 4, Low: 1e-4, High: 1, Bench: true},
 	ClampHoleOffset:    {Key: "clamp.hole-offset", Unit: "mm", Digits: 4, Start: "0 mm", Low: -1, High: 1, Bench: true},
+
+	TroubleBroke: {Key: "trouble.broke", Unit: "turns", Digits: 4, Low: 1, High: 1e7},
 }
 
 // polymers are the keys of craft.Polymers, in its order.

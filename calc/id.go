@@ -96,6 +96,8 @@ const (
 	ClampHolePitch
 	ClampHoleOffset
 
+	TroubleBroke
+
 	NumFields
 )
 
@@ -214,6 +216,12 @@ const (
 	ClampSecondHole
 	ClampSecondHoleGap
 	ClampSecondHoleStretch
+
+	TroubleLess
+	TroubleLessAdd
+	TroubleMore
+	TroubleMoreAdd
+	TroubleBrokeShare
 
 	NumIDs
 )

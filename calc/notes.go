@@ -78,6 +78,10 @@ var Notes = [...]Note{
 	{"second-shorter", ClampSecond, Care},
 	{"no-room", ClampTravel, Stop},
 	{"travel-least", ClampTravel, Care},
+
+	{"less-hook", TroubleLessAdd, Care},
+	{"broke-early", TroubleBrokeShare, Care},
+	{"broke-late", TroubleBrokeShare, Care},
 }
 
 // When reports whether a plan calls for the note. (A function in each row would take more than twice of the page's program.)
@@ -185,6 +189,12 @@ func (n *Note) When(s *State) bool {
 		return r.TravelLength <= 0
 	case "travel-least":
 		return r.TravelLength > 0 && ratioNow(p, r) < craft.ClosedRatio
+	case "less-hook":
+		return r.LessAdd < 0
+	case "broke-early":
+		return p.Broke < r.Onset[1]
+	case "broke-late":
+		return p.Broke >= r.Onset[1]
 	}
 	return false
 }

@@ -86,6 +86,8 @@ type Plan struct {
 	Zero                    quantity.Length
 	HolePitch, HoleOffset   quantity.Length
 
+	Broke quantity.Turns
+
 	// Worked out by Solve.
 	LoadArea, SolidArea quantity.Area          // under load, and of all strands
 	Before, Thickness   quantity.Length        // of the fibre or bundle, before twist and as twisted
@@ -344,6 +346,8 @@ func (p *Plan) Value(id ID) quantity.Value {
 		return &p.HolePitch
 	case ClampHoleOffset:
 		return &p.HoleOffset
+	case TroubleBroke:
+		return &p.Broke
 	}
 	return nil
 }

@@ -357,6 +357,7 @@ var Repeated = [...]calc.ID{
 	calc.TwistSlow, calc.CoilTurns, calc.TwistTime,
 	calc.CutRatio, calc.CoilGap, calc.CoilSolid, calc.CoilTravel,
 	calc.ClampFirst, calc.ClampSecond,
+	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.

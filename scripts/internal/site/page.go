@@ -71,6 +71,7 @@ func (r *renderer) funcs() template.FuncMap {
 		"head":    func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
 		"notes":   r.notes,
 		"bench":   r.bench,
+		"seen":    r.seen,
 		"drawing": func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
 		"thread":  func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
 		"shapes":  r.shapes,
@@ -267,6 +268,32 @@ func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error
 		data.Numbers = append(data.Numbers, number{k, label, v, r.state.Value(calc.Find(k)) == nil})
 	}
 	return r.part("bench", data)
+}
+
+// seen renders a row of what one may see and what to try then, with links to numbers to look at; some of them show the number.
+func (r *renderer) seen(key string, keys ...string) (template.HTML, error) {
+	type link struct {
+		Key, Label string
+		Number     template.HTML
+	}
+	data := struct {
+		Key string
+		At  []link
+	}{Key: key}
+	for _, k := range keys {
+		at := link{Key: k}
+		var err error
+		if at.Label, err = r.say("label." + k); err != nil {
+			return "", err
+		}
+		if r.slots["n:"+k+" "+show.Text] != "" {
+			if at.Number, err = r.number(k); err != nil {
+				return "", err
+			}
+		}
+		data.At = append(data.At, at)
+	}
+	return r.part("seen", data)
 }
 
 func (r *renderer) drawing(name, key string) (template.HTML, error) {
