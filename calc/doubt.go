@@ -100,7 +100,7 @@ var questions = [2]question{
 			{CutPrecursor, ClampRulerDoubt, true}, {ClampMeasured, ClampRulerDoubt, false}, {ClampRelaxed, ClampRulerDoubt, false},
 		},
 		asked: []ID{
-			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater,
+			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater, TroubleLess, TroubleLessAdd, TroubleMore, TroubleMoreAdd,
 			CutPrecursor, CutFibreMass, ClampFirst, ClampSecond, ClampFirstMove, ClampSecondMove, ClampFirstPosition, ClampSecondPosition,
 			TwistThickness, TwistPerTwisted, TwistPerPrecursor, TwistBias, TwistTurns, TwistTime, TwistOther,
 		},

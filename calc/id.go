@@ -127,6 +127,8 @@ const (
 	ClockDay
 	ClockTime
 
+	TroubleBroke
+
 	NumFields
 )
 
@@ -256,6 +258,11 @@ const (
 	HeatPerLoad
 	HeatLoads
 	HeatTotal
+	TroubleLess
+	TroubleLessAdd
+	TroubleMore
+	TroubleMoreAdd
+	TroubleBrokeShare
 
 	NumIDs
 )

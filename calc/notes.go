@@ -91,6 +91,9 @@ var Notes = [...]Note{
 	{"dial-one", HeatDial, Care},
 	{"dial-beyond", HeatDial, Care},
 	{"frame-large", HeatPerLoad, Stop},
+	{"less-hook", TroubleLessAdd, Care},
+	{"broke-early", TroubleBrokeShare, Care},
+	{"broke-late", TroubleBrokeShare, Care},
 }
 
 // When reports whether a plan calls for the note. (A function in each row would take more than twice of the page's program.)
@@ -223,6 +226,12 @@ func (n *Note) When(s *State) bool {
 		return r.oven.Slope > 0 && known(r.Dial) && !r.oven.Within(float64(r.Dial))
 	case "frame-large":
 		return r.Frames == 0
+	case "less-hook":
+		return r.LessAdd < 0
+	case "broke-early":
+		return p.Broke < r.Onset[1]
+	case "broke-late":
+		return p.Broke >= r.Onset[1]
 	}
 	return false
 }

@@ -200,6 +200,7 @@ var places = [NumIDs]place{
 	ClockMode:                 {inPlan + unsafe.Offsetof(Plan{}.ClockMode), ofWord},
 	ClockDay:                  {inPlan + unsafe.Offsetof(Plan{}.Day), ofDay},
 	ClockTime:                 {inPlan + unsafe.Offsetof(Plan{}.Time), ofClock},
+	TroubleBroke:              {inPlan + unsafe.Offsetof(Plan{}.Broke), ofTurns},
 	FibreSolidArea:            {inPlan + unsafe.Offsetof(Plan{}.SolidArea), ofArea},
 	FibreThin:                 {inOut + unsafe.Offsetof(Results{}.Thin), ofLength},
 	FibreThick:                {inOut + unsafe.Offsetof(Results{}.Thick), ofLength},
@@ -316,6 +317,11 @@ var places = [NumIDs]place{
 	HeatPerLoad:               {inOut + unsafe.Offsetof(Results{}.PerLoad), ofCount},
 	HeatLoads:                 {inOut + unsafe.Offsetof(Results{}.Loads), ofCount},
 	HeatTotal:                 {inOut + unsafe.Offsetof(Results{}.HeatTime), ofTime},
+	TroubleLess:               {inOut + unsafe.Offsetof(Results{}.LessMass), ofMass},
+	TroubleLessAdd:            {inOut + unsafe.Offsetof(Results{}.LessAdd), ofMass},
+	TroubleMore:               {inOut + unsafe.Offsetof(Results{}.MoreMass), ofMass},
+	TroubleMoreAdd:            {inOut + unsafe.Offsetof(Results{}.MoreAdd), ofMass},
+	TroubleBrokeShare:         {inOut + unsafe.Offsetof(Results{}.BrokeShare), ofFraction},
 }
 
 // KindOf returns the kind of a number; nil for a choice of masses.

@@ -91,6 +91,7 @@ type Plan struct {
 	ClockMode quantity.Word // what Day and Time are of
 	Day       quantity.Day
 	Time      quantity.Clock
+	Broke     quantity.Turns
 
 	// Worked out by Solve.
 	LoadArea, SolidArea quantity.Area          // under load, and of all strands

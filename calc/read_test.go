@@ -110,7 +110,7 @@ func TestNeeds(t *testing.T) {
 		HangBottle: "0 g", HangClearance: "30 mm", HangStack: "100 mm", HangTheirMass: "200 g", HangTheirDiameter: "0.4 mm",
 		CutRatio: "4.8", CutTail: "40 mm", CutPieces: "5", CutSpare: "20 %", CutTrialPrecursor: "300 mm", CutTrialCoiled: "60 mm",
 		CutLift: "2 kg", CutLiftStress: "5 MPa", ClampCoiled: "85 mm", ClampMeasured: "80 mm", ClampStages: "two", ClampFirstStretch: "18 %",
-		ClampSecondStretch: "42 %", ClampRetained: "85 %", ClampZero: "0 mm", ClampHolePitch: "10 mm", ClampHoleOffset: "0 mm",
+		ClampSecondStretch: "42 %", ClampRetained: "85 %", ClampZero: "0 mm", ClampHolePitch: "10 mm", ClampHoleOffset: "0 mm", TroubleBroke: "150",
 		FibreBundle: "0.6 mm", CutRatioDoubt: "0.2", ClampRelaxed: "95 mm", HangMassDoubt: "1 g", ClampRulerDoubt: "1 mm",
 		FibreLinearDensity: "200 tex", FibreArea: "0.2 mm²", HangMass: "300 g", HangAdd: "270 g", HangForce: "3 N", CutPrecursor: "400 mm",
 		TwistBias: "40", TwistPerTwisted: "480", TwistPerPrecursor: "415", TwistTurns: "170", TwistFactor: "8000", TwistSpeed: "250", TwistTimedTurns: "20", TwistTimed: "5",

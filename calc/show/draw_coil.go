@@ -7,8 +7,7 @@ import (
 )
 
 const (
-	coilAxis = iota
-	coilTubes
+	coilTubes = iota
 	coilClash = iota + tubesNearInside
 	coilDims
 	coilHand
@@ -27,7 +26,6 @@ const (
 )
 
 var coilShapes = [...]Shape{
-	coilAxis:        {"draw.coil.axis", "path", "ghost", ""},
 	coilTubes:       {"draw.coil.far", "path", "tube", ""},
 	coilTubes + 1:   {"draw.coil.far-inside", "path", "tube inside", ""},
 	coilTubes + 2:   {"draw.coil.ends", "path", "end", ""},
@@ -75,7 +73,7 @@ const mostTurns = 6
 func drawCoil(s *sketch) {
 	const (
 		first, apart = 94.0, 88.0  // columns
-		top, high    = 36.0, 186.0 // the coils
+		top, high    = 28.0, 198.0 // the coils
 		across       = 62.0
 		table, row   = 256.0, 17.0
 	)
@@ -85,111 +83,99 @@ func drawCoil(s *sketch) {
 	if p.Count < mostTurns {
 		n = max(1, int(p.Count))
 	}
-	means := [coilStates]float64{float64(p.Mean), float64(o.LastMean), float64(o.SolidMean)}
-	pitches := [coilStates]float64{float64(p.Pitch), float64(o.LastPitch), float64(o.SolidPitch)}
-	var coils [coilStates]helix
+	coils := [coilStates]helix{
+		{radius: float64(p.Mean), pitch: float64(p.Pitch)},
+		{radius: float64(o.LastMean), pitch: float64(o.LastPitch)},
+		{radius: float64(o.SolidMean), pitch: float64(o.SolidPitch)},
+	}
 	var shown, clash [coilStates]bool
 	wide, long := 0.0, 0.0
-	for i, mean := range means {
-		pitch := pitches[i]
-		shown[i] = thick > 0 && mean > 0 && pitch > 0 && known(thick, mean, pitch)
+	for i := range coils {
+		c := &coils[i]
+		c.radius /= 2
+		shown[i] = thick > 0 && c.radius > 0 && c.pitch > 0 && known(thick, c.radius, c.pitch)
 		if shown[i] {
-			coils[i] = helix{radius: mean / 2, pitch: pitch}
-			wide, long = math.Max(wide, mean), math.Max(long, pitch)
-			clash[i] = pitch < thick*0.99*lean(mean, pitch)
+			wide, long = math.Max(wide, 2*c.radius), math.Max(long, c.pitch)
+			clash[i] = c.pitch < 0.99*c.along(thick)
+		} else {
+			*c = helix{}
 		}
 	}
+	any := wide > 0
 	k := 0.0 // units to the metre
-	if wide > 0 {
+	if any {
 		k = math.Min(across/(wide+thick), high/(float64(n)*long+thick))
 		thick *= k
 	} else {
 		thick = 0
 	}
-	begin := top + thick/2
 	for i := range coils {
 		c := &coils[i]
 		c.radius, c.pitch = c.radius*k, c.pitch*k
-		c.x, c.foot = first+apart*float64(i), begin+float64(n)*c.pitch
+		c.x, c.foot = first+apart*float64(i), top+thick/2+float64(n)*c.pitch
 	}
 
-	s.path(coilAxis)
-	for i, c := range coils {
-		if shown[i] {
-			s.stroke(c.x, top-9, c.x, c.foot+thick/2+9)
-		}
-	}
-	s.end()
 	s.tubes(coilTubes, coils[:], thick, n)
 	// Turns that would lie in each other show through each other.
 	s.path(coilClash)
-	for i, c := range coils {
-		if clash[i] {
-			edge := math.Min(thick/2*lean(means[i], pitches[i]), 16)
-			c.foot += edge
-			s.crossings(c, n, 0)
-			c.foot -= 2 * edge
-			s.crossings(c, n, 0)
+	for i := range coils {
+		if c := &coils[i]; clash[i] {
+			edge := math.Min(c.along(thick)/2, 16)
+			for _, by := range [2]float64{edge, -edge} {
+				s.crossings(helix{c.x, c.foot + by, c.radius, c.pitch}, n, 0)
+			}
 		}
 	}
 	s.end()
 
-	c := coils[1]
+	c, closed := &coils[1], &coils[2]
+	gap := float64(o.LastGap) * k / 2
 	dims := shown[1] && n >= 3 && c.pitch >= 10
-	gap := float64(o.LastGap) * k
-	gaps := dims && !clash[1] && gap >= 2
-	end := [2]float64{c.foot + thick/2, coils[2].foot + thick/2}
-	travels := shown[1] && shown[2] && end[0]-end[1] >= 8
+	gaps := dims && gap >= 1
+	foot, room := c.foot+thick/2, c.foot-closed.foot
+	travels := shown[1] && shown[2] && room >= 8
 	side := c.radius + thick/2
+	hand := s.hand()
 	turn := c.foot - float64(n/2)*c.pitch // where a strand in the middle comes to the front
-	bend := turn - (1+s.hand())/4*c.pitch // and where it is on the right
-	between := turn - 0.75*c.pitch        // the gap to the one above
+	bend := turn - (3+hand)/4*c.pitch     // and where it is on the right, and the one above it: between them
+	between := turn - 0.75*c.pitch        // the gap to the one above, in the middle
+	edge := between + hand*c.pitch/4      // and on the left
 	s.path(coilDims)
 	s.upright = true
 	if dims {
-		s.bar(bend-c.pitch, bend, c.x+side+5)
+		s.bar(bend-c.pitch/2, bend+c.pitch/2, c.x+side+5)
 	}
 	if travels {
-		s.arrow(end[0], end[1]+2, coils[2].x-26)
+		s.arrow(foot, foot-room+2, closed.x-26)
 	}
 	s.upright = false
 	if travels {
-		s.stroke(c.x+8, end[0], coils[2].x-32, end[0])
+		s.stroke(c.x+8, foot, closed.x-32, foot)
 	}
-	edge := between + s.hand()*c.pitch/4
 	if gaps {
-		// Along the gap to the left, and across it from strand to strand.
-		s.stroke(c.x-side-3, edge, c.x-0.7*c.radius, between+s.hand()*c.pitch*0.123)
+		// Along the gap to the left, and up to it from strand to strand.
+		s.stroke(c.x-side-3, edge, c.x-0.7*c.radius, between+hand*c.pitch*0.123)
 		s.line(c.x, between)
-		// The unit vector across it, and the other turned by a right angle along it.
-		x, y := c.pitch/(2*math.Pi), s.hand()*c.radius
+		x, y := c.pitch/(2*math.Pi), hand*c.radius
 		long := math.Hypot(x, y)
 		x, y = x/long, y/long
-		for _, side := range [2]float64{-1, 1} {
-			at := func(off, along float64) (float64, float64) {
-				off = (gap/2 + off) * side
-				return c.x + x*off + y*along, between + y*off - x*along
-			}
-			s.move(at(9, 0))
-			s.line(at(0, 0))
-			s.move(at(3, -2))
-			s.line(at(0, 0))
-			s.line(at(3, 2))
+		for _, by := range [2]float64{gap, -gap} {
+			far := by + math.Copysign(9, by)
+			s.stroke(c.x+x*far, between+y*far, c.x+x*by, between+y*by)
 		}
 	}
 	s.end()
 
 	from := s.text(coilHand)
-	any := wide > 0
 	if any {
 		s.number(calc.TwistHand)
 	}
 	s.place(coilHand, from, 28, top+44, 40)
-	s.symbol(coilPitchLetter, c.x+side+10, bend-c.pitch/2+4, dims, 'p')
+	s.symbol(coilPitchLetter, c.x+side+10, bend+4, dims, 'p')
 	s.symbol(coilGapLetter, c.x-side-6, edge+4, gaps, 'g')
-	s.label(coilTravel, coils[2].x-19, (end[0]+end[1])/2+5, apart/2+16, travels, "draw.coil.travel")
-	for i, c := range coils {
-		s.label(coilHeads+i, c.x, 16, apart, shown[i], coilHeadKeys[i])
+	s.label(coilTravel, closed.x-19, foot-room/2+5, apart/2+16, travels, "draw.coil.travel")
+	for i, key := range coilHeadKeys {
+		s.label(coilHeads+i, coils[i].x, 16, apart, shown[i], key)
 	}
 	for i := range coilFacts {
 		s.label(coilRows+i, 4, table+row*float64(i), first-apart/2, any, coilRowKeys[i])
@@ -205,7 +191,7 @@ func drawCoil(s *sketch) {
 			}
 		case fact == 2 && clash[state]:
 			s.words("draw.coil.clash")
-		case fact == 1 && state == 1 && pitches[1] > float64(o.TurnLength):
+		case id == calc.CoilLastPitch && o.LastPitch > o.TurnLength:
 			s.words("draw.coil.long")
 		case known(s.st.SI(id)):
 			s.number(id)
@@ -255,5 +241,7 @@ func (s *sketch) symbol(i int, x, y float64, show bool, letter byte) {
 	s.place(i, from, x, y, s.w)
 }
 
-// lean returns how much further apart along the axis the turns of a coil are than across the fibre: one over the cosine of its pitch angle.
-func lean(mean, pitch float64) float64 { return math.Hypot(1, pitch/(math.Pi*mean)) }
+// along returns how far a length across the fibre of a coil reaches along its axis.
+func (c *helix) along(across float64) float64 {
+	return across * math.Hypot(1, c.pitch/(2*math.Pi*c.radius))
+}

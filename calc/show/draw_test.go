@@ -609,7 +609,7 @@ func TestUnknownIsNotDrawn(t *testing.T) {
 		{"hang.stack=", []string{"hang.fibre d", "hang.dims d"}, map[string]string{"hang.note t": "needs height of the hanging stack", "hang.mass-label t": "368 g in all"}},
 		{"hang.stress=", []string{"hang.mass d", "hang.mass-label t", "thread.hang.mass d"}, map[string]string{"hang.cut-label t": "488 mm"}},
 		{"clamp.zero=", []string{"clamp.rule d", "clamp.number-1 t"}, map[string]string{"clamp.first-label t": "100.3 mm jaw to jaw"}},
-		{"twist.bias=", []string{"twist.fibre d", "twist.lines d", "twist.angle d", "twist.hand t", "twist.bias t", "twist.turns t", "twist.full t", "coil.far d", "coil.near d", "coil.ends d", "coil.hand t", "coil.head-coiled t", "coil.pitch-last t", "thread.twist.slants d", "thread.coil.near d"},
+		{"twist.bias=", []string{"twist.angle d", "twist.hand t", "twist.bias t", "twist.turns t", "twist.full t", "coil.far d", "coil.near d", "coil.ends d", "coil.hand t", "coil.head-coiled t", "coil.pitch-last t", "thread.twist.slants d", "thread.coil.near d"},
 			map[string]string{"twist.note t": "needs bias angle", "coil.note t": "needs bias angle", "twist.slow t": "slow down from 140 turns", "twist:desc t": "needs bias angle; slow down from 140 turns; first coil 140 turns to 225 turns.", "coil:desc t": "needs bias angle"}},
 		{"coil.outside=", []string{"coil.near d", "coil.dims d", "coil.travel t", "twist.full t", "thread.coil.near d"},
 			map[string]string{"coil.note t": "needs outside diameter of the coil", "twist.note t": "needs outside diameter of the coil", "twist.turns t": "169.3 turns of twist"}},

@@ -8,10 +8,8 @@ import (
 
 const (
 	twistFibre = iota
-	twistLines
-	twistAngle
-	twistCount
 	twistMarks
+	twistAngle
 	twistHand
 	twistBias
 	twistThick
@@ -26,10 +24,8 @@ const twistRows = 4
 
 var twistShapes = [...]Shape{
 	twistFibre:      {"draw.twist.fibre", "path", "fibre", ""},
-	twistLines:      {"draw.twist.lines", "path", "turn", ""},
-	twistAngle:      {"draw.twist.angle", "path", "dim", ""},
-	twistCount:      {"draw.twist.count", "path", "fibre", ""},
 	twistMarks:      {"draw.twist.marks", "path", "turn", ""},
+	twistAngle:      {"draw.twist.angle", "path", "dim", ""},
 	twistHand:       {"draw.twist.hand", "text", "hand", "middle"},
 	twistBias:       {"draw.twist.bias", "text", "label", "middle"},
 	twistThick:      {"draw.twist.thick", "text", "label", "start"},
@@ -60,52 +56,45 @@ func drawTwist(s *sketch) {
 	shown := angle > 0 && angle < math.Pi/2 && known(float64(p.Thickness))
 	sin, cos := math.Sincos(angle)
 
+	counts := [twistRows]float64{float64(o.Slow), float64(o.Onset[0]), float64(p.Turns), float64(o.AllTurns)}
+	least, most := float64(o.Onset[1]), float64(o.Onset[2])
+	end := longest(counts[0], counts[1], counts[2], counts[3], most)
+	k := (right - left) / end // units to the turn
+	var marked [twistRows]bool
+	for i, x := range counts {
+		marked[i] = known(x) && x >= 0 && (i != 1 || known(least, most))
+	}
+
 	s.path(twistFibre)
 	if shown {
 		s.stroke(middle-radius, top, middle-radius, foot)
 		s.stroke(middle+radius, top, middle+radius, foot)
 	}
+	if end > 0 {
+		s.stroke(left, line-6, left, line+6)
+		s.stroke(left, line, right, line)
+	}
 	s.end()
-	s.path(twistLines)
+	s.path(twistMarks)
 	if shown {
 		s.slants(middle, top, foot, radius, 2*math.Pi*radius*cos/sin)
+	}
+	for i, x := range counts {
+		if marked[i] {
+			s.turnMark(i, left+x*k, line, left+least*k, left+most*k, false)
+			s.turnMark(i, left, legend+row*float64(i)-4.5, left-8, left+8, true)
+		}
 	}
 	s.end()
 	s.path(twistAngle)
 	if shown {
 		s.stroke(middle, foot+6, middle, top-reach-6)
 		s.stroke(middle, top, middle+hand*sin*(reach+6), top-cos*(reach+6))
+		// The arc between them, as one cubic curve.
+		x, y, ease := middle+hand*sin*reach, top-cos*reach, reach*4/3*math.Tan(angle/4)
 		s.move(middle, top-reach)
-		for i := 1.0; i <= 8; i++ {
-			s.line(middle+hand*reach*math.Sin(angle*i/8), top-reach*math.Cos(angle*i/8))
-		}
+		s.curve(middle+hand*ease, top-reach, x-hand*cos*ease, y-sin*ease, x, y)
 		s.bar(middle-radius, middle+radius, foot+14)
-	}
-	s.end()
-
-	counts := [twistRows]float64{float64(o.Slow), float64(o.Onset[0]), float64(p.Turns), float64(o.AllTurns)}
-	least, most := float64(o.Onset[1]), float64(o.Onset[2])
-	end := longest(counts[0], counts[1], counts[2], counts[3], most)
-	k := (right - left) / end // units to the turn
-	counted := end > 0
-	var marked [twistRows]bool
-	for i, x := range counts {
-		marked[i] = counted && known(x) && x >= 0
-	}
-	marked[1] = marked[1] && known(least, most)
-	s.path(twistCount)
-	if counted {
-		s.stroke(left, line, right, line)
-		s.stroke(left, line-6, left, line+6)
-	}
-	s.end()
-	s.path(twistMarks)
-	for i, x := range counts {
-		if marked[i] {
-			at := left + x*k
-			s.turnMark(i, at, line, left+least*k, left+most*k, false)
-			s.turnMark(i, left, legend+row*float64(i)-4.5, left-8, left+8, true)
-		}
 	}
 	s.end()
 
@@ -121,7 +110,7 @@ func drawTwist(s *sketch) {
 		rises = "draw.twist.left"
 	}
 	s.label(twistRises, 150, top+22, s.w-150, shown, rises)
-	s.label(twistHead, 4, line-24, s.w, counted, "draw.twist.count")
+	s.label(twistHead, 4, line-24, s.w, end > 0, "draw.twist.count")
 	for i, key := range twistKeys {
 		s.label(twistLegend+i, left+16, legend+row*float64(i), s.w, marked[i], key)
 	}

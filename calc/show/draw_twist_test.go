@@ -30,7 +30,7 @@ func TestTwistProportions(t *testing.T) {
 		for _, d := range []struct {
 			id             string
 			middle, radius float64
-		}{{"draw.twist.lines d", 92, 24}, {"draw.thread.twist.slants d", 14, 8}} {
+		}{{"draw.twist.marks d", 92, 24}, {"draw.thread.twist.slants d", 14, 8}} {
 			crossings := 0
 			for _, line := range follow(t, at[d.id]).curves {
 				for i, end := range []point{line[0], line[3]} {
@@ -81,7 +81,7 @@ func TestTwistCounts(t *testing.T) {
 	for _, text := range []string{"", "twist.counted=150", "twist.turns=90&twist.counted=120&twist.counted-precursor=300 mm", "twist.bias=60 °", "clamp.coiled=1 m"} {
 		st, at := draw(t, text)
 		p, o := &st.Plan, &st.Out
-		line := follow(t, at["draw.twist.count d"]).strokes[0]
+		line := follow(t, at["draw.twist.fibre d"]).strokes[3] // after both sides of the fibre and a mark at 0
 		k := (line[1].x - line[0].x) / longest(float64(o.AllTurns), float64(p.Turns), float64(o.Onset[2]))
 		marks := follow(t, at["draw.twist.marks d"])
 		triangle := marks.strokes[1][1] // its lower corner

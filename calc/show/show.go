@@ -363,6 +363,7 @@ var Repeated = [...]calc.ID{
 	calc.CutRatio, calc.CoilGap, calc.CoilSolid, calc.CoilTravel,
 	calc.ClampFirst, calc.ClampSecond,
 	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
+	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.

@@ -242,6 +242,12 @@ name.heat.total = time in all
 name.clock.mode = what the time is of
 name.clock.day = day
 name.clock.time = time of the day
+name.trouble.broke = turns at which it broke
+name.trouble.less-mass = mass for a fifth less stress, hook included
+name.trouble.less-add = mass on the hook for a fifth less stress
+name.trouble.more-mass = mass for a fifth more stress, hook included
+name.trouble.more-add = mass on the hook for a fifth more stress
+name.trouble.broke-share = turns at which it broke as a share of those at the first coil
 
 # words of the word fields
 word.nylon-6 = nylon 6
@@ -353,6 +359,9 @@ note.relaxed-guess = Until you measure the relaxed length, it is guessed from th
 note.second-shorter = The second gap is shorter than the first: the coil would be let in again.
 note.no-room = At this gap the turns have no room: the muscle can't shorten.
 note.travel-least = With fewer than about 3.8 mm of fibre per mm of coil the turns did not all touch, so there is at least this much.
+note.less-hook = The hook alone is heavier than that: take a lighter one.
+note.broke-early = That is before {twist.onset-least}, where it may begin to coil. Look at nicks, knots and the fibre itself, then at the stress.
+note.broke-late = That is where it should coil, or later: it was overtwisted. Slow down from {twist.slow}, and stop at full coiling, {coil.turns}.
 
 note.heat-unknown = Never heat a fibre you can't name. Ask what it is and where it melts, and type that.
 note.heat-over = Melting begins at {heat.melt}: this would ruin it. Did you mean °F?
@@ -415,6 +424,7 @@ holds.tails-hang = if only the precursor coils and the tails stay straight
 holds.knots-take-length = knots take up length, so the real hook may hang a little lower
 holds.free-fall = if the fibre snaps and the mass falls to the tray
 holds.room-water = for tap water at room temperature, 998 kg/m³
+holds.fifth = on the same fibre; a fifth is a step that shows
 holds.label = on one strand's area; labels often understate
 holds.equal-share = if all muscles share the load equally
 holds.own-ratio = for the ratio of this fibre, mass and speed

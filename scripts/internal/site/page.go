@@ -82,6 +82,7 @@ func (r *renderer) funcs() template.FuncMap {
 		"shapes":   r.shapes,
 		"title":    func(key string) string { return r.slots["draw."+key+":title t"] },
 		"desc":     func(key string) string { return r.slots["draw."+key+":desc t"] },
+		"seen":     r.seen,
 	}
 }
 
@@ -349,6 +350,32 @@ func cards() (all []card) {
 		all = append(all, card{id, n})
 	}
 	return all
+}
+
+// seen renders a row of what one may see and what to try then, with links to numbers to look at; some of them show the number.
+func (r *renderer) seen(key string, keys ...string) (template.HTML, error) {
+	type link struct {
+		Key, Label string
+		Number     template.HTML
+	}
+	data := struct {
+		Key string
+		At  []link
+	}{Key: key}
+	for _, k := range keys {
+		at := link{Key: k}
+		var err error
+		if at.Label, err = r.say("label." + k); err != nil {
+			return "", err
+		}
+		if r.slots["n:"+k+" "+show.Text] != "" {
+			if at.Number, err = r.number(k); err != nil {
+				return "", err
+			}
+		}
+		data.At = append(data.At, at)
+	}
+	return r.part("seen", data)
 }
 
 func (r *renderer) drawing(name, key string) (template.HTML, error) {
