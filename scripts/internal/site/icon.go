@@ -78,7 +78,7 @@ func drawLines() []byte {
 		}
 		return points
 	}
-	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %d %[1]d" fill="none" stroke-linejoin="round"><path fill="%s" d="M0 0h%[1]dv%[1]dH0z"/>`, width, hue(paper))
+	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %d %[1]d" fill="none" stroke-linejoin="round" stroke-linecap="round"><path fill="%s" d="M0 0h%[1]dv%[1]dH0z"/>`, width, hue(paper))
 	line(back, thick, coil(0, turns)...)
 	line(front, thick, place(0, 0), place(0, from))
 	line(front, thick, place(0, to), place(0, 1))
