@@ -3,6 +3,7 @@ package calc
 import (
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
+	"twistbench/calc/trial"
 )
 
 // Results is the answers of a plan, in SI; NaN while something they need is unknown.
@@ -90,9 +91,15 @@ type Results struct {
 	HoleGap      [2]quantity.Length
 	HoleStretch  [2]quantity.Fraction
 
-	LessMass, LessAdd quantity.Mass
-	MoreMass, MoreAdd quantity.Mass
-	BrokeShare        quantity.Fraction
+	Dial, MeanDial, MeanProbe, Peak quantity.Temperature
+	Slope                           quantity.Number
+	Margin                          quantity.TemperatureDifference
+	Frames, PerLoad, Loads          quantity.Count
+	HeatTime                        quantity.Time
+	oven                            trial.Line
+	LessMass, LessAdd               quantity.Mass
+	MoreMass, MoreAdd               quantity.Mass
+	BrokeShare                      quantity.Fraction
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -220,6 +227,16 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
 
+	HeatDial - NumFields:          {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
+	HeatMeanDial - NumFields:      {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatMeanProbe - NumFields:     {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatSlope - NumFields:         {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
+	HeatPeak - NumFields:          {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
+	HeatMargin - NumFields:        {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
+	HeatFrames - NumFields:        {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
+	HeatPerLoad - NumFields:       {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
+	HeatLoads - NumFields:         {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
+	HeatTotal - NumFields:         {Key: "heat.total", Unit: "h", Digits: 3, Choose: heatTimeWorking},
 	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},
 	TroubleLessAdd - NumFields:    {Key: "trouble.less-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleLess, HangHook}}},
 	TroubleMore - NumFields:       {Key: "trouble.more-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.MoreMassEq, Terms: []ID{HangMass}}},
@@ -256,234 +273,4 @@ func thickWorking(p *Plan) *Working {
 		return &envelopeAll
 	}
 	return &envelopeMain
-}
-
-// answer returns where the state keeps an answer; nil for a choice of masses, which is text.
-func (st *State) answer(id ID) quantity.Value {
-	p, r := &st.Plan, &st.Out // once: whether st is nil would be asked in every case
-	switch id {
-	case FibreSolidArea:
-		return &p.SolidArea
-	case FibreThin:
-		return &r.Thin
-	case FibreThick:
-		return &r.Thick
-	case FibreWeighed:
-		return &r.Weighed[0]
-	case FibreImplied:
-		return &r.Implied[0]
-	case FibrePacking:
-		return &r.Packing[0]
-	case FibreLabelStress:
-		return &r.LabelStress
-	case YarnWeighed:
-		return &r.Weighed[1]
-	case YarnImplied:
-		return &r.Implied[1]
-	case YarnPacking:
-		return &r.Packing[1]
-	case HangLoadArea:
-		return &p.LoadArea
-	case HangLow:
-		return &r.Low
-	case HangHigh:
-		return &r.High
-	case HangUnder:
-		return &r.Under.Sum
-	case HangUnderTotal:
-		return &r.UnderTotal
-	case HangUnderStress:
-		return &r.UnderStress
-	case HangOver:
-		return &r.Over.Sum
-	case HangOverTotal:
-		return &r.OverTotal
-	case HangOverStress:
-		return &r.OverStress
-	case HangWater:
-		return &r.Water
-	case HangRise:
-		return &r.Rise
-	case HangHookHeight:
-		return &r.HookHeight
-	case HangDropStart:
-		return &r.DropStart
-	case HangDropCoiled:
-		return &r.DropCoiled
-	case HangTheirStress:
-		return &r.TheirStress
-	case HangSameMass:
-		return &r.SameMass
-	case HangOfLabel:
-		return &r.OfLabel
-	case CutLength:
-		return &r.Length
-	case CutAllPieces:
-		return &r.AllPieces
-	case CutTotal:
-		return &r.Total
-	case CutYarnTotal:
-		return &r.YarnTotal
-	case CutFibreMass:
-		return &r.FibreMass
-	case CutTrialRatio:
-		return &r.TrialRatio
-	case CutMuscles:
-		return &r.Muscles
-	case CutMuscleStress:
-		return &r.MuscleStress
-	case CutMuscleForce:
-		return &r.MuscleForce
-	case CutMuscleShare:
-		return &r.MuscleShare
-	case TwistBefore:
-		return &p.Before
-	case TwistThickness:
-		return &p.Thickness
-	case TwistContraction:
-		return &p.Contraction
-	case TwistShortening:
-		return &r.Shortening
-	case TwistStraight:
-		return &r.Straight
-	case TwistTitre:
-		return &p.Titre
-	case TwistStrain:
-		return &r.Strain
-	case TwistMost:
-		return &r.MostTwist
-	case TwistTimedSpeed:
-		return &r.TimedSpeed
-	case TwistOnsetBias:
-		return &r.OnsetBias[0]
-	case TwistOnsetBiasLeast:
-		return &r.OnsetBias[1]
-	case TwistOnsetBiasMost:
-		return &r.OnsetBias[2]
-	case TwistOnset:
-		return &r.Onset[0]
-	case TwistOnsetLeast:
-		return &r.Onset[1]
-	case TwistOnsetMost:
-		return &r.Onset[2]
-	case TwistSlow:
-		return &r.Slow
-	case TwistSlowTime:
-		return &r.SlowTime
-	case TwistTime:
-		return &r.DrillTime
-	case TwistOther:
-		return &r.OtherTwist
-	case CoilAngle:
-		return &r.CoilAngle
-	case CoilTurnLength:
-		return &r.TurnLength
-	case CoilGap:
-		return &r.CoilGap
-	case CoilWrithe:
-		return &r.Writhe
-	case CoilTurns:
-		return &r.AllTurns
-	case CoilTurnsPerPrecursor:
-		return &r.AllPerPrecursor
-	case CoilSolidPitch:
-		return &r.SolidPitch
-	case CoilSolid:
-		return &r.Solid
-	case CoilNearSolid:
-		return &r.NearSolid
-	case CoilTravelLength:
-		return &r.CoilTravelLength
-	case CoilTravel:
-		return &r.CoilTravel
-	case CoilFinishedTravel:
-		return &r.CoilFinTravel
-	case CoilLastPitch:
-		return &r.LastPitch
-	case CoilLastMean:
-		return &r.LastMean
-	case CoilLastGap:
-		return &r.LastGap
-	case CoilSolidMean:
-		return &r.SolidMean
-	case CoilShapeRatio:
-		return &r.ShapeRatio
-	case CoilLoadIndex:
-		return &r.LoadIndex[0]
-	case CoilLoadIndexLeast:
-		return &r.LoadIndex[1]
-	case CoilLoadIndexMost:
-		return &r.LoadIndex[2]
-	case CoilRodMean:
-		return &r.RodMean
-	case CoilRodIndex:
-		return &r.RodIndex
-	case CoilRodAngle:
-		return &r.RodAngle
-	case CoilRodGap:
-		return &r.RodGap
-	case CoilRodCount:
-		return &r.RodCount
-	case CoilRodFibre:
-		return &r.RodFibre
-	case CoilRodPrecursor:
-		return &r.RodPrecursor
-	case CoilRodLimit:
-		return &r.RodLimit
-	case ClampPiece:
-		return &r.Piece
-	case ClampBase:
-		return &r.Base
-	case ClampLast:
-		return &r.Last
-	case ClampThisFinished:
-		return &r.ThisFinished
-	case ClampThisRatio:
-		return &r.ThisRatio
-	case ClampFirstReal:
-		return &r.Real[0]
-	case ClampSecondReal:
-		return &r.Real[1]
-	case ClampFirstMove:
-		return &r.Move[0]
-	case ClampSecondMove:
-		return &r.Move[1]
-	case ClampSecondOfFirst:
-		return &r.SecondOfOne
-	case ClampTravelLength:
-		return &r.TravelLength
-	case ClampTravel:
-		return &r.Travel
-	case ClampFinishedTravelLength:
-		return &r.FinTravelLen
-	case ClampFinishedTravel:
-		return &r.FinTravel
-	case ClampFirstPosition:
-		return &r.Position[0]
-	case ClampSecondPosition:
-		return &r.Position[1]
-	case ClampFirstHole:
-		return &r.Hole[0]
-	case ClampFirstHoleGap:
-		return &r.HoleGap[0]
-	case ClampFirstHoleStretch:
-		return &r.HoleStretch[0]
-	case ClampSecondHole:
-		return &r.Hole[1]
-	case ClampSecondHoleGap:
-		return &r.HoleGap[1]
-	case ClampSecondHoleStretch:
-		return &r.HoleStretch[1]
-	case TroubleLess:
-		return &r.LessMass
-	case TroubleLessAdd:
-		return &r.LessAdd
-	case TroubleMore:
-		return &r.MoreMass
-	case TroubleMoreAdd:
-		return &r.MoreAdd
-	case TroubleBrokeShare:
-		return &r.BrokeShare
-	}
-	return nil
 }

@@ -105,8 +105,47 @@ var Fields = [NumFields]Field{
 	ClampHolePitch:     {Key: "clamp.hole-pitch", Unit: "mm", Digits: 4, Low: 1e-4, High: 1, Bench: true},
 	ClampHoleOffset:    {Key: "clamp.hole-offset", Unit: "mm", Digits: 4, Start: "0 mm", Low: -1, High: 1, Bench: true},
 
+	HeatSet:         {Key: "heat.set", Unit: "°C", Digits: 3, Start: "180 °C", Low: freezing, High: hottest},
+	HeatOvershoot:   {Key: "heat.overshoot", Unit: "K", Digits: 3, Start: "10 K", Low: 0, High: 200, Bench: true},
+	HeatMelt:        {Key: "heat.melt", Unit: "°C", Digits: 3, Low: freezing, High: hottest},
+	HeatFrameLimit:  {Key: "heat.frame-limit", Unit: "°C", Digits: 3, Low: freezing, High: 2000, Bench: true},
+	HeatDial1:       {Key: "heat.dial-1", Unit: "°C", Digits: 3, Low: freezing, High: hottest, Bench: true},
+	HeatProbe1:      {Key: "heat.probe-1", Unit: "°C", Digits: 3, Low: freezing, High: hottest, Bench: true},
+	HeatDial2:       {Key: "heat.dial-2", Unit: "°C", Digits: 3, Low: freezing, High: hottest, Bench: true},
+	HeatProbe2:      {Key: "heat.probe-2", Unit: "°C", Digits: 3, Low: freezing, High: hottest, Bench: true},
+	HeatDial3:       {Key: "heat.dial-3", Unit: "°C", Digits: 3, Low: freezing, High: hottest, Bench: true},
+	HeatProbe3:      {Key: "heat.probe-3", Unit: "°C", Digits: 3, Low: freezing, High: hottest, Bench: true},
+	HeatPreheat:     {Key: "heat.preheat", Unit: "min", Digits: 3, Start: "15 min", Low: 0, High: longestStep, Usual: [2]float64{600, 2 * 3600}, Bench: true},
+	HeatLoad:        {Key: "heat.load", Unit: "min", Digits: 3, Start: "3 min", Low: 0, High: longestStep, Bench: true},
+	HeatRecovery:    {Key: "heat.recovery", Unit: "min", Digits: 3, Start: "5 min", Low: 0, High: longestStep, Bench: true},
+	HeatHold1:       {Key: "heat.hold-1", Unit: "min", Digits: 3, Start: "60 min", Low: 0, High: longestStep, Usual: usualHold},
+	HeatCool1:       {Key: "heat.cool-1", Unit: "min", Digits: 3, Start: "30 min", Low: 0, High: longestStep, Bench: true},
+	HeatReclamp:     {Key: "heat.reclamp", Unit: "min", Digits: 3, Start: "10 min", Low: 0, High: longestStep, Bench: true},
+	HeatHold2:       {Key: "heat.hold-2", Unit: "min", Digits: 3, Start: "60 min", Low: 0, High: longestStep, Usual: usualHold},
+	HeatCool2:       {Key: "heat.cool-2", Unit: "min", Digits: 3, Start: "30 min", Low: 0, High: longestStep, Bench: true},
+	HeatRest:        {Key: "heat.rest", Unit: "h", Digits: 3, Start: "24 h", Low: 0, High: longestStep, Bench: true},
+	HeatOvenWidth:   {Key: "heat.oven-width", Unit: "mm", Digits: 4, Start: "350 mm", Low: 1e-3, High: 20, Bench: true},
+	HeatOvenDepth:   {Key: "heat.oven-depth", Unit: "mm", Digits: 4, Start: "300 mm", Low: 1e-3, High: 20, Bench: true},
+	HeatOvenShelves: {Key: "heat.oven-shelves", Digits: 1, Start: "1", Low: 1, High: 100, Bench: true},
+	HeatFrameLength: {Key: "heat.frame-length", Unit: "mm", Digits: 4, Start: "180 mm", Low: 1e-3, High: 20, Bench: true},
+	HeatFrameWidth:  {Key: "heat.frame-width", Unit: "mm", Digits: 4, Start: "60 mm", Low: 1e-3, High: 20, Bench: true},
+	HeatFrameGap:    {Key: "heat.frame-gap", Unit: "mm", Digits: 4, Start: "20 mm", Low: 0, High: 1, Bench: true},
+	HeatFramePieces: {Key: "heat.frame-pieces", Digits: 1, Start: "2", Low: 1, High: 1000, Bench: true},
+
+	ClockMode:    {Key: "clock.mode", Start: "start", Words: []string{"start", "ready"}},
+	ClockDay:     {Key: "clock.day", Low: 0, High: 2932531}, // to the end of the year 9998
+	ClockTime:    {Key: "clock.time", Low: 0, High: 86399},
 	TroubleBroke: {Key: "trouble.broke", Unit: "turns", Digits: 4, Low: 1, High: 1e7},
 }
+
+const (
+	freezing    = 273.15         // K: what is colder is no oven
+	hottest     = 400 + 273.15   // K: no fibre listed stands more
+	longestStep = 90 * 24 * 3600 // s
+)
+
+// usualHold: half an hour to two hours in papers, from memory; here with as much again either way.
+var usualHold = [2]float64{900, 4 * 3600}
 
 // polymers are the keys of craft.Polymers, in its order.
 var polymers = []string{"nylon-6", "nylon-66", "polyethylene", "polyester", "pvdf", "other"}

@@ -96,6 +96,37 @@ const (
 	ClampHolePitch
 	ClampHoleOffset
 
+	HeatSet
+	HeatOvershoot
+	HeatMelt
+	HeatFrameLimit
+	HeatDial1
+	HeatProbe1
+	HeatDial2
+	HeatProbe2
+	HeatDial3
+	HeatProbe3
+	HeatPreheat
+	HeatLoad
+	HeatRecovery
+	HeatHold1
+	HeatCool1
+	HeatReclamp
+	HeatHold2
+	HeatCool2
+	HeatRest
+	HeatOvenWidth
+	HeatOvenDepth
+	HeatOvenShelves
+	HeatFrameLength
+	HeatFrameWidth
+	HeatFrameGap
+	HeatFramePieces
+
+	ClockMode
+	ClockDay
+	ClockTime
+
 	TroubleBroke
 
 	NumFields
@@ -217,6 +248,16 @@ const (
 	ClampSecondHoleGap
 	ClampSecondHoleStretch
 
+	HeatDial
+	HeatMeanDial
+	HeatMeanProbe
+	HeatSlope
+	HeatPeak
+	HeatMargin
+	HeatFrames
+	HeatPerLoad
+	HeatLoads
+	HeatTotal
 	TroubleLess
 	TroubleLessAdd
 	TroubleMore

@@ -79,6 +79,18 @@ var Notes = [...]Note{
 	{"no-room", ClampTravel, Stop},
 	{"travel-least", ClampTravel, Care},
 
+	{"heat-unknown", HeatSet, Stop},
+	{"heat-over", HeatSet, Stop},
+	{"heat-cold", HeatSet, Care},
+	{"heat-loop", HeatSet, Care},
+	{"heat-unusual", HeatSet, Care},
+	{"peak-over", HeatPeak, Stop},
+	{"peak-near", HeatPeak, Care},
+	{"frame-limit", HeatPeak, Stop},
+	{"probe-falls", HeatDial, Stop},
+	{"dial-one", HeatDial, Care},
+	{"dial-beyond", HeatDial, Care},
+	{"frame-large", HeatPerLoad, Stop},
 	{"less-hook", TroubleLessAdd, Care},
 	{"broke-early", TroubleBrokeShare, Care},
 	{"broke-late", TroubleBrokeShare, Care},
@@ -189,6 +201,31 @@ func (n *Note) When(s *State) bool {
 		return r.TravelLength <= 0
 	case "travel-least":
 		return r.TravelLength > 0 && ratioNow(p, r) < craft.ClosedRatio
+	case "heat-unknown":
+		return s.Worked(HeatMelt) && !known(p.Heat.Melt)
+	case "heat-over":
+		return p.Heat.Set >= p.Heat.Melt
+	case "heat-cold":
+		return tooCold(s)
+	case "heat-loop":
+		return looseLoop(s)
+	case "heat-unusual":
+		usual := &s.Heating().Setting
+		return (p.Heat.Set < usual.Low || p.Heat.Set > usual.High) && !(p.Heat.Set >= p.Heat.Melt) && !tooCold(s) && !looseLoop(s)
+	case "peak-over":
+		return r.Peak >= p.Heat.Melt && !(p.Heat.Set >= p.Heat.Melt)
+	case "peak-near":
+		return r.Margin > 0 && r.Margin < craft.KeepUnderMelting
+	case "frame-limit":
+		return r.Peak > p.Heat.FrameLimit
+	case "probe-falls":
+		return r.Slope <= 0
+	case "dial-one":
+		return r.oven.N > 0 && !known(r.oven.Slope)
+	case "dial-beyond":
+		return r.oven.Slope > 0 && known(r.Dial) && !r.oven.Within(float64(r.Dial))
+	case "frame-large":
+		return r.Frames == 0
 	case "less-hook":
 		return r.LessAdd < 0
 	case "broke-early":
@@ -197,6 +234,18 @@ func (n *Note) When(s *State) bool {
 		return p.Broke >= r.Onset[1]
 	}
 	return false
+}
+
+// Heating returns what is known of the fibre in the oven.
+func (st *State) Heating() *craft.Heating { return &craft.Heatings[st.Plan.Fibre.Polymer] }
+
+// tooCold reports whether the oven stays under the glass transition.
+func tooCold(s *State) bool { return s.Plan.Heat.Set < s.Heating().Glass.High }
+
+// looseLoop reports whether nylon is set so cool that it may spring open. Set below 150 °C is well below the 160 °C and more of most makers
+// (loops given 93 °C for 10 minutes hardly set; both from makers' notes).
+func looseLoop(s *State) bool {
+	return s.Plan.Fibre.Polymer <= PolymerNylon66 && s.Plan.Heat.Set < 150+273.15 && !tooCold(s)
 }
 
 // strongest is more than the fibres in Polymers hold before they are twisted (Pa; 450 to 1000 MPa for nylon line and drawn nylon, from memory).

@@ -69,6 +69,20 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"broke-early":      {"trouble.broke=139 turns", "trouble.broke=140 turns"},
 	"broke-late":       {"trouble.broke=140 turns", "trouble.broke=139 turns"},
 	"travel-least":     {"cut.ratio=3.7", "cut.ratio=3.7&clamp.stages=one&clamp.first-stretch=0 %"},
+
+	// nylon 6,6 melts from 255 °C, its glass transition ends at 70 °C
+	"heat-unknown": {"fibre.polymer=other", "fibre.polymer=other&heat.melt=200 °C"},
+	"heat-over":    {"heat.set=255 °C", "heat.set=254 °C"},
+	"heat-cold":    {"heat.set=69 °C", "heat.set=70 °C"},
+	"heat-loop":    {"heat.set=149 °C", "heat.set=150 °C"},
+	"heat-unusual": {"heat.set=211 °C", "heat.set=210 °C"},
+	"peak-over":    {"heat.set=245 °C", "heat.set=244 °C"},
+	"peak-near":    {"heat.set=206 °C", "heat.set=205 °C"},
+	"frame-limit":  {"heat.frame-limit=189 °C", "heat.frame-limit=190 °C"},
+	"probe-falls":  {"heat.dial-1=150&heat.probe-1=170&heat.dial-2=200&heat.probe-2=160", "heat.dial-1=150&heat.probe-1=160&heat.dial-2=200&heat.probe-2=170"},
+	"dial-one":     {"heat.dial-2=150&heat.probe-2=170", "heat.dial-2=150"},
+	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
+	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
 }
 
 func TestNotes(t *testing.T) {

@@ -86,7 +86,12 @@ type Plan struct {
 	Zero                    quantity.Length
 	HolePitch, HoleOffset   quantity.Length
 
-	Broke quantity.Turns
+	Heat Heating
+
+	ClockMode quantity.Word // what Day and Time are of
+	Day       quantity.Day
+	Time      quantity.Clock
+	Broke     quantity.Turns
 
 	// Worked out by Solve.
 	LoadArea, SolidArea quantity.Area          // under load, and of all strands
@@ -103,6 +108,15 @@ type Plan struct {
 }
 
 // The words of the word fields, in the order of their lists in Fields.
+const (
+	PolymerNylon6 quantity.Word = iota
+	PolymerNylon66
+	PolymerPolyethylene
+	PolymerPolyester
+	PolymerPVDF
+	PolymerOther
+)
+
 const (
 	AreaMain quantity.Word = iota
 	AreaAll
@@ -140,6 +154,11 @@ const (
 	RodOpposite
 )
 
+const (
+	ClockStart quantity.Word = iota // of the first step
+	ClockReady                      // of the end of the last
+)
+
 // Piece returns the as-coiled length (m) of the piece at hand: as measured, or else as planned.
 //
 //go:noinline
@@ -174,180 +193,3 @@ func (p *Plan) LastGap() quantity.Length {
 
 // known reports whether x is a number.
 func known[T ~float64](x T) bool { return x == x }
-
-// Value returns where the plan keeps a field. (One switch is a quarter of what a function for each row of Fields would take of the page's
-// program.)
-func (p *Plan) Value(id ID) quantity.Value {
-	f := &p.Fibre // asks once whether p is nil, and not in every case
-	switch id {
-	case FibrePolymer:
-		return &f.Polymer
-	case FibreDiameter:
-		return &f.Diameter
-	case FibreDiameterDoubt:
-		return &p.DiameterDoubt
-	case FibreLinearDensity:
-		return &f.LinearDensity
-	case FibreArea:
-		return &f.Area
-	case FibreDensity:
-		return &f.Density
-	case FibreStrands:
-		return &f.Strands
-	case FibreWeighedLength:
-		return &f.WeighedLength
-	case FibreWeighedMass:
-		return &f.WeighedMass
-	case FibreLabelStrength:
-		return &p.LabelStrength
-	case FibreBundle:
-		return &p.Bundle
-	case YarnStrands:
-		return &p.Yarn.Strands
-	case YarnPolymer:
-		return &p.Yarn.Polymer
-	case YarnDiameter:
-		return &p.Yarn.Diameter
-	case YarnLinearDensity:
-		return &p.Yarn.LinearDensity
-	case YarnArea:
-		return &p.Yarn.Area
-	case YarnDensity:
-		return &p.Yarn.Density
-	case YarnWeighedLength:
-		return &p.Yarn.WeighedLength
-	case YarnWeighedMass:
-		return &p.Yarn.WeighedMass
-	case HangStress:
-		return &p.Stress
-	case HangMass:
-		return &p.Mass
-	case HangAdd:
-		return &p.Add
-	case HangForce:
-		return &p.Force
-	case HangHook:
-		return &p.Hook
-	case HangArea:
-		return &p.AreaBase
-	case HangMassDoubt:
-		return &p.MassDoubt
-	case HangOwned:
-		return &p.Owned
-	case HangBottle:
-		return &p.Bottle
-	case HangClearance:
-		return &p.Clearance
-	case HangStack:
-		return &p.Stack
-	case HangTheirMass:
-		return &p.TheirMass
-	case HangTheirDiameter:
-		return &p.TheirDiameter
-	case CutRatio:
-		return &p.Ratio
-	case CutRatioDoubt:
-		return &p.RatioDoubt
-	case CutPrecursor:
-		return &p.Precursor
-	case CutTail:
-		return &p.Tail
-	case CutPieces:
-		return &p.Pieces
-	case CutSpare:
-		return &p.Spare
-	case CutTrialPrecursor:
-		return &p.TrialPrecursor
-	case CutTrialCoiled:
-		return &p.TrialCoiled
-	case CutLift:
-		return &p.Lift
-	case CutLiftStress:
-		return &p.LiftStress
-	case TwistBias:
-		return &p.Bias
-	case TwistPerTwisted:
-		return &p.PerTwisted
-	case TwistPerPrecursor:
-		return &p.PerPrecursor
-	case TwistTurns:
-		return &p.Turns
-	case TwistFactor:
-		return &p.Factor
-	case TwistHand:
-		return &p.Hand
-	case TwistYarnHand:
-		return &p.YarnHand
-	case TwistSpeed:
-		return &p.Speed
-	case TwistTimedTurns:
-		return &p.TimedTurns
-	case TwistTimed:
-		return &p.Timed
-	case TwistCounted:
-		return &p.Counted
-	case TwistCountedPrecursor:
-		return &p.CountedPrecursor
-	case TwistYoung:
-		return &p.Young
-	case TwistShear:
-		return &p.Shear
-	case TwistOtherDiameter:
-		return &p.OtherDiameter
-	case CoilOutside:
-		return &p.Outside
-	case CoilMean:
-		return &p.Mean
-	case CoilIndex:
-		return &p.Index
-	case CoilPitch:
-		return &p.Pitch
-	case CoilCount:
-		return &p.Count
-	case CoilPerLength:
-		return &p.PerLength
-	case CoilRod:
-		return &p.Rod
-	case CoilRodPitch:
-		return &p.RodPitch
-	case CoilRodLength:
-		return &p.RodLength
-	case CoilRodHand:
-		return &p.RodHand
-	case ClampCoiled:
-		return &p.Coiled
-	case ClampMeasured:
-		return &p.Measured
-	case ClampMeasuredState:
-		return &p.MeasuredState
-	case ClampStages:
-		return &p.Stages
-	case ClampFirstStretch:
-		return &p.FirstStretch
-	case ClampSecondStretch:
-		return &p.SecondStretch
-	case ClampSecondBase:
-		return &p.SecondBase
-	case ClampRelaxed:
-		return &p.Relaxed
-	case ClampFirst:
-		return &p.First
-	case ClampSecond:
-		return &p.Second
-	case ClampRetained:
-		return &p.Retained
-	case ClampFinished:
-		return &p.Finished
-	case ClampRulerDoubt:
-		return &p.RulerDoubt
-	case ClampZero:
-		return &p.Zero
-	case ClampHolePitch:
-		return &p.HolePitch
-	case ClampHoleOffset:
-		return &p.HoleOffset
-	case TroubleBroke:
-		return &p.Broke
-	}
-	return nil
-}

@@ -21,6 +21,8 @@ const (
 	NotFinite   Reason = "finite"
 	UnknownKey  Reason = "key"
 	SaidTwice   Reason = "twice"
+	NotADay     Reason = "day"
+	NotATime    Reason = "clock"
 	SaidAlready Reason = "already"
 )
 
@@ -54,10 +56,13 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		case f.Words != nil:
 			readWord(f, text, v, n)
 		case text == "":
-		case isList(kinds[id]):
+		case isList(KindOf(id)):
 			readList(f, text, &p.Owned, n)
 		default:
-			readNumber(f, kinds[id], text, v, n)
+			readNumber(f, text, v, n)
+			if id == CutRatioDoubt && n.Unit != "" {
+				p.RatioDoubt.SetUnit(KindOf(id).Unit(n.Unit))
+			}
 		}
 	}
 	// What has a book value takes that of the polymer where it is empty; where it is unreadable it is unknown.
@@ -73,9 +78,13 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	if s.Text[YarnDensity] == "" {
 		p.Yarn.Density = craft.Polymers[p.Yarn.Polymer].Density
 	}
+	// An empty melting point takes the book's.
+	if s.Text[HeatMelt] == "" {
+		p.Heat.Melt = craft.Heatings[firstToMelt(p)].Melt.Low
+	}
 }
 
-func readWord(f *Field, text string, v quantity.Value, n *Notice) {
+func readWord(f *Field, text string, v quantity.Ref, n *Notice) {
 	v.SetSI(0)
 	for i, w := range f.Words {
 		if w == text {
@@ -105,8 +114,8 @@ func readList(f *Field, text string, list *quantity.List, n *Notice) {
 	*list = quantity.List(text)
 }
 
-func readNumber(f *Field, k *quantity.Kind, text string, v quantity.Value, n *Notice) {
-	r, err := k.Parse(text, f.Unit)
+func readNumber(f *Field, text string, v quantity.Ref, n *Notice) {
+	r, err := v.Kind().Parse(text, f.Unit)
 	if err != nil {
 		n.Problem = problem(err)
 		return
@@ -114,9 +123,6 @@ func readNumber(f *Field, k *quantity.Kind, text string, v quantity.Value, n *No
 	n.Other = r.Other
 	if r.Unit != nil {
 		n.Unit = r.Unit.Symbol
-		if u, ok := v.(interface{ SetUnit(*quantity.Unit) }); ok {
-			u.SetUnit(r.Unit)
-		}
 	}
 	if n.Problem = limits(f, r.SI); n.Reason == "" {
 		v.SetSI(r.SI)
@@ -146,6 +152,8 @@ var reasons = []struct {
 	{&quantity.ErrPieces, BadItem},
 	{&quantity.ErrMany, BadItem},
 	{&quantity.ErrNotFinite, NotFinite},
+	{&quantity.ErrDay, NotADay},
+	{&quantity.ErrClock, NotATime},
 }
 
 func problem(err error) Problem {

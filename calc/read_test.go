@@ -20,6 +20,13 @@ func TestRead(t *testing.T) {
 		{FibreDiameter, "0,52 mm", 0.52e-3, "", ""},
 		{FibreDiameter, "22 thou", 22 * 25.4e-6, "", ""}, // an inch is 25.4 mm
 		{FibreDiameter, "", nan, "", ""},
+		{ClockDay, "2026-11-25", 20782, "", ""}, // Python's datetime
+		{ClockDay, " 2026-11-25 ", 20782, "", ""},
+		{ClockDay, "25.11.2026", nan, NotADay, "25.11.2026"},
+		{ClockDay, "2026-02-30", nan, NotADay, "2026-02-30"},
+		{ClockTime, "07:30", 27000, "", ""},
+		{ClockTime, "24:00", nan, NotATime, "24:00"},
+		{ClockTime, "soon", nan, NotATime, "soon"},
 		{FibreDiameter, "abc", nan, NotANumber, "abc"},
 		{FibreDiameter, "0,4,5", nan, NotANumber, "0,4,5"},
 		{FibreDiameter, "NaN", nan, NotANumber, "NaN"},
@@ -111,6 +118,12 @@ func TestNeeds(t *testing.T) {
 		CoilOutside: "1.3", CoilMean: "0.75", CoilIndex: "1.3", CoilPitch: "0.6", CoilCount: "140", CoilPerLength: "17",
 		CoilRod: "2 mm", CoilRodPitch: "1.2 mm", CoilRodLength: "60 mm", CoilRodHand: "same",
 		ClampFirst: "100 mm", ClampSecond: "120 mm", ClampFinished: "115 mm",
+		HeatSet: "180 °C", HeatOvershoot: "10 K", HeatMelt: "255 °C", HeatFrameLimit: "200 °C", HeatDial1: "150 °C", HeatProbe1: "160 °C",
+		HeatDial2: "200 °C", HeatProbe2: "212 °C", HeatDial3: "220 °C", HeatProbe3: "230 °C", HeatPreheat: "15 min", HeatLoad: "3 min",
+		HeatRecovery: "5 min", HeatHold1: "1 h", HeatCool1: "30 min", HeatReclamp: "10 min", HeatHold2: "1 h", HeatCool2: "30 min",
+		HeatRest: "24 h", HeatOvenWidth: "350 mm", HeatOvenDepth: "300 mm", HeatOvenShelves: "1", HeatFrameLength: "180 mm",
+		HeatFrameWidth: "60 mm", HeatFrameGap: "20 mm", HeatFramePieces: "2",
+		ClockDay: "2026-11-25", ClockTime: "07:30",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{
@@ -124,7 +137,7 @@ func TestNeeds(t *testing.T) {
 			s := begin
 			var st State
 			st.Work(&s)
-			if st.Value(id) == nil || isList(st.Value(id).Kind()) {
+			if !st.Value(id).Is() || isList(st.Value(id).Kind()) {
 				continue
 			}
 			for range 12 {

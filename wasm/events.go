@@ -43,7 +43,7 @@ func (a *app) listen() error {
 			return err
 		}
 	}
-	for _, name := range [...]string{"storage", "hashchange"} {
+	for _, name := range [...]string{"storage", "hashchange", "tick", "visibilitychange"} {
 		if err := a.on(a.window, name, a.event); err != nil {
 			return err
 		}
@@ -56,6 +56,7 @@ func (a *app) event(event safejs.Value) error {
 	if err != nil {
 		return err
 	}
+	a.takeNow(&h)
 	switch h.kind {
 	case "input":
 		a.input(&h)
@@ -78,6 +79,11 @@ func (a *app) event(event safejs.Value) error {
 		}
 	case "storage":
 		a.stored(h.value)
+	case "tick":
+		a.tick()
+	case "visibilitychange":
+		a.slots(&a.state) // other local clocks may hold than when it was hidden
+		a.tick()
 	case "hashchange":
 		if link := linkOf(h.href); link != "" {
 			a.openLink(link)
@@ -221,9 +227,11 @@ func (a *app) tap(h *happening) error {
 	case "take":
 		return a.worker.take()
 	case "bench":
-		a.bench = h.key
-		a.put("page", "data-bench", h.key)
-		a.put(h.key+"-next", focus, "")
+		a.openBench(h.key)
+	case "start", "start-at", "calendar":
+		a.timed(h.do)
+	case "seen", "late-1", "late-5", "late-15", "early-5", "stop", "file":
+		a.onCard(h)
 	case "invert":
 		a.inverted = !a.inverted
 		invert := ""
@@ -273,6 +281,15 @@ func (a *app) undo() {
 	a.keepAs(a.deleted)
 	a.disable("undo", a.history.Empty())
 	a.tell("say.undone", "")
+}
+
+// openBench fills the screen with a step.
+//
+//go:noinline
+func (a *app) openBench(step string) {
+	a.bench = step
+	a.put("page", "data-bench", step)
+	a.put(step+"-next", focus, "")
 }
 
 // unbench leaves the bench view, which fills the screen with one step's picture and its few numbers.

@@ -40,6 +40,7 @@ type app struct {
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
 	pause  pause
+	clock  clock
 	drill  drill
 	worker worker
 }
@@ -93,7 +94,10 @@ func (a *app) start() error {
 	if err := a.listen(); err != nil {
 		return err
 	}
+	a.takeNow(&now)
 	a.refresh()
+	a.clock.last, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
+	a.openRuns()
 	a.put("page", "data-ready", "1")
 	if err := a.flush(); err != nil {
 		return err

@@ -82,8 +82,8 @@ func (p *page) flush() error {
 
 // happening is an event and every box as it is then.
 type happening struct {
-	kind, id, do, key, value, href string
-	boxes                          string
+	kind, id, do, key, value, href, now string
+	boxes                               string
 }
 
 // gather reads an event, or with none just the page.
@@ -94,7 +94,7 @@ func (p *page) gather(event ...any) (h happening, err error) {
 	}
 	all, err := v.String()
 	first, rest := quantity.Split(all, show.Record)
-	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href} {
+	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href, &h.now} {
 		*part, first = quantity.Split(first, show.Part)
 	}
 	h.boxes = rest

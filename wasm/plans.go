@@ -139,6 +139,10 @@ func (a *app) list() {
 
 // stored is a change of what is kept by another tab: it is announced, not merged.
 func (a *app) stored(key string) {
+	if isRun(key) {
+		a.openRuns()
+		return
+	}
 	a.list()
 	if key == a.open && key != "" {
 		a.tell("say.elsewhere", "")

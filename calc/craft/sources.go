@@ -26,6 +26,9 @@ var (
 
 	LinearUnits  = Source{Cite: "ISO 1144", Mark: Read}
 	FibreTables  = Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008, table 5.1", Mark: Read}
+	MeltTable    = Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, table 12.3", Mark: Read}
+	DrySetting   = Source{Cite: "Tsuruta et al., J. Appl. Polym. Sci., 1965, doi:10.1002/app.1965.070090102", Mark: Read}
+	LeastSquares = Source{Cite: "JCGM 100:2008, H.3", Mark: Read}
 	SetRetention = Source{Cite: "Bunsell (ed.), Handbook of Properties of Textile and Technical Fibres, 2nd ed., 2018, p. 395", Mark: Read}
 
 	IdealYarn     = Source{Cite: "Hearle, Grosberg & Backer, Structural Mechanics of Fibers, Yarns, and Fabrics, 1969", Mark: FromMemory}

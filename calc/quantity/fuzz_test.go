@@ -14,7 +14,7 @@ import (
 // Any bytes are read or refused; what is read can be written and read again.
 func FuzzParse(f *testing.F) {
 	for i, s := range []string{"0,45 mm", "1 1/4 in", "1¼\"", "5'3\"", "1 lb 4 oz", "470 dtex x2", "2x470 dtex", "235 dtex f34 x2", "Ne 40/2",
-		"1 234,5", "1'234'567", "1.234,5", "1.234 mm", "4:1", "1 to 4", "25 %", "1e-3", "\u22125", "5 ft-lbf", "9e307 kg", "\xff\x00", "1e-320 Ne", "^"} {
+		"1 234,5", "1'234'567", "1.234,5", "1.234 mm", "4:1", "1 to 4", "25 %", "1e-3", "\u22125", "5 ft-lbf", "9e307 kg", "-40 °F", "1 h 30", "0 C", "\xff\x00", "1e-320 Ne", "^"} {
 		f.Add(s, byte(i))
 	}
 	f.Fuzz(func(t *testing.T, text string, n byte) {

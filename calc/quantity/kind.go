@@ -17,6 +17,8 @@ const (
 	StyleCount                // a whole number
 	StyleWord                 // one of a fixed list
 	StyleList                 // masses, each with how many there are
+	StyleDay                  // a date: 2026-11-25
+	StyleClock                // a time of the day: 07:30
 )
 
 // Kind is a kind of quantity: how it is written, and in which units.
@@ -40,6 +42,7 @@ var (
 	KindEnergy                = &Kind{Name: "energy", Units: energyUnits}
 	KindAcceleration          = &Kind{Name: "acceleration", Units: accelerationUnits}
 	KindTemperatureDifference = &Kind{Name: "temperature-difference", Units: temperatureDifferenceUnits}
+	KindTemperature           = &Kind{Name: "temperature", Units: temperatureUnits}
 	KindFraction              = &Kind{Name: "fraction", Style: StylePercent, Units: fractionUnits}
 	KindRatio                 = &Kind{Name: "ratio", Style: StyleRatio}
 	KindCount                 = &Kind{Name: "count", Style: StyleCount}

@@ -19,6 +19,8 @@ var (
 	ErrItem      = errors.New("item")       // a piece of a list that is not a mass, or a mass times a number of pieces
 	ErrPieces    = errors.New("pieces")     // a number of pieces that is not whole, or not 1 to 999
 	ErrMany      = errors.New("many")       // more than 40 pieces in a list
+	ErrDay       = errors.New("day")        // not a date, or one that is not in the calendar
+	ErrClock     = errors.New("clock")      // not a time of the day
 )
 
 // ParseError says which part of a text can't be read, and why.
@@ -48,7 +50,7 @@ type Reading struct {
 // error is a *ParseError. Ranges are not checked: a negative number is read.
 //
 // A text is a number and a unit, and for the same kind in falling units also
-// several (1 lb 4 oz). Either mark, point or comma, is the decimal one; where
+// several (1 lb 4 oz; of times the last may be bare: 1 h 30). Either mark, point or comma, is the decimal one; where
 // both are used the last is, and the other groups thousands. A lone mark with
 // three digits behind it is decimal, with the whole number as Other.
 //
@@ -94,6 +96,8 @@ func (p *parser) reading(unit string) (r Reading, err error) {
 		r.SI, r.Unit, err = p.ratio()
 	case StyleCount:
 		r.SI, err = p.count()
+	case StyleDay, StyleClock:
+		r.SI, err = p.civil()
 	case StylePlain, StylePercent, StyleShare:
 		if r.Unit, err = p.unit(unit); err != nil {
 			return r, err
@@ -166,7 +170,7 @@ func (p *parser) amount(r *Reading) error {
 	r.SI, r.Unit = u.ToSI(n), u
 	sign, _ := p.peek(start)
 	negative := sign == '-' || sign == minus
-	for !u.Inverse {
+	for !u.Inverse && u.Offset == 0 {
 		unitEnd := p.i
 		p.space()
 		if !p.startsNumber(p.i) {
@@ -181,6 +185,9 @@ func (p *parser) amount(r *Reading) error {
 		if err != nil {
 			return err
 		}
+		if u == nil {
+			u = p.kind.below(r.Unit)
+		}
 		if u == nil && from == unitEnd {
 			// A digit that is stuck to the unit: a unit of another kind (mm2).
 			for from > 0 && p.s[from-1] != ' ' && !isDigit(rune(p.s[from-1])) {
@@ -188,7 +195,7 @@ func (p *parser) amount(r *Reading) error {
 			}
 			return p.fail(from, p.word(from), ErrUnit)
 		}
-		if u == nil || u.Factor >= r.Unit.Factor {
+		if u == nil || u.Offset != 0 || u.Factor >= r.Unit.Factor {
 			return p.fail(from, p.word(p.i), ErrTrailing)
 		}
 		if negative {

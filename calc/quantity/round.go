@@ -9,6 +9,10 @@ const forgiven = 1e-9
 // Ceil is x rounded up to a whole number: CeilTo(x, 1).
 func Ceil(x float64) float64 { return CeilTo(x, 1) }
 
+// Floor is x rounded down to a whole number, forgiving as CeilTo does: for what
+// fits into a space.
+func Floor(x float64) float64 { return -Ceil(-x) + 0 }
+
 // CeilTo is x rounded up to a multiple of step, after forgiving 1e-9 of x on
 // either side of a multiple. It is NaN for a step that is not over 0.
 func CeilTo(x, step float64) float64 {

@@ -31,6 +31,17 @@ func TestCeil(t *testing.T) {
 	assert.True(t, math.IsNaN(Ceil(NaN)))
 }
 
+func TestFloor(t *testing.T) {
+	for _, c := range []struct{ x, want float64 }{
+		{0.29 / 0.145, 2}, {2.9999999999, 3}, {3 * (1 - 1.1e-9), 2}, {3, 3}, {3.7, 3}, {0.4, 0}, {-0.5, -1}, {-2, -2}, {math.Inf(1), math.Inf(1)},
+	} {
+		got := Floor(c.x)
+		assert.Equal(t, c.want, got, "%v", c.x)
+		assert.False(t, got == 0 && math.Signbit(got), "%v", c.x)
+	}
+	assert.True(t, math.IsNaN(Floor(NaN)))
+}
+
 // A grid of sums that are whole on paper: n steps made in several ways, and
 // just over and just under.
 func TestCeilToGrid(t *testing.T) {

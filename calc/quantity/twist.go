@@ -87,6 +87,22 @@ var timeUnits = []Unit{
 	{Symbol: "min", Factor: 60, Aliases: []string{"mins", "min.", "minute", "minutes"}},
 	{Symbol: "h", Factor: 3600, Aliases: []string{"hr", "hrs", "hour", "hours"}},
 	{Symbol: "ms", Factor: 1e-3, Aliases: []string{"msec", "millisecond", "milliseconds"}},
+	{Symbol: "days", Factor: 86400, Aliases: []string{"d", "day"}},
+}
+
+// below is the unit of a bare number behind one of u: in 1 h 30 it is
+// minutes. Behind seconds, and for other kinds than time, it is nil.
+func (k *Kind) below(u *Unit) *Unit {
+	if k != KindTime {
+		return nil
+	}
+	var b *Unit
+	for i := range k.Units {
+		if f := k.Units[i].Factor; f >= 1 && f < u.Factor && (b == nil || f > b.Factor) {
+			b = &k.Units[i]
+		}
+	}
+	return b
 }
 
 var torqueUnits = []Unit{

@@ -20,6 +20,7 @@ type (
 	Energy                float64 // joule
 	Acceleration          float64 // metre per second squared
 	TemperatureDifference float64 // kelvin
+	Temperature           float64 // kelvin
 	Fraction              float64 // one is the whole
 	Ratio                 float64 // precursor over coiled, over 1
 	Count                 float64 // a whole number
@@ -63,6 +64,7 @@ func (*Density) Kind() *Kind               { return KindDensity }
 func (*Energy) Kind() *Kind                { return KindEnergy }
 func (*Acceleration) Kind() *Kind          { return KindAcceleration }
 func (*TemperatureDifference) Kind() *Kind { return KindTemperatureDifference }
+func (*Temperature) Kind() *Kind           { return KindTemperature }
 func (*Fraction) Kind() *Kind              { return KindFraction }
 func (*Ratio) Kind() *Kind                 { return KindRatio }
 func (*Count) Kind() *Kind                 { return KindCount }
@@ -81,6 +83,7 @@ func (v *Density) SI() float64               { return float64(*v) }
 func (v *Energy) SI() float64                { return float64(*v) }
 func (v *Acceleration) SI() float64          { return float64(*v) }
 func (v *TemperatureDifference) SI() float64 { return float64(*v) }
+func (v *Temperature) SI() float64           { return float64(*v) }
 func (v *Fraction) SI() float64              { return float64(*v) }
 func (v *Ratio) SI() float64                 { return float64(*v) }
 func (v *Count) SI() float64                 { return float64(*v) }
@@ -111,6 +114,7 @@ func (v *Density) SetSI(x float64)               { *v = Density(x) }
 func (v *Energy) SetSI(x float64)                { *v = Energy(x) }
 func (v *Acceleration) SetSI(x float64)          { *v = Acceleration(x) }
 func (v *TemperatureDifference) SetSI(x float64) { *v = TemperatureDifference(x) }
+func (v *Temperature) SetSI(x float64)           { *v = Temperature(x) }
 func (v *Fraction) SetSI(x float64)              { *v = Fraction(x) }
 func (v *Ratio) SetSI(x float64)                 { *v = Ratio(x) }
 func (v *Count) SetSI(x float64)                 { *v = Count(x) }

@@ -11,6 +11,7 @@ type Unit struct {
 	Factor  float64  // SI per unit; for Inverse: the SI value times the number
 	Aliases []string // typed forms besides the symbol
 	Inverse bool     // counts: SI = Factor / number
+	Offset  float64  // temperatures: SI = (number + Offset) × Factor
 	About   bool     // a commercial label, rounded by the trade
 	US      string   // symbol of the unit shown instead when US units are on, "" for the same
 }
@@ -25,7 +26,7 @@ func (u *Unit) ToSI(number float64) float64 {
 	if u.Inverse {
 		return u.Factor / number
 	}
-	return scale(number, u.Factor)
+	return scale(number+u.Offset, u.Factor)
 }
 
 // FromSI is the number of the unit that an SI value makes.
@@ -38,7 +39,7 @@ func (u *Unit) FromSI(si float64) float64 {
 	if u.Inverse {
 		return u.Factor / si
 	}
-	return unscale(si, u.Factor)
+	return unscale(si, u.Factor) - u.Offset
 }
 
 // scale is x times f. A factor such as 0.001 has no exact float64 but its
@@ -167,10 +168,22 @@ var accelerationUnits = []Unit{
 
 // A difference takes no offset.
 var temperatureDifferenceUnits = []Unit{
-	{Symbol: "K", Factor: 1, Aliases: []string{"kelvin", "kelvins"}},
-	{Symbol: "°C", Factor: 1, Aliases: []string{"C", "deg C", "degC", "° C"}},
-	{Symbol: "°F", Factor: 5.0 / 9, Aliases: []string{"F", "deg F", "degF", "° F"}},
+	{Symbol: "K", Factor: 1, US: "°F", Aliases: []string{"kelvin", "kelvins"}},
+	{Symbol: "°C", Factor: 1, US: "°F", Aliases: celsius},
+	{Symbol: "°F", Factor: 5.0 / 9, Aliases: fahrenheit},
 }
+
+// The ice point of the Celsius scale is 273.15 K by definition; a degree Fahrenheit is 5/9 of a kelvin, and 32 °F is 0 °C.
+var temperatureUnits = []Unit{
+	{Symbol: "°C", Factor: 1, Offset: 273.15, US: "°F", Aliases: celsius},
+	{Symbol: "°F", Factor: 5.0 / 9, Offset: 459.67, Aliases: fahrenheit},
+	{Symbol: "K", Factor: 1, US: "°F", Aliases: []string{"kelvin", "kelvins"}},
+}
+
+var (
+	celsius    = []string{"C", "deg C", "degC", "° C"}
+	fahrenheit = []string{"F", "deg F", "degF", "° F"}
+)
 
 var fractionUnits = []Unit{
 	{Symbol: "%", Factor: 1e-2, Aliases: []string{"percent", "per cent", "pct"}},

@@ -31,6 +31,9 @@ func TestHandbook(t *testing.T) {
 		{"U06", KindForce, "1 ozf", "N", 0.278013850954, 1e-9},
 		{"U07", KindForce, "1 gf", "N", 0.00980665, 1e-9},
 		// A difference scales by 9/5 and takes no offset; pint 0.19.2: 54.
+		// NIST SP 811 B.8, from memory; computed with GNU Units 2.22.
+		{"U18", KindTemperature, "72 °F", "°C", 22.2222222222, 1e-11},
+		{"U19", KindTemperature, "150 °C", "°F", 302, 1e-12},
 		{"U20", KindTemperatureDifference, "30 K", "°F", 54, 1e-15},
 		// ISO 1144 (tex is g/km); denier is g per 9 km; GNU Units 2.22.
 		{"T01", KindLinearDensity, "210 den", "tex", 23.3333333333, 1e-11},
@@ -94,7 +97,7 @@ func TestFactors(t *testing.T) {
 
 var kinds = []*Kind{KindLength, KindMass, KindForce, KindStress, KindArea, KindVolume, KindLinearDensity, KindDensity, KindEnergy,
 	KindAcceleration, KindTemperatureDifference, KindFraction, KindRatio, KindCount, KindWord, KindList, KindRatioDoubt, KindShare,
-	KindAngle, KindTwist, KindTwistFactor, KindTurns, KindRotation, KindTime, KindTorque, KindNumber}
+	KindAngle, KindTwist, KindTwistFactor, KindTurns, KindRotation, KindTime, KindTorque, KindNumber, KindTemperature}
 
 func TestUnitTables(t *testing.T) {
 	names := map[string]bool{}
@@ -123,12 +126,12 @@ func TestUnitTables(t *testing.T) {
 				require.NotNil(t, us, u.US)
 				assert.Equal(t, u.US, us.Symbol)
 			}
-			assert.InEpsilon(t, 7.25, u.FromSI(u.ToSI(7.25)), 1e-15, u.Symbol)
+			assert.InDelta(t, 7.25, u.FromSI(u.ToSI(7.25)), 1e-15*(7.25+u.Offset), u.Symbol)
 		}
 	}
 	// The unit shown instead when US units are on.
 	us := map[string]string{"mm": "in", "m": "ft", "g": "oz", "kg": "lb", "N": "lbf", "MPa": "psi", "mm²": "in²", "ml": "fl oz", "J": "ft·lbf", "kg/m³": "lb/ft³",
-		"turns/m": "tpi", "turns/m·√tex": "tpi/√Ne"}
+		"turns/m": "tpi", "K": "°F", "°C": "°F", "turns/m·√tex": "tpi/√Ne"}
 	for _, k := range kinds {
 		for _, u := range k.Units {
 			assert.Equal(t, us[u.Symbol], u.US, "%s %s", k.Name, u.Symbol)
@@ -162,6 +165,12 @@ func TestUnit(t *testing.T) {
 		{KindLinearDensity, "D", "den"},
 		{KindEnergy, "ft lb", "ft·lbf"},
 		{KindTemperatureDifference, "° c", "°C"},
+		{KindTemperature, "deg c", "°C"},
+		{KindTemperature, "degF", "°F"},
+		{KindTemperature, "º F", "°F"}, // the sign of an ordinal
+		{KindTemperature, "k", "K"},
+		{KindTemperature, "°", ""},
+		{KindTemperature, "°K", ""},
 		{KindFraction, "Percent", "%"},
 		// Another size, or another kind.
 		{KindForce, "MN", ""},

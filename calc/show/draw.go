@@ -32,12 +32,15 @@ const (
 	twistDrawing
 	coilDrawing
 	clampDrawing
+	heatDrawing
+	clockDrawing
 	fibreThread
 	hangThread
 	cutThread
 	twistThread
 	coilThread
 	clampThread
+	heatThread
 )
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
@@ -48,12 +51,15 @@ var Drawings = [...]Drawing{
 	twistDrawing: {"twist", 320, 364, twistShapes[:]},
 	coilDrawing:  {"coil", 320, 322, coilShapes[:]},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
+	heatDrawing:  {"heat", 320, 192, heatShapes[:]},
+	clockDrawing: {"clock", 320, 178, clockShapes[:]},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
 	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes[:]},
 	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes[:]},
 	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
+	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:]},
 }
 
 // drawings appends the slots of every drawing.
@@ -81,6 +87,10 @@ func (s *sketch) draw(i int) {
 		drawCoil(s)
 	case clampDrawing:
 		drawClamp(s)
+	case heatDrawing:
+		drawHeat(s)
+	case clockDrawing:
+		drawClock(s)
 	case fibreThread:
 		drawThreadFibre(s)
 	case hangThread:
@@ -93,6 +103,8 @@ func (s *sketch) draw(i int) {
 		drawThreadCoil(s)
 	case clampThread:
 		drawThreadClamp(s)
+	case heatThread:
+		drawThreadHeat(s)
 	}
 }
 

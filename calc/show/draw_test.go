@@ -32,6 +32,8 @@ var extremes = []string{
 	"clamp.first-stretch=60&clamp.second-stretch=-30&fibre.strands=5&cut.ratio=1.2", "clamp.first-stretch=-50&clamp.second-stretch=-20",
 	"clamp.zero=10 m", "clamp.zero=150 mm&clamp.hole-pitch=10 mm&clamp.hole-offset=2 mm&clamp.measured=92 mm", "clamp.zero=10000 mm&clamp.coiled=0.1 mm",
 	"clamp.hole-pitch=0.1 mm", "clamp.hole-pitch=1 m", "clamp.hole-pitch=20 mm&clamp.hole-offset=-1 m", "clamp.hole-pitch=20 mm&clamp.hole-offset=1 m",
+	"heat.preheat=0&heat.load=0&heat.recovery=0&heat.hold-1=0&heat.cool-1=0&heat.reclamp=0&heat.hold-2=0&heat.cool-2=0&heat.rest=0", "heat.preheat=90 days&heat.hold-1=90 days&heat.cool-1=0 s",
+	"cut.pieces=1000&heat.hold-1=1 s", "cut.pieces=60&clamp.stages=one", "heat.rest=0&heat.recovery=0", "heat.cool-2=", "heat.rest=90 days&heat.preheat=90 days",
 	"clamp.stages=one", "clamp.stages=one&clamp.hole-pitch=5 mm&cut.precursor=600 mm", "clamp.stages=one&clamp.measured=70 mm",
 	"clamp.measured=10 m", "clamp.measured=0.1 mm&clamp.second-base=first-gap", "clamp.second-base=relaxed&clamp.relaxed=100 m",
 	"clamp.coiled=&fibre.diameter=", "clamp.coiled=", "cut.ratio=", "cut.tail=", "clamp.second-stretch=", "clamp.first-stretch=", "clamp.zero=", "hang.stress=", "hang.hook=", "hang.hook=2 kg", "fibre.strands=", "yarn.strands=", "clamp.retained=", "hang.stack=", "hang.clearance=",
@@ -48,6 +50,7 @@ type record struct{ id, what, value string }
 
 func drawings(d *Display, b []byte, st *calc.State) []byte {
 	w := writer{d, st, b}
+	w.plan()
 	w.drawings()
 	return w.b
 }
@@ -184,7 +187,7 @@ func follow(t testing.TB, d string) (tr trace) {
 }
 
 // allPaths is how many bytes all paths may have together.
-const allPaths = 11000
+const allPaths = 14000
 
 // inside checks what is true of every drawing of every plan.
 func inside(t testing.TB, d *Display, st *calc.State, name string) {
@@ -277,7 +280,7 @@ func TestDrawingsOfAnyPlan(t *testing.T) {
 		inside(t, &Display{Lang: &words.English, US: true}, &st, text+" (US)")
 		other := english()
 		for id := calc.None + 1; id < calc.NumIDs; id++ {
-			if v := st.Value(id); v != nil && v.Kind() == quantity.KindLength {
+			if v := st.Value(id); v.Is() && v.Kind() == quantity.KindLength {
 				other.Units[id] = quantity.KindLength.Unit("µm")
 			}
 		}
@@ -663,7 +666,7 @@ func TestStartDrawings(t *testing.T) {
 func TestThreadGoesOn(t *testing.T) {
 	for _, text := range extremes {
 		_, at := draw(t, text)
-		for _, id := range []string{"fibre", "hang", "cut", "twist", "coil", "clamp"} {
+		for _, id := range []string{"fibre", "hang", "cut", "twist", "coil", "clamp", "heat"} {
 			tr := follow(t, at["draw.thread."+id+".line d"])
 			starts, ends := false, false
 			for _, s := range tr.strokes {

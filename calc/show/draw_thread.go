@@ -214,20 +214,37 @@ func drawThreadCoil(s *sketch) {
 const (
 	threadClampLine = iota
 	threadClampCoil
-	threadClampMarks
 	threadClampJaws
+	threadClampMarks
 )
 
 var threadClampShapes = [...]Shape{
 	threadClampLine:  {"draw.thread.clamp.line", "path", "fibre", ""},
 	threadClampCoil:  {"draw.thread.clamp.coil", "path", "fibre", ""},
-	threadClampMarks: {"draw.thread.clamp.marks", "path", "ghost", ""},
 	threadClampJaws:  {"draw.thread.clamp.jaws", "path", "jaw", ""},
+	threadClampMarks: {"draw.thread.clamp.marks", "path", "ghost", ""},
 }
 
 // drawThreadClamp draws the coil between the jaws at the last gap, and where the jaw stood before, in proportion.
 func drawThreadClamp(s *sketch) {
-	const top, most, jaw = 40.0, 260.0, 12.0
+	const top = threadTop
+	p := &s.st.Plan
+	piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
+	k := threadHeld(s, threadClampLine, threadClampCoil, threadClampJaws)
+	s.path(threadClampMarks)
+	for _, x := range [2]float64{piece, first} {
+		if k > 0 && known(x) && x != last {
+			s.stroke(2, top+x*k, 26, top+x*k)
+		}
+	}
+	s.end()
+}
+
+const threadTop = 40.0 // the face of the upper jaw
+
+// threadHeld draws the thread coiled between two jaws at the last gap, and returns its scale in units to the metre; 0 where there is no gap.
+func threadHeld(s *sketch, line, coil, jaws int) float64 {
+	const top, most, jaw = threadTop, 260.0, 12.0
 	p := &s.st.Plan
 	piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
 	k, foot := 0.0, top
@@ -235,7 +252,7 @@ func drawThreadClamp(s *sketch) {
 		k = most / longest(piece, first, last)
 		foot += last * k
 	}
-	s.path(threadClampLine)
+	s.path(line)
 	if k > 0 {
 		s.stroke(threadX, 0, threadX, top)
 		s.stroke(threadX, foot, threadX, threadEnd)
@@ -245,23 +262,17 @@ func drawThreadClamp(s *sketch) {
 	s.end()
 	n := turns(piece*k, 14)
 	s.upright = true
-	s.path(threadClampCoil)
+	s.path(coil)
 	if k > 0 {
 		s.coil(top, threadX, last*k, 6, n, nearSide|farSide)
 	}
 	s.end()
 	s.upright = false
-	s.path(threadClampMarks)
-	for _, x := range [2]float64{piece, first} {
-		if k > 0 && known(x) && x != last {
-			s.stroke(2, top+x*k, 26, top+x*k)
-		}
-	}
-	s.end()
-	s.path(threadClampJaws)
+	s.path(jaws)
 	if k > 0 {
 		s.box(2, top-jaw, 24, jaw)
 		s.box(2, foot, 24, jaw)
 	}
 	s.end()
+	return k
 }

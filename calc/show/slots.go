@@ -12,6 +12,13 @@ const (
 	Value  = "v"
 	State  = "s"
 	Hidden = "h"
+	Rows   = "r" // of a table
+)
+
+// The marks between the rows of a table and between the cells of a row.
+const (
+	Row  = '\x1d'
+	Cell = '\x1c'
 )
 
 // Put appends the record of a slot.

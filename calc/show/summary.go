@@ -21,6 +21,7 @@ func (w *writer) summary(name string) {
 		w.line("summary.clamp")
 	}
 	w.line("summary.travel")
+	w.line("summary.heat")
 	w.line("summary.local")
 	w.char('\n')
 }

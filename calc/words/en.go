@@ -202,6 +202,46 @@ name.clamp.second-hole = nearest hole for the second gap
 name.clamp.second-hole-gap = gap at that second hole
 name.clamp.second-hole-stretch = stretch at that second hole
 
+name.heat.set = true temperature of the oven
+name.heat.overshoot = overshoot of the oven
+name.heat.melt = melting point
+name.heat.frame-limit = what frame, glue and yarn stand
+name.heat.dial-1 = dial of the first reading
+name.heat.probe-1 = probe of the first reading
+name.heat.dial-2 = dial of the second reading
+name.heat.probe-2 = probe of the second reading
+name.heat.dial-3 = dial of the third reading
+name.heat.probe-3 = probe of the third reading
+name.heat.preheat = preheating
+name.heat.load = loading
+name.heat.recovery = recovery after the door
+name.heat.hold-1 = first hold
+name.heat.cool-1 = first cooling
+name.heat.reclamp = re-clamping
+name.heat.hold-2 = second hold
+name.heat.cool-2 = second cooling
+name.heat.rest = rest
+name.heat.oven-width = width inside the oven
+name.heat.oven-depth = depth inside the oven
+name.heat.oven-shelves = shelves
+name.heat.frame-length = length of a frame
+name.heat.frame-width = width of a frame
+name.heat.frame-gap = gap around a frame
+name.heat.frame-pieces = pieces in a frame
+name.heat.dial = dial of the oven
+name.heat.mean-dial = middle of the dial's readings
+name.heat.mean-probe = middle of the probe's readings
+name.heat.slope = oven's step for one step of the dial
+name.heat.peak = hottest
+name.heat.margin = margin to melting
+name.heat.frames = frames in one load
+name.heat.per-load = pieces in one load
+name.heat.loads = loads
+name.heat.total = time in all
+
+name.clock.mode = what the time is of
+name.clock.day = day
+name.clock.time = time of the day
 name.trouble.broke = turns at which it broke
 name.trouble.less-mass = mass for a fifth less stress, hook included
 name.trouble.less-add = mass on the hook for a fifth less stress
@@ -229,6 +269,8 @@ word.one = one heat-set
 word.two = two heat-sets
 word.coiled = the length as coiled
 word.first-gap = the first gap
+word.start = start at
+word.ready = ready at
 
 # marks and states
 mark.given = you set this
@@ -252,6 +294,8 @@ problem.word = “{part}” is not one of the choices: {units}.
 problem.item = I can't read “{part}” as masses. Type them like 20x2; 50; 100, the mass first and then how many, with a semicolon or a comma and a space between.
 problem.plies = “{part}” looks like filaments, not plies. Type the plies like x2.
 problem.finite = That number is too large or too small to work with.
+problem.day = “{part}” is not a day I can read. Type it like 2026-11-25.
+problem.clock = “{part}” is not a time I can read. Type it like 07:30.
 problem.key = There is no “{part}” here.
 problem.already = {name} follows from {other} and the other one given: give two of the three.
 problem.twice = {other} and {name} say the same thing: give one.
@@ -319,6 +363,53 @@ note.less-hook = The hook alone is heavier than that: take a lighter one.
 note.broke-early = That is before {twist.onset-least}, where it may begin to coil. Look at nicks, knots and the fibre itself, then at the stress.
 note.broke-late = That is where it should coil, or later: it was overtwisted. Slow down from {twist.slow}, and stop at full coiling, {coil.turns}.
 
+note.heat-unknown = Never heat a fibre you can't name. Ask what it is and where it melts, and type that.
+note.heat-over = Melting begins at {heat.melt}: this would ruin it. Did you mean °F?
+note.heat-cold = Below its glass transition {fibre.polymer} takes no set.
+note.heat-loop = Nylon set well below 160 °C often springs open. Heat a short clipped loop first: if it opens, it is not set.
+note.heat-unusual = Unusual for {fibre.polymer}: see what is usual in the drawing and the table.
+note.peak-over = At its hottest, {heat.peak}, the oven passes {heat.melt}, where melting begins. Let it settle before the frame goes in, or set less.
+note.peak-near = That is only {heat.margin} under melting. Keep 40 K (72 °F): a fibre under stress gives way before it melts.
+note.frame-limit = Frame, glue and yarn stand {heat.frame-limit}, the oven reaches {heat.peak}.
+note.probe-falls = The probe falls while the dial rises. Are two readings swapped? Until then there is no dial to give.
+note.dial-one = One reading only: the dial is moved as far as the oven was off there. Take another near {heat.set}.
+note.dial-beyond = This is beyond your readings. Take one nearby.
+note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
+
+# the clock
+do.preheat = Heat up the oven
+do.load-1 = Put it in
+do.recovery-1 = Oven heats up again
+do.hold-1 = Hold
+do.cool-1 = Take it out to cool
+do.reclamp = Clamp at the second gap
+do.load-2 = Put it in again
+do.recovery-2 = Oven heats up again
+do.hold-2 = Second hold
+do.cool-2 = Take it out to cool
+do.rest = Release, let it rest
+do.ready = Ready to test
+clock.load = , load
+day.1 = Mon
+day.2 = Tue
+day.3 = Wed
+day.4 = Thu
+day.5 = Fri
+day.6 = Sat
+day.7 = Sun
+clock.lasts = Ready to test {lasts} h after the start.
+clock.from = Start {start}, ready to test {end}.
+clock.past = That is a start {start}, which is past. Choose another time or day.
+clock.never = Clocks are put forward over that time: so much later is taken.
+clock.twice = That time comes twice, as clocks are put back: the first is taken.
+clock.on = until {ends}, then: {next} – {plan}
+clock.done = since {ends} – {plan}
+clock.missing = First give the {part}.
+clock.full = That is as many as can be under way: stop one first.
+
+draw.clock.title = When each thing happens
+draw.clock.desc = A row for each load, to one scale of time: boxes are the oven, hatched while it holds; dashes are cooling; ticks are where hands are needed. The table says the same in words.
+
 # where equations hold
 holds.solid-round = for a solid round strand, before twist
 holds.solid = for a solid strand, before twist
@@ -367,6 +458,10 @@ holds.long-coil = for a long coil, both ends held from turning
 holds.ends-held = if no end has slipped or been let turn
 holds.near-closed = across the fibre; 0.2 % of its thickness too wide in a nearly closed coil, 2 % in an open one
 holds.tight-on-rod = while it sits tight on the rod; it springs open when let go
+holds.oven-line = between your readings, once the oven has settled
+holds.own-oven = for your oven; watch your probe while it heats up
+holds.lowest-melting = to the lowest melting point; a fibre under stress gives way before it melts
+holds.one-load = for one load
 holds.same-hand = for a coil of the same hand as the twist, which shortens when hot
 
 # methods where there is no one equation
@@ -388,6 +483,11 @@ method.slow-least = Where the first coil may come at the earliest.
 method.touching = Search: the pitch at which the centre lines of neighbouring turns are just one thickness apart. A coil keeps its fibre and its turns as it closes.
 method.index-band = Estimate of our own: a quarter of the root of bending modulus over stress; modulus after twist 0.46, 0.55 and 0.68 GPa.
 method.book-value = Table: the book value of the polymer. Type your own to replace it.
+
+method.dial-as-wanted = No reading yet, so the dial is believed. Ovens are often 20 K off.
+method.one-reading = One reading, or all at one dial: a step of the dial counts as a step of the oven.
+method.line-fit = The straight line nearest to all readings, by least squares; it goes through their middle.
+method.whole-frames = Whole frames lying flat in rows, all one way or all the other, whichever holds more.
 
 grade.0 = arithmetic: exact, given the inputs
 grade.1 = handbook physics
@@ -431,6 +531,7 @@ summary.measured = This piece: measured {clamp.measured}, ratio {clamp.this-rati
 summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.second-stretch} of {clamp.second-base} to {clamp.second}; finished {clamp.finished}
 summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
 summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
+summary.heat = Heat-set: {heat.set} true, dial {heat.dial}, at most {heat.peak}, {heat.margin} to melting; {heat.total} for one load
 summary.local = Follow local rules and your lab's or school's own risk assessment.
 
 # drawings: labels of some 40 letters at most, and what they show for those who do not see them
@@ -511,4 +612,12 @@ draw.clamp.hole = Nearest hole: {clamp.first-hole}.
 draw.clamp.note = Gaps to scale, thickness and turns not.
 draw.clamp.desc = The fixed jaw is at {clamp.zero} on the rule. First heat-set: move the other jaw to {clamp.first-position}, a gap of {clamp.first}.
 draw.clamp.desc-second = Second heat-set: move it to {clamp.second-position}, a gap of {clamp.second}.
+draw.heat.title = The oven between the cold room and melting
+draw.heat.set = set {heat.set}, peak {heat.peak}
+draw.heat.margin = {heat.margin} to melting
+draw.heat.melt = melts from {heat.melt}
+draw.heat.glass = Glass transition {limit} to {other}
+draw.heat.usual = Usual {limit} to {other}
+draw.heat.frame = frame stands {heat.frame-limit}
+draw.heat.desc = The oven is set to {heat.set} and reaches {heat.peak} at its hottest. The fibre melts from {heat.melt}: {heat.margin} above that.
 `

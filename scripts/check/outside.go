@@ -77,6 +77,9 @@ var spellings = []struct {
 	{quantity.KindTemperatureDifference, "K", map[string]spelling{
 		"K": {"K", "kelvin"}, "°C": {"degC", "delta_degC"}, "°F": {"degF", "delta_degF"},
 	}},
+	{quantity.KindTemperature, "K", map[string]spelling{ // 1 of each
+		"°C": {"tempC(1)", "degC"}, "°F": {"tempF(1)", "degF"}, "K": {"K", "kelvin"},
+	}},
 	{quantity.KindFraction, "1", map[string]spelling{
 		"%": {"percent", ""},
 	}},
@@ -94,7 +97,7 @@ var spellings = []struct {
 		"rpm": {"rpm/revolution", "rpm/turn"}, "turns/s": {"1/s", "s^-1"},
 	}},
 	{quantity.KindTime, "s", map[string]spelling{
-		"s": {"s", "s"}, "min": {"min", "minute"}, "h": {"hr", "hour"}, "ms": {"ms", "ms"},
+		"s": {"s", "s"}, "min": {"min", "minute"}, "h": {"hr", "hour"}, "ms": {"ms", "ms"}, "days": {"day", "day"},
 	}},
 	{quantity.KindTorque, "N m", map[string]spelling{
 		"mN·m": {"mN m", "mN*m"}, "µN·m": {"microN m", "uN*m"}, "N·m": {"N m", "N*m"},
@@ -111,7 +114,7 @@ func unitRows() ([]outside, error) {
 			if !found {
 				return nil, fmt.Errorf("the %s unit %s has no outside spelling", s.kind.Name, u.Symbol)
 			}
-			row := outside{name: s.kind.Name + " " + u.Symbol, ours: u.Factor, gnu: name.gnu, pint: name.pint, to: s.si}
+			row := outside{name: s.kind.Name + " " + u.Symbol, ours: u.ToSI(1), gnu: name.gnu, pint: name.pint, to: s.si}
 			if !u.Inverse && row.pint != "" {
 				row.pint = "1 " + row.pint
 			}

@@ -18,7 +18,7 @@ import sys
 def with_pint(questions):
     import pint
 
-    registry = pint.UnitRegistry()
+    registry = pint.UnitRegistry(autoconvert_offset_to_baseunit=True)  # 1 degC is a temperature
     return [float(registry.parse_expression(q["from"]).to(q["to"]).magnitude) for q in questions]
 
 

@@ -4,11 +4,13 @@ import (
 	"bytes"
 	"fmt"
 	"html/template"
+	"math"
 	"os"
 	"path/filepath"
 	"strings"
 
 	"twistbench/calc"
+	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 	"twistbench/calc/show"
 	"twistbench/calc/words"
@@ -61,22 +63,26 @@ func newRenderer(page *words.Page) *renderer {
 
 func (r *renderer) funcs() template.FuncMap {
 	return template.FuncMap{
-		"tag":     func() string { return r.words.Language().Tag },
-		"words":   r.say,
-		"slot":    r.slot,
-		"number":  r.number,
-		"box":     r.box,
-		"answer":  r.answer,
-		"load":    func(key string) (template.HTML, error) { return r.part("load", struct{ Key string }{key}) },
-		"head":    func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
-		"notes":   r.notes,
-		"bench":   r.bench,
-		"seen":    r.seen,
-		"drawing": func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
-		"thread":  func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
-		"shapes":  r.shapes,
-		"title":   func(key string) string { return r.slots["draw."+key+":title t"] },
-		"desc":    func(key string) string { return r.slots["draw."+key+":desc t"] },
+		"tag":      func() string { return r.words.Language().Tag },
+		"words":    r.say,
+		"slot":     r.slot,
+		"number":   r.number,
+		"box":      r.box,
+		"answer":   r.answer,
+		"load":     func(key string) (template.HTML, error) { return r.part("load", struct{ Key string }{key}) },
+		"head":     func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
+		"notes":    r.notes,
+		"polymers": r.polymers,
+		"bench":    r.bench,
+		"rows":     r.rows,
+		"cards":    cards,
+		"minutes":  func() []int { return []int{1, 5, 15} },
+		"drawing":  func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
+		"thread":   func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
+		"shapes":   r.shapes,
+		"title":    func(key string) string { return r.slots["draw."+key+":title t"] },
+		"desc":     func(key string) string { return r.slots["draw."+key+":desc t"] },
+		"seen":     r.seen,
 	}
 }
 
@@ -124,7 +130,7 @@ type option struct {
 type box struct {
 	Key, Label, Name, Letter, Hint, Mode, About string
 	Value, State, Mark, Says, Other, Sure       string
-	Unit, UnitWords                             string
+	Unit, UnitWords, Type                       string
 	List, Why                                   bool
 	Units, Options                              []option
 	Doubt                                       *box
@@ -156,7 +162,7 @@ func (r *renderer) field(key string) (*box, error) {
 	}
 	at := func(suffix, what string) string { return r.slots[key+suffix+" "+what] }
 	b := &box{
-		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Mode: "decimal",
+		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Type: "text", Mode: "decimal",
 		Value: at("", show.Value), State: at(":box", show.State), Mark: at(":mark", show.Text), Says: at(":says", show.Text), Other: at(":other", show.Text), Sure: at(":doubt", show.Text),
 		Why: show.HasWorking(id),
 	}
@@ -181,6 +187,10 @@ func (r *renderer) field(key string) (*box, error) {
 		b.Mode = "numeric"
 	case quantity.StyleRatio:
 		b.Mode = "text"
+	case quantity.StyleDay:
+		b.Type, b.Mode = "date", ""
+	case quantity.StyleClock:
+		b.Type, b.Mode = "time", ""
 	}
 	if f.Unit != "" && !b.List && f.Words == nil {
 		b.Unit = at(":unit", show.Value)
@@ -238,6 +248,51 @@ func (r *renderer) notes(key string) (template.HTML, error) {
 	return all, nil
 }
 
+// polymers renders the table of what each polymer stands, in °C, each figure with its source: a number that the line below the table explains,
+// or the words for a figure from memory.
+func (r *renderer) polymers() (template.HTML, error) {
+	type cell struct{ Span, Source string }
+	type row struct {
+		Name  string
+		Cells []cell
+	}
+	var data struct {
+		Rows    []row
+		Sources []string
+	}
+	celsius := quantity.KindTemperature.Default()
+	number := map[*craft.Source]string{}
+	for i := range craft.Heatings[:calc.PolymerOther] {
+		h := &craft.Heatings[i]
+		one := row{Name: r.maybe("option." + craft.Polymers[i].Key)}
+		for _, c := range []struct {
+			craft.Span
+			from *craft.Source
+		}{{h.Melt, h.MeltSource}, {h.Glass, h.GlassSource}, {h.Setting, h.SettingSource}} {
+			if math.IsNaN(float64(c.Low)) {
+				one.Cells = append(one.Cells, cell{Span: quantity.Unknown})
+				continue
+			}
+			span := quantity.Append(nil, float64(c.Low), celsius, 1, r.display.Lang.Mark)
+			if c.High != c.Low {
+				span = append(span, "\u00a0… "...)
+				span = quantity.Append(span, float64(c.High), celsius, 1, r.display.Lang.Mark)
+			}
+			source := r.words.Say("heat.memory")
+			if c.from.Mark == craft.Read {
+				if number[c.from] == "" {
+					number[c.from] = fmt.Sprintf("(%d)", len(number)+1)
+					data.Sources = append(data.Sources, number[c.from]+" "+r.words.Say("heat.read")+" "+c.from.Cite)
+				}
+				source = number[c.from]
+			}
+			one.Cells = append(one.Cells, cell{string(span), source})
+		}
+		data.Rows = append(data.Rows, one)
+	}
+	return r.part("polymers", data)
+}
+
 var levels = [...]struct{ state, words string }{
 	calc.Fine: {"fine", "state.fine"},
 	calc.Care: {"care", "state.care"},
@@ -265,9 +320,36 @@ func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error
 				return "", err
 			}
 		}
-		data.Numbers = append(data.Numbers, number{k, label, v, r.state.Value(calc.Find(k)) == nil})
+		data.Numbers = append(data.Numbers, number{k, label, v, !r.state.Value(calc.Find(k)).Is()})
 	}
 	return r.part("bench", data)
+}
+
+// rows renders the rows of a table.
+func (r *renderer) rows(id string) (template.HTML, error) {
+	v, err := r.slot(id, show.Rows)
+	var b strings.Builder
+	for row := range strings.SplitSeq(v, string(rune(show.Row))) {
+		b.WriteString("<tr>")
+		for cell := range strings.SplitSeq(row, string(rune(show.Cell))) {
+			b.WriteString("<td>" + template.HTMLEscapeString(cell) + "</td>")
+		}
+		b.WriteString("</tr>")
+	}
+	return template.HTML(b.String()), err
+}
+
+// card is a place for one load of a timetable that was started.
+type card struct {
+	ID string
+	N  int
+}
+
+func cards() (all []card) {
+	for n, id := range show.CardIDs {
+		all = append(all, card{id, n})
+	}
+	return all
 }
 
 // seen renders a row of what one may see and what to try then, with links to numbers to look at; some of them show the number.
