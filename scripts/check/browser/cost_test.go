@@ -193,7 +193,7 @@ func TestFirstVisitCost(t *testing.T) {
 	require.NotContains(t, bare, "<script")
 	require.Less(t, len(bare), len(page))
 	files := map[string]string{"index.html": bare}
-	for _, pattern := range []string{"style.*.css", "icon*.png", "*.webmanifest"} {
+	for _, pattern := range []string{"style.*.css", "icon*", "*.webmanifest"} {
 		names, err := filepath.Glob(filepath.Join(built, pattern))
 		require.NoError(t, err)
 		for _, name := range names {

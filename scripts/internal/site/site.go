@@ -131,8 +131,8 @@ func assemble(p parts) (files []File, version string, err error) {
 		Boot:     add(hashed("boot", ".js", p.boot), p.boot),
 		Style:    add(hashed("style", ".css", p.style), p.style),
 		Manifest: add("manifest.webmanifest", p.manifest),
-		Icon:     iconName(192, ""),
-		Touch:    iconName(180, ""),
+		Icon:     iconName,
+		Touch:    touchName,
 	}
 	files = append(files, p.icons...)
 	page, err := p.page(n)
