@@ -170,3 +170,19 @@ func TestLineCoilsHaveTheHand(t *testing.T) {
 		}
 	}
 }
+
+// What the drawing of a coil costs, and how long its slots are.
+func BenchmarkCoil(b *testing.B) {
+	for _, text := range []string{"", "coil.index=5&coil.pitch=1.2 mm", "coil.pitch=0.3 mm"} {
+		b.Run(text, func(b *testing.B) {
+			st, _ := draw(b, text)
+			s := sketch{writer: writer{english(), st, make([]byte, 0, 1<<16)}, shapes: coilShapes[:], w: 320}
+			b.ReportAllocs()
+			for b.Loop() {
+				s.b = s.b[:0]
+				drawCoil(&s)
+			}
+			b.ReportMetric(float64(len(s.b)), "bytes")
+		})
+	}
+}
