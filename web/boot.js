@@ -98,6 +98,13 @@
     }
   }
 
+  // What is out of sight takes its height only on the way there, so that a jump down the page misses: it is made once more when all is there.
+  addEventListener("click", (event) => {
+    const link = event.target.closest?.('a[href^="#"]');
+    const jump = () => document.getElementById(link.hash.slice(1))?.scrollIntoView();
+    if (link) requestAnimationFrame(() => requestAnimationFrame(jump));
+  });
+
   // Where storage is blocked its very name throws, and what throws there would end the core.
   function shelf() {
     try {

@@ -43,6 +43,7 @@ plan.take = Use the new version
 
 bench.open = Bench view
 bench.close = Back
+bench.coil.travel = Room to contract, of the last gap
 bench.hang.under-set = Nearest under, from your masses
 bench.next = Next step
 bench.invert = Invert
