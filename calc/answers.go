@@ -97,6 +97,9 @@ type Results struct {
 	Frames, PerLoad, Loads          quantity.Count
 	HeatTime                        quantity.Time
 	oven                            trial.Line
+	LessMass, LessAdd               quantity.Mass
+	MoreMass, MoreAdd               quantity.Mass
+	BrokeShare                      quantity.Fraction
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -224,16 +227,21 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
 
-	HeatDial - NumFields:      {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
-	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
-	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
-	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
-	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
-	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
-	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
-	HeatPerLoad - NumFields:   {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
-	HeatLoads - NumFields:     {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
-	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3, Choose: heatTimeWorking},
+	HeatDial - NumFields:          {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
+	HeatMeanDial - NumFields:      {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatMeanProbe - NumFields:     {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
+	HeatSlope - NumFields:         {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
+	HeatPeak - NumFields:          {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
+	HeatMargin - NumFields:        {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
+	HeatFrames - NumFields:        {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
+	HeatPerLoad - NumFields:       {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
+	HeatLoads - NumFields:         {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
+	HeatTotal - NumFields:         {Key: "heat.total", Unit: "h", Digits: 3, Choose: heatTimeWorking},
+	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},
+	TroubleLessAdd - NumFields:    {Key: "trouble.less-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleLess, HangHook}}},
+	TroubleMore - NumFields:       {Key: "trouble.more-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.MoreMassEq, Terms: []ID{HangMass}}},
+	TroubleMoreAdd - NumFields:    {Key: "trouble.more-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleMore, HangHook}}},
+	TroubleBrokeShare - NumFields: {Key: "trouble.broke-share", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.TurnsShareEq, Terms: []ID{TroubleBroke, TwistOnset}}},
 }
 
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
@@ -265,243 +273,4 @@ func thickWorking(p *Plan) *Working {
 		return &envelopeAll
 	}
 	return &envelopeMain
-}
-
-// answer returns where the state keeps an answer; nil for a choice of masses, which is text.
-func (st *State) answer(id ID) quantity.Value {
-	switch id {
-	case FibreSolidArea:
-		return &st.Plan.SolidArea
-	case FibreThin:
-		return &st.Out.Thin
-	case FibreThick:
-		return &st.Out.Thick
-	case FibreWeighed:
-		return &st.Out.Weighed[0]
-	case FibreImplied:
-		return &st.Out.Implied[0]
-	case FibrePacking:
-		return &st.Out.Packing[0]
-	case FibreLabelStress:
-		return &st.Out.LabelStress
-	case YarnWeighed:
-		return &st.Out.Weighed[1]
-	case YarnImplied:
-		return &st.Out.Implied[1]
-	case YarnPacking:
-		return &st.Out.Packing[1]
-	case HangLoadArea:
-		return &st.Plan.LoadArea
-	case HangLow:
-		return &st.Out.Low
-	case HangHigh:
-		return &st.Out.High
-	case HangUnder:
-		return &st.Out.Under.Sum
-	case HangUnderTotal:
-		return &st.Out.UnderTotal
-	case HangUnderStress:
-		return &st.Out.UnderStress
-	case HangOver:
-		return &st.Out.Over.Sum
-	case HangOverTotal:
-		return &st.Out.OverTotal
-	case HangOverStress:
-		return &st.Out.OverStress
-	case HangWater:
-		return &st.Out.Water
-	case HangRise:
-		return &st.Out.Rise
-	case HangHookHeight:
-		return &st.Out.HookHeight
-	case HangDropStart:
-		return &st.Out.DropStart
-	case HangDropCoiled:
-		return &st.Out.DropCoiled
-	case HangTheirStress:
-		return &st.Out.TheirStress
-	case HangSameMass:
-		return &st.Out.SameMass
-	case HangOfLabel:
-		return &st.Out.OfLabel
-	case CutLength:
-		return &st.Out.Length
-	case CutAllPieces:
-		return &st.Out.AllPieces
-	case CutTotal:
-		return &st.Out.Total
-	case CutYarnTotal:
-		return &st.Out.YarnTotal
-	case CutFibreMass:
-		return &st.Out.FibreMass
-	case CutTrialRatio:
-		return &st.Out.TrialRatio
-	case CutMuscles:
-		return &st.Out.Muscles
-	case CutMuscleStress:
-		return &st.Out.MuscleStress
-	case CutMuscleForce:
-		return &st.Out.MuscleForce
-	case CutMuscleShare:
-		return &st.Out.MuscleShare
-	case TwistBefore:
-		return &st.Plan.Before
-	case TwistThickness:
-		return &st.Plan.Thickness
-	case TwistContraction:
-		return &st.Plan.Contraction
-	case TwistShortening:
-		return &st.Out.Shortening
-	case TwistStraight:
-		return &st.Out.Straight
-	case TwistTitre:
-		return &st.Plan.Titre
-	case TwistStrain:
-		return &st.Out.Strain
-	case TwistMost:
-		return &st.Out.MostTwist
-	case TwistTimedSpeed:
-		return &st.Out.TimedSpeed
-	case TwistOnsetBias:
-		return &st.Out.OnsetBias[0]
-	case TwistOnsetBiasLeast:
-		return &st.Out.OnsetBias[1]
-	case TwistOnsetBiasMost:
-		return &st.Out.OnsetBias[2]
-	case TwistOnset:
-		return &st.Out.Onset[0]
-	case TwistOnsetLeast:
-		return &st.Out.Onset[1]
-	case TwistOnsetMost:
-		return &st.Out.Onset[2]
-	case TwistSlow:
-		return &st.Out.Slow
-	case TwistSlowTime:
-		return &st.Out.SlowTime
-	case TwistTime:
-		return &st.Out.DrillTime
-	case TwistOther:
-		return &st.Out.OtherTwist
-	case CoilAngle:
-		return &st.Out.CoilAngle
-	case CoilTurnLength:
-		return &st.Out.TurnLength
-	case CoilGap:
-		return &st.Out.CoilGap
-	case CoilWrithe:
-		return &st.Out.Writhe
-	case CoilTurns:
-		return &st.Out.AllTurns
-	case CoilTurnsPerPrecursor:
-		return &st.Out.AllPerPrecursor
-	case CoilSolidPitch:
-		return &st.Out.SolidPitch
-	case CoilSolid:
-		return &st.Out.Solid
-	case CoilNearSolid:
-		return &st.Out.NearSolid
-	case CoilTravelLength:
-		return &st.Out.CoilTravelLength
-	case CoilTravel:
-		return &st.Out.CoilTravel
-	case CoilFinishedTravel:
-		return &st.Out.CoilFinTravel
-	case CoilLastPitch:
-		return &st.Out.LastPitch
-	case CoilLastMean:
-		return &st.Out.LastMean
-	case CoilLastGap:
-		return &st.Out.LastGap
-	case CoilSolidMean:
-		return &st.Out.SolidMean
-	case CoilShapeRatio:
-		return &st.Out.ShapeRatio
-	case CoilLoadIndex:
-		return &st.Out.LoadIndex[0]
-	case CoilLoadIndexLeast:
-		return &st.Out.LoadIndex[1]
-	case CoilLoadIndexMost:
-		return &st.Out.LoadIndex[2]
-	case CoilRodMean:
-		return &st.Out.RodMean
-	case CoilRodIndex:
-		return &st.Out.RodIndex
-	case CoilRodAngle:
-		return &st.Out.RodAngle
-	case CoilRodGap:
-		return &st.Out.RodGap
-	case CoilRodCount:
-		return &st.Out.RodCount
-	case CoilRodFibre:
-		return &st.Out.RodFibre
-	case CoilRodPrecursor:
-		return &st.Out.RodPrecursor
-	case CoilRodLimit:
-		return &st.Out.RodLimit
-	case ClampPiece:
-		return &st.Out.Piece
-	case ClampBase:
-		return &st.Out.Base
-	case ClampLast:
-		return &st.Out.Last
-	case ClampThisFinished:
-		return &st.Out.ThisFinished
-	case ClampThisRatio:
-		return &st.Out.ThisRatio
-	case ClampFirstReal:
-		return &st.Out.Real[0]
-	case ClampSecondReal:
-		return &st.Out.Real[1]
-	case ClampFirstMove:
-		return &st.Out.Move[0]
-	case ClampSecondMove:
-		return &st.Out.Move[1]
-	case ClampSecondOfFirst:
-		return &st.Out.SecondOfOne
-	case ClampTravelLength:
-		return &st.Out.TravelLength
-	case ClampTravel:
-		return &st.Out.Travel
-	case ClampFinishedTravelLength:
-		return &st.Out.FinTravelLen
-	case ClampFinishedTravel:
-		return &st.Out.FinTravel
-	case ClampFirstPosition:
-		return &st.Out.Position[0]
-	case ClampSecondPosition:
-		return &st.Out.Position[1]
-	case ClampFirstHole:
-		return &st.Out.Hole[0]
-	case ClampFirstHoleGap:
-		return &st.Out.HoleGap[0]
-	case ClampFirstHoleStretch:
-		return &st.Out.HoleStretch[0]
-	case ClampSecondHole:
-		return &st.Out.Hole[1]
-	case ClampSecondHoleGap:
-		return &st.Out.HoleGap[1]
-	case ClampSecondHoleStretch:
-		return &st.Out.HoleStretch[1]
-	case HeatDial:
-		return &st.Out.Dial
-	case HeatMeanDial:
-		return &st.Out.MeanDial
-	case HeatMeanProbe:
-		return &st.Out.MeanProbe
-	case HeatSlope:
-		return &st.Out.Slope
-	case HeatPeak:
-		return &st.Out.Peak
-	case HeatMargin:
-		return &st.Out.Margin
-	case HeatFrames:
-		return &st.Out.Frames
-	case HeatPerLoad:
-		return &st.Out.PerLoad
-	case HeatLoads:
-		return &st.Out.Loads
-	case HeatTotal:
-		return &st.Out.HeatTime
-	}
-	return nil
 }

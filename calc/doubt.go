@@ -19,27 +19,50 @@ import (
 // Each move is a small difference, scaled up to the whole ±: the first order of JCGM 100:2008, 5.1.2, in which moves are independent and
 // combine in quadrature.
 
-// move is one reading of the hand and how to move it. By returns its ± in SI, NaN where the reading has no part in the question.
+// move is one reading of the hand that is moved by its ±.
 type move struct {
 	id    ID
-	by    func(*Plan) float64
-	apply func(p *Plan, d float64)
+	by    ID   // the field of its ±; None where size knows it
+	given bool // only where it was typed: it, and not another member of its group
 }
 
-var (
-	caliper = ifGiven(move{FibreDiameter, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Fibre.Diameter += quantity.Length(d) }}, FibreDiameter)
-	scale   = move{HangMass, func(p *Plan) float64 { return float64(p.MassDoubt) }, func(p *Plan, d float64) { p.Mass += quantity.Mass(d); p.Add += quantity.Mass(d) }}
-	ratio   = move{CutRatio, ratioDoubt, func(p *Plan, d float64) { p.Ratio += quantity.Ratio(d) }}
-	cut     = move{CutPrecursor, ruler, func(p *Plan, d float64) { p.Precursor += quantity.Length(d) }}
-	coil    = move{ClampMeasured, ruler, func(p *Plan, d float64) { p.Measured += quantity.Length(d) }}
-	bundle  = move{FibreBundle, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Bundle += quantity.Length(d) }}
-	between = move{FibreBundle, unmeasured, func(p *Plan, d float64) { p.between += d }}
-	outside = ifGiven(move{CoilOutside, func(p *Plan) float64 { return float64(p.DiameterDoubt) }, func(p *Plan, d float64) { p.Outside += quantity.Length(d) }}, CoilOutside)
-	coils   = ifGiven(move{CoilCount, func(*Plan) float64 { return 1 }, func(p *Plan, d float64) { p.Count += quantity.Turns(d) }}, CoilCount)
-	relaxed = move{ClampRelaxed, ruler, func(p *Plan, d float64) { p.Relaxed += quantity.Length(d) }}
-	first   = move{ClampFirst, ruler, func(p *Plan, d float64) { p.jaws.first += quantity.Length(d) }}
-	last    = move{ClampSecond, ruler, func(p *Plan, d float64) { p.jaws.second += quantity.Length(d) }}
-)
+// between moves what strands side by side measure, while nobody has.
+var between = move{id: FibreBundle}
+
+// size returns the ± of a move in SI, NaN where the reading has no part in the question.
+func (m move) size(p *Plan) float64 {
+	if g, _ := GroupOf(m.id); m.given && !p.Given[g].Has(m.id) && !(m.id == HangMass && p.Given[g].Has(HangAdd)) {
+		return quantity.NaN
+	}
+	switch {
+	case m == between:
+		return unmeasured(p)
+	case m.id == CutRatio:
+		return ratioDoubt(p)
+	case m.id == CoilCount:
+		return 1
+	}
+	return p.Value(m.by).SI()
+}
+
+// apply moves a reading of a plan by d (SI). The gaps are moved where the jaws really are.
+func (m move) apply(p *Plan, d float64) {
+	switch {
+	case m == between:
+		p.between += d
+		return
+	case m.id == ClampFirst:
+		p.jaws.first += quantity.Length(d)
+		return
+	case m.id == ClampSecond:
+		p.jaws.second += quantity.Length(d)
+		return
+	case m.id == HangMass:
+		p.Add += quantity.Mass(d)
+	}
+	v := p.Value(m.id)
+	v.SetSI(v.SI() + d)
+}
 
 // unmeasured returns 1, the whole way from the middle to either end of what strands side by side may measure, while that is not measured.
 func unmeasured(p *Plan) float64 {
@@ -48,8 +71,6 @@ func unmeasured(p *Plan) float64 {
 	}
 	return quantity.NaN
 }
-
-func ruler(p *Plan) float64 { return float64(p.RulerDoubt) }
 
 // UntriedRatio is the share of a ratio that is doubted as long as no ± is typed for it: it starts at 10 % until own trials exist.
 const UntriedRatio = 0.1
@@ -65,30 +86,32 @@ func ratioDoubt(p *Plan) float64 {
 // of the difference are, and a power of two.
 const step = 1.0 / (1 << 20)
 
-// question is one of the two: the plan to move from, the readings moved, and the numbers that are asked about.
+// question is one of the two: the readings moved, and the numbers that are asked about.
 type question struct {
-	base  func(st *State, p *Plan)
 	moves []move
 	asked []ID
 }
 
 var questions = [2]question{
 	{
-		base:  func(st *State, p *Plan) { *p = st.asRead },
-		moves: []move{caliper, bundle, between, outside, coils, ifGiven(scale, HangMass, HangAdd), ratio, ifGiven(cut, CutPrecursor), coil, relaxed},
+		moves: []move{
+			{FibreDiameter, FibreDiameterDoubt, true}, {FibreBundle, FibreDiameterDoubt, false}, between,
+			{CoilOutside, FibreDiameterDoubt, true}, {CoilCount, None, true}, {HangMass, HangMassDoubt, true}, {CutRatio, None, false},
+			{CutPrecursor, ClampRulerDoubt, true}, {ClampMeasured, ClampRulerDoubt, false}, {ClampRelaxed, ClampRulerDoubt, false},
+		},
 		asked: []ID{
-			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater,
+			FibreLinearDensity, FibreArea, FibreSolidArea, HangLoadArea, HangMass, HangAdd, HangForce, HangSameMass, HangWater, TroubleLess, TroubleLessAdd, TroubleMore, TroubleMoreAdd,
 			CutPrecursor, CutFibreMass, ClampFirst, ClampSecond, ClampFirstMove, ClampSecondMove, ClampFirstPosition, ClampSecondPosition,
 			TwistThickness, TwistPerTwisted, TwistPerPrecursor, TwistBias, TwistTurns, TwistTime, TwistOther,
 		},
 	},
 	{
-		base: func(st *State, p *Plan) {
-			*p = st.Plan
-			p.Given[HangGroup], p.Given[LengthGroup] = Givens{HangMass}, Givens{CutPrecursor}
-			p.jaws.set, p.jaws.first, p.jaws.second = true, p.First, p.Second
+		moves: []move{
+			{FibreDiameter, FibreDiameterDoubt, true}, {FibreBundle, FibreDiameterDoubt, false}, between,
+			{CoilOutside, FibreDiameterDoubt, true}, {CoilCount, None, true}, {HangMass, HangMassDoubt, false}, {CutRatio, None, false},
+			{CutPrecursor, ClampRulerDoubt, false}, {ClampMeasured, ClampRulerDoubt, false}, {ClampRelaxed, ClampRulerDoubt, false},
+			{ClampFirst, ClampRulerDoubt, false}, {ClampSecond, ClampRulerDoubt, false},
 		},
-		moves: []move{caliper, bundle, between, outside, coils, scale, ratio, cut, coil, relaxed, first, last},
 		asked: []ID{
 			FibreImplied, FibrePacking, FibreLabelStress, HangStress, HangUnderStress, HangOverStress, HangOfLabel, HangRise,
 			ClampCoiled, ClampFinished, ClampThisFinished, ClampFirstReal, ClampSecondReal, ClampSecondOfFirst, ClampThisRatio,
@@ -97,20 +120,6 @@ var questions = [2]question{
 			CoilTravel, CoilFinishedTravel, CoilLastGap, CoilShapeRatio,
 		},
 	},
-}
-
-// ifGiven restricts a move to plans in which one of ids is the given of its group.
-func ifGiven(m move, ids ...ID) move {
-	by := m.by
-	m.by = func(p *Plan) float64 {
-		for _, id := range ids {
-			if g, _ := GroupOf(id); p.Given[g].Has(id) {
-				return by(p)
-			}
-		}
-		return quantity.NaN
-	}
-	return m
 }
 
 // doubts fills in Doubt and Mostly.
@@ -125,7 +134,14 @@ func (st *State) doubts() {
 	var unmoved, sum, most [NumIDs]float64
 	for q := range questions {
 		asked := questions[q].asked
-		questions[q].base(st, &st.base)
+		if q == 0 {
+			st.base = st.asRead
+		} else { // what was hung, cut and clamped is what was given
+			st.base = st.Plan
+			p := &st.base
+			p.Given[HangGroup], p.Given[LengthGroup] = Givens{HangMass}, Givens{CutPrecursor}
+			p.jaws.set, p.jaws.first, p.jaws.second = true, p.First, p.Second
+		}
 		for _, id := range asked {
 			sum[id], most[id] = 0, 0
 		}
@@ -137,7 +153,7 @@ func (st *State) doubts() {
 		}
 		for i := range questions[q].moves {
 			mv := &questions[q].moves[i]
-			by := mv.by(&st.base)
+			by := mv.size(&st.base)
 			if !(by > 0) {
 				continue
 			}

@@ -131,6 +131,11 @@ var Fields = [NumFields]Field{
 	HeatFrameWidth:  {Key: "heat.frame-width", Unit: "mm", Digits: 4, Start: "60 mm", Low: 1e-3, High: 20, Bench: true},
 	HeatFrameGap:    {Key: "heat.frame-gap", Unit: "mm", Digits: 4, Start: "20 mm", Low: 0, High: 1, Bench: true},
 	HeatFramePieces: {Key: "heat.frame-pieces", Digits: 1, Start: "2", Low: 1, High: 1000, Bench: true},
+
+	ClockMode:    {Key: "clock.mode", Start: "start", Words: []string{"start", "ready"}},
+	ClockDay:     {Key: "clock.day", Low: 0, High: 2932531}, // to the end of the year 9998
+	ClockTime:    {Key: "clock.time", Low: 0, High: 86399},
+	TroubleBroke: {Key: "trouble.broke", Unit: "turns", Digits: 4, Low: 1, High: 1e7},
 }
 
 const (

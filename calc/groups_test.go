@@ -53,7 +53,7 @@ func TestGroupOf(t *testing.T) {
 
 // exact writes a value in a field's own unit so that it is read as the same value again, or as near as the unit's factor allows.
 func exact(id ID, si float64) string {
-	x := kinds[id].Unit(Fields[id].Unit).FromSI(si)
+	x := KindOf(id).Unit(Fields[id].Unit).FromSI(si)
 	return strconv.FormatFloat(x, 'f', -1, 64)
 }
 

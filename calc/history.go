@@ -10,7 +10,9 @@ type History struct {
 const longest = 200
 
 // Before notes that a sheet is about to change, by typing in field id, or by something else (None).
-func (h *History) Before(s Sheet, id ID) {
+//
+//go:noinline
+func (h *History) Before(s *Sheet, id ID) {
 	if id != None && id == h.last && len(h.past) > 0 {
 		return
 	}
@@ -18,7 +20,7 @@ func (h *History) Before(s Sheet, id ID) {
 	if len(h.past) == longest {
 		h.past = append(h.past[:0], h.past[1:]...)
 	}
-	h.past = append(h.past, s)
+	h.past = append(h.past, *s)
 }
 
 // Pause ends a step: typing on in the same field begins a new one.

@@ -17,7 +17,7 @@ func TestHistory(t *testing.T) {
 	start := Start()
 	now := start
 	typed := func(id ID, text string) {
-		h.Before(now, id)
+		h.Before(&now, id)
 		now = now.Type(id, text, Fields[id].Unit)
 	}
 	undo := func() {
@@ -51,9 +51,9 @@ func TestHistory(t *testing.T) {
 	undo()
 	assert.Equal(t, first, now, "and so it is after an undo")
 
-	h.Before(now, None)
+	h.Before(&now, None)
 	now = now.Cleared()
-	h.Before(now, None)
+	h.Before(&now, None)
 	now = Start()
 	undo()
 	assert.Equal(t, first.Cleared(), now, "what is not typing is a step each time")
@@ -65,7 +65,7 @@ func TestHistoryForgetsTheOldest(t *testing.T) {
 	var h History
 	s := Start()
 	for i := range longest + 50 {
-		h.Before(s, None)
+		h.Before(&s, None)
 		s = s.Type(CutPieces, strconv.Itoa(i+1), "")
 	}
 	n := 0

@@ -123,6 +123,12 @@ const (
 	HeatFrameGap
 	HeatFramePieces
 
+	ClockMode
+	ClockDay
+	ClockTime
+
+	TroubleBroke
+
 	NumFields
 )
 
@@ -252,6 +258,11 @@ const (
 	HeatPerLoad
 	HeatLoads
 	HeatTotal
+	TroubleLess
+	TroubleLessAdd
+	TroubleMore
+	TroubleMoreAdd
+	TroubleBrokeShare
 
 	NumIDs
 )
@@ -271,6 +282,8 @@ func (id ID) Key() string {
 }
 
 // Find returns the number of that key, or None.
+//
+//go:noinline
 func Find(key string) ID {
 	for id := None + 1; id < NumIDs; id++ {
 		if id.Key() == key {

@@ -21,120 +21,219 @@ type Note struct {
 	Key   string
 	At    ID // the number it stands under
 	Level Level
-	When  func(*State) bool
 }
 
 // Notes is the table of notes, in the order in which they are shown.
 var Notes = [...]Note{
-	{"weighed-agrees", FibreWeighed, Fine, func(s *State) bool { return !off(s, 0) && known(s.Out.Packing[0]) }},
-	{"weighed-twice", FibreWeighed, Care, func(s *State) bool { return multiple(s, 0) }},
-	{"weighed-polymer", FibreWeighed, Care, func(s *State) bool { return off(s, 0) && !multiple(s, 0) && other(s, 0) }},
-	{"weighed-light", FibreWeighed, Care, func(s *State) bool { return off(s, 0) && s.Out.Packing[0] < 1 && !other(s, 0) }},
-	{"weighed-heavy", FibreWeighed, Care, func(s *State) bool {
-		return off(s, 0) && s.Out.Packing[0] > 1 && !multiple(s, 0) && !other(s, 0)
-	}},
-	{"label-off", FibreLabelStress, Care, func(s *State) bool { return s.Out.LabelStress < 200e6 || s.Out.LabelStress > strongest }},
-	{"bundle", FibreThick, Care, func(s *State) bool {
-		return bundled(&s.Plan) && !known(s.Plan.Bundle) && s.Out.Thick > 0
-	}},
-	{"bundle-off", FibreThick, Care, func(s *State) bool {
-		grown := quantity.Length(math.Sqrt(float64(s.Plan.Contraction)))
-		return s.Plan.Bundle < s.Out.Thin*0.95 || s.Plan.Bundle > s.Out.Thick*grown*1.1
-	}},
-	{"yarn-size", YarnStrands, Care, func(s *State) bool { return s.Plan.Yarn.Strands > 0 && !known(s.Plan.Yarn.Area) }},
-	{"yarn-density", YarnDensity, Care, func(s *State) bool { return s.Plan.Yarn.Strands > 0 && s.Worked(YarnDensity) }},
-	{"yarn-agrees", YarnWeighed, Fine, func(s *State) bool { return !off(s, 1) && known(s.Out.Packing[1]) }},
-	{"yarn-off", YarnWeighed, Care, func(s *State) bool { return off(s, 1) }},
+	{"weighed-agrees", FibreWeighed, Fine},
+	{"weighed-twice", FibreWeighed, Care},
+	{"weighed-polymer", FibreWeighed, Care},
+	{"weighed-light", FibreWeighed, Care},
+	{"weighed-heavy", FibreWeighed, Care},
+	{"label-off", FibreLabelStress, Care},
+	{"bundle", FibreThick, Care},
+	{"bundle-off", FibreThick, Care},
+	{"yarn-size", YarnStrands, Care},
+	{"yarn-density", YarnDensity, Care},
+	{"yarn-agrees", YarnWeighed, Fine},
+	{"yarn-off", YarnWeighed, Care},
 
-	{"hook-heavy", HangAdd, Stop, func(s *State) bool { return s.Plan.Add < 0 }},
-	{"hook-nothing", HangHook, Care, func(s *State) bool { return s.Plan.Hook == 0 }},
-	{"stress-low", HangStress, Care, func(s *State) bool { return s.Plan.Stress < 8e6 }},
-	{"stress-high", HangStress, Care, func(s *State) bool {
-		return s.Plan.Stress > 40e6 && s.Plan.Stress <= strongest && !(s.Out.OfLabel > 1)
-	}},
-	{"stress-break", HangStress, Stop, func(s *State) bool { return s.Plan.Stress > strongest }},
-	{"over-label", HangStress, Stop, func(s *State) bool { return s.Out.OfLabel > 1 }},
-	{"all-area", HangArea, Care, func(s *State) bool { return s.Plan.AreaBase == AreaAll && s.Plan.Yarn.Strands > 0 }},
-	{"no-load", HangUnder, Care, func(s *State) bool {
-		return s.Plan.Owned != "" && s.Plan.Add > 0 && !known(s.Out.Over.Sum)
-	}},
-	{"bottle-full", HangWater, Stop, func(s *State) bool { return s.Out.Water < 0 && s.Plan.Add >= 0 }},
+	{"hook-heavy", HangAdd, Stop},
+	{"hook-nothing", HangHook, Care},
+	{"stress-low", HangStress, Care},
+	{"stress-high", HangStress, Care},
+	{"stress-break", HangStress, Stop},
+	{"over-label", HangStress, Stop},
+	{"all-area", HangArea, Care},
+	{"no-load", HangUnder, Care},
+	{"bottle-full", HangWater, Stop},
 
-	{"ratio-guess", CutRatio, Care, func(s *State) bool { return !known(s.Plan.RatioDoubt.Size) && known(s.Plan.Ratio) }},
-	{"ratio-open", CutRatio, Care, func(s *State) bool { return s.Plan.Ratio < craft.ClosedRatio }},
-	{"trial-off", CutTrialRatio, Care, func(s *State) bool {
-		d := float64(s.Out.TrialRatio - s.Plan.Ratio)
-		return d*d > ratioDoubt(&s.Plan)*ratioDoubt(&s.Plan)
-	}},
-	{"trial-shorter", CutTrialRatio, Stop, func(s *State) bool { return s.Out.TrialRatio <= 1 }},
+	{"ratio-guess", CutRatio, Care},
+	{"ratio-open", CutRatio, Care},
+	{"trial-off", CutTrialRatio, Care},
+	{"trial-shorter", CutTrialRatio, Stop},
 
-	{"twist-most", TwistBias, Stop, func(s *State) bool { return s.Plan.PerPrecursor > s.Out.MostTwist }},
-	{"twist-hand-own", TwistHand, Care, func(s *State) bool {
-		return s.Plan.YarnHand != YarnHandNone && s.Plan.YarnHand-1 != s.Plan.Hand
-	}},
-	{"onset-early", TwistBias, Care, func(s *State) bool { return s.Plan.Turns > s.Out.Onset[2] }},
-	{"coil-thin", CoilOutside, Stop, func(s *State) bool { return s.Plan.Mean < s.Plan.Thickness*(1-1e-9) }},
-	{"coil-overlap", CoilOutside, Stop, func(s *State) bool {
-		return s.Plan.Mean >= s.Plan.Thickness*(1-1e-9) && s.Out.CoilGap < -overlap(s)
-	}},
-	{"coil-unlike", CoilOutside, Care, func(s *State) bool {
-		i := s.Plan.Index
-		return i >= 1 && (i < s.Out.LoadIndex[1]*0.8 || i > s.Out.LoadIndex[2]*1.2)
-	}},
-	{"coil-open", CoilOutside, Fine, func(s *State) bool { return s.Out.CoilGap > overlap(s) }},
-	{"coil-lengths", CoilOutside, Care, func(s *State) bool {
-		d := float64(s.Out.ShapeRatio / s.Out.ThisRatio)
-		return !s.Plan.Given[ShapeGroup].Has(CutRatio) && (d < 0.93 || d > 1.07)
-	}},
-	{"coil-unknown", CoilOutside, Stop, func(s *State) bool {
-		given := s.Plan.Given[ShapeGroup]
-		return known(s.SI(given[0])) && known(s.SI(given[1])) && known(s.Plan.Contraction) && (!known(s.Plan.Pitch) || !known(s.Plan.Mean))
-	}},
-	{"coil-past", CoilTravel, Stop, func(s *State) bool { return s.Out.CoilTravelLength < 0 }},
-	{"rod-same", CoilRodHand, Fine, func(s *State) bool { return known(s.Out.RodMean) && s.Plan.RodHand == RodSame }},
-	{"rod-opposite", CoilRodHand, Care, func(s *State) bool { return known(s.Out.RodMean) && s.Plan.RodHand == RodOpposite }},
-	{"rod-overlap", CoilRodHand, Stop, func(s *State) bool { return s.Out.RodGap < 0 }},
+	{"twist-most", TwistBias, Stop},
+	{"twist-hand-own", TwistHand, Care},
+	{"onset-early", TwistBias, Care},
 
-	{"measured", ClampMeasured, Fine, func(s *State) bool { return known(s.Out.ThisRatio) && s.Out.ThisRatio > 1 }},
-	{"measured-long", ClampMeasured, Stop, func(s *State) bool { return s.Out.ThisRatio <= 1 }},
-	{"measured-relaxed", ClampMeasured, Care, func(s *State) bool {
-		return known(s.Plan.Measured) && s.Plan.MeasuredState == StateRelaxed
-	}},
-	{"first-wish", ClampFirst, Care, func(s *State) bool { return known(s.Plan.Measured) && s.Plan.Given[LengthGroup].Has(ClampFirst) }},
-	{"finished-wish", ClampFinished, Care, func(s *State) bool {
-		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup].Has(ClampFinished)
-	}},
-	{"second-wish", ClampSecond, Care, func(s *State) bool {
-		return known(s.Plan.Measured) && s.Plan.Given[LengthGroup].Has(ClampSecond)
-	}},
-	{"relaxed-guess", ClampRelaxed, Care, func(s *State) bool {
-		return s.Plan.Stages == StagesTwo && s.Plan.SecondBase == BaseRelaxed && !known(s.Plan.Relaxed)
-	}},
-	{"second-shorter", ClampSecond, Care, func(s *State) bool { return s.Plan.Second < s.Plan.First }},
-	{"no-room", ClampTravel, Stop, func(s *State) bool { return s.Out.TravelLength <= 0 }},
-	{"travel-least", ClampTravel, Care, func(s *State) bool {
-		return s.Out.TravelLength > 0 && ratioNow(&s.Plan, &s.Out) < craft.ClosedRatio
-	}},
+	{"coil-thin", CoilOutside, Stop},
+	{"coil-overlap", CoilOutside, Stop},
+	{"coil-unlike", CoilOutside, Care},
+	{"coil-open", CoilOutside, Fine},
+	{"coil-lengths", CoilOutside, Care},
+	{"coil-unknown", CoilOutside, Stop},
+	{"coil-past", CoilTravel, Stop},
+	{"rod-same", CoilRodHand, Fine},
+	{"rod-opposite", CoilRodHand, Care},
+	{"rod-overlap", CoilRodHand, Stop},
 
-	{"heat-unknown", HeatSet, Stop, func(s *State) bool { return s.Worked(HeatMelt) && !known(s.Plan.Heat.Melt) }},
-	{"heat-over", HeatSet, Stop, func(s *State) bool { return s.Plan.Heat.Set >= s.Plan.Heat.Melt }},
-	{"heat-cold", HeatSet, Care, tooCold},
-	{"heat-loop", HeatSet, Care, looseLoop},
-	{"heat-unusual", HeatSet, Care, func(s *State) bool {
-		set, usual := s.Plan.Heat.Set, &s.Heating().Setting
-		return (set < usual.Low || set > usual.High) && !(set >= s.Plan.Heat.Melt) && !tooCold(s) && !looseLoop(s)
-	}},
-	{"peak-over", HeatPeak, Stop, func(s *State) bool {
-		return s.Out.Peak >= s.Plan.Heat.Melt && !(s.Plan.Heat.Set >= s.Plan.Heat.Melt)
-	}},
-	{"peak-near", HeatPeak, Care, func(s *State) bool { return s.Out.Margin > 0 && s.Out.Margin < craft.KeepUnderMelting }},
-	{"frame-limit", HeatPeak, Stop, func(s *State) bool { return s.Out.Peak > s.Plan.Heat.FrameLimit }},
-	{"probe-falls", HeatDial, Stop, func(s *State) bool { return s.Out.Slope <= 0 }},
-	{"dial-one", HeatDial, Care, func(s *State) bool { return s.Out.oven.N > 0 && !known(s.Out.oven.Slope) }},
-	{"dial-beyond", HeatDial, Care, func(s *State) bool {
-		return s.Out.oven.Slope > 0 && known(s.Out.Dial) && !s.Out.oven.Within(float64(s.Out.Dial))
-	}},
-	{"frame-large", HeatPerLoad, Stop, func(s *State) bool { return s.Out.Frames == 0 }},
+	{"measured", ClampMeasured, Fine},
+	{"measured-long", ClampMeasured, Stop},
+	{"measured-relaxed", ClampMeasured, Care},
+	{"first-wish", ClampFirst, Care},
+	{"finished-wish", ClampFinished, Care},
+	{"second-wish", ClampSecond, Care},
+	{"relaxed-guess", ClampRelaxed, Care},
+	{"second-shorter", ClampSecond, Care},
+	{"no-room", ClampTravel, Stop},
+	{"travel-least", ClampTravel, Care},
+
+	{"heat-unknown", HeatSet, Stop},
+	{"heat-over", HeatSet, Stop},
+	{"heat-cold", HeatSet, Care},
+	{"heat-loop", HeatSet, Care},
+	{"heat-unusual", HeatSet, Care},
+	{"peak-over", HeatPeak, Stop},
+	{"peak-near", HeatPeak, Care},
+	{"frame-limit", HeatPeak, Stop},
+	{"probe-falls", HeatDial, Stop},
+	{"dial-one", HeatDial, Care},
+	{"dial-beyond", HeatDial, Care},
+	{"frame-large", HeatPerLoad, Stop},
+	{"less-hook", TroubleLessAdd, Care},
+	{"broke-early", TroubleBrokeShare, Care},
+	{"broke-late", TroubleBrokeShare, Care},
+}
+
+// When reports whether a plan calls for the note. (A function in each row would take more than twice of the page's program.)
+func (n *Note) When(s *State) bool {
+	p, r := &s.Plan, &s.Out
+	switch n.Key {
+	case "weighed-agrees":
+		return !off(s, 0) && known(r.Packing[0])
+	case "weighed-twice":
+		return multiple(s, 0)
+	case "weighed-polymer":
+		return off(s, 0) && !multiple(s, 0) && other(s, 0)
+	case "weighed-light":
+		return off(s, 0) && r.Packing[0] < 1 && !other(s, 0)
+	case "weighed-heavy":
+		return off(s, 0) && r.Packing[0] > 1 && !multiple(s, 0) && !other(s, 0)
+	case "label-off":
+		return r.LabelStress < 200e6 || r.LabelStress > strongest
+	case "bundle":
+		return bundled(p) && !known(p.Bundle) && r.Thick > 0
+	case "bundle-off":
+		grown := quantity.Length(math.Sqrt(float64(p.Contraction)))
+		return p.Bundle < r.Thin*0.95 || p.Bundle > r.Thick*grown*1.1
+	case "yarn-size":
+		return p.Yarn.Strands > 0 && !known(p.Yarn.Area)
+	case "yarn-density":
+		return p.Yarn.Strands > 0 && s.Worked(YarnDensity)
+	case "yarn-agrees":
+		return !off(s, 1) && known(r.Packing[1])
+	case "yarn-off":
+		return off(s, 1)
+	case "hook-heavy":
+		return p.Add < 0
+	case "hook-nothing":
+		return p.Hook == 0
+	case "stress-low":
+		return p.Stress < 8e6
+	case "stress-high":
+		return p.Stress > 40e6 && p.Stress <= strongest && !(r.OfLabel > 1)
+	case "stress-break":
+		return p.Stress > strongest
+	case "over-label":
+		return r.OfLabel > 1
+	case "all-area":
+		return p.AreaBase == AreaAll && p.Yarn.Strands > 0
+	case "no-load":
+		return p.Owned != "" && p.Add > 0 && !known(r.Over.Sum)
+	case "bottle-full":
+		return r.Water < 0 && p.Add >= 0
+	case "ratio-guess":
+		return !known(p.RatioDoubt.Size) && known(p.Ratio)
+	case "ratio-open":
+		return p.Ratio < craft.ClosedRatio
+	case "trial-off":
+		d := float64(r.TrialRatio - p.Ratio)
+		return d*d > ratioDoubt(p)*ratioDoubt(p)
+	case "trial-shorter":
+		return r.TrialRatio <= 1
+	case "twist-most":
+		return p.PerPrecursor > r.MostTwist
+	case "twist-hand-own":
+		return p.YarnHand != YarnHandNone && p.YarnHand-1 != p.Hand
+	case "onset-early":
+		return p.Turns > r.Onset[2]
+	case "coil-thin":
+		return p.Mean < p.Thickness*(1-1e-9)
+	case "coil-overlap":
+		return p.Mean >= p.Thickness*(1-1e-9) && r.CoilGap < -overlap(s)
+	case "coil-unlike":
+		i := p.Index
+		return i >= 1 && (i < r.LoadIndex[1]*0.8 || i > r.LoadIndex[2]*1.2)
+	case "coil-open":
+		return r.CoilGap > overlap(s)
+	case "coil-lengths":
+		d := float64(r.ShapeRatio / r.ThisRatio)
+		return !p.Given[ShapeGroup].Has(CutRatio) && (d < 0.93 || d > 1.07)
+	case "coil-unknown":
+		given := p.Given[ShapeGroup]
+		return known(s.SI(given[0])) && known(s.SI(given[1])) && known(p.Contraction) && (!known(p.Pitch) || !known(p.Mean))
+	case "coil-past":
+		return r.CoilTravelLength < 0
+	case "rod-same":
+		return known(r.RodMean) && p.RodHand == RodSame
+	case "rod-opposite":
+		return known(r.RodMean) && p.RodHand == RodOpposite
+	case "rod-overlap":
+		return r.RodGap < 0
+	case "measured":
+		return known(r.ThisRatio) && r.ThisRatio > 1
+	case "measured-long":
+		return r.ThisRatio <= 1
+	case "measured-relaxed":
+		return known(p.Measured) && p.MeasuredState == StateRelaxed
+	case "first-wish":
+		return known(p.Measured) && p.Given[LengthGroup].Has(ClampFirst)
+	case "finished-wish":
+		return known(p.Measured) && p.Given[LengthGroup].Has(ClampFinished)
+	case "second-wish":
+		return known(p.Measured) && p.Given[LengthGroup].Has(ClampSecond)
+	case "relaxed-guess":
+		return p.Stages == StagesTwo && p.SecondBase == BaseRelaxed && !known(p.Relaxed)
+	case "second-shorter":
+		return p.Second < p.First
+	case "no-room":
+		return r.TravelLength <= 0
+	case "travel-least":
+		return r.TravelLength > 0 && ratioNow(p, r) < craft.ClosedRatio
+	case "heat-unknown":
+		return s.Worked(HeatMelt) && !known(p.Heat.Melt)
+	case "heat-over":
+		return p.Heat.Set >= p.Heat.Melt
+	case "heat-cold":
+		return tooCold(s)
+	case "heat-loop":
+		return looseLoop(s)
+	case "heat-unusual":
+		usual := &s.Heating().Setting
+		return (p.Heat.Set < usual.Low || p.Heat.Set > usual.High) && !(p.Heat.Set >= p.Heat.Melt) && !tooCold(s) && !looseLoop(s)
+	case "peak-over":
+		return r.Peak >= p.Heat.Melt && !(p.Heat.Set >= p.Heat.Melt)
+	case "peak-near":
+		return r.Margin > 0 && r.Margin < craft.KeepUnderMelting
+	case "frame-limit":
+		return r.Peak > p.Heat.FrameLimit
+	case "probe-falls":
+		return r.Slope <= 0
+	case "dial-one":
+		return r.oven.N > 0 && !known(r.oven.Slope)
+	case "dial-beyond":
+		return r.oven.Slope > 0 && known(r.Dial) && !r.oven.Within(float64(r.Dial))
+	case "frame-large":
+		return r.Frames == 0
+	case "less-hook":
+		return r.LessAdd < 0
+	case "broke-early":
+		return p.Broke < r.Onset[1]
+	case "broke-late":
+		return p.Broke >= r.Onset[1]
+	}
+	return false
 }
 
 // Heating returns what is known of the fibre in the oven.

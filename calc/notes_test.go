@@ -65,6 +65,9 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"relaxed-guess":    {"clamp.second-base=relaxed", "clamp.second-base=relaxed&clamp.relaxed=97 mm"},
 	"second-shorter":   {"clamp.second-stretch=17 %", "clamp.second-stretch=18 %"},
 	"no-room":          {"clamp.second-stretch=0 %&clamp.first-stretch=0 %", ""},
+	"less-hook":        {"hang.mass=43 g", "hang.mass=44 g"},
+	"broke-early":      {"trouble.broke=139 turns", "trouble.broke=140 turns"},
+	"broke-late":       {"trouble.broke=140 turns", "trouble.broke=139 turns"},
 	"travel-least":     {"cut.ratio=3.7", "cut.ratio=3.7&clamp.stages=one&clamp.first-stretch=0 %"},
 
 	// nylon 6,6 melts from 255 °C, its glass transition ends at 70 °C

@@ -88,6 +88,11 @@ type Plan struct {
 
 	Heat Heating
 
+	ClockMode quantity.Word // what Day and Time are of
+	Day       quantity.Day
+	Time      quantity.Clock
+	Broke     quantity.Turns
+
 	// Worked out by Solve.
 	LoadArea, SolidArea quantity.Area          // under load, and of all strands
 	Before, Thickness   quantity.Length        // of the fibre or bundle, before twist and as twisted
@@ -149,7 +154,14 @@ const (
 	RodOpposite
 )
 
+const (
+	ClockStart quantity.Word = iota // of the first step
+	ClockReady                      // of the end of the last
+)
+
 // Piece returns the as-coiled length (m) of the piece at hand: as measured, or else as planned.
+//
+//go:noinline
 func (p *Plan) Piece() quantity.Length {
 	if known(p.Measured) {
 		return p.Measured
@@ -181,203 +193,3 @@ func (p *Plan) LastGap() quantity.Length {
 
 // known reports whether x is a number.
 func known[T ~float64](x T) bool { return x == x }
-
-// Value returns where the plan keeps a field. (One switch is a quarter of what a function for each row of Fields would take of the page's
-// program.)
-func (p *Plan) Value(id ID) quantity.Value {
-	switch id {
-	case FibrePolymer:
-		return &p.Fibre.Polymer
-	case FibreDiameter:
-		return &p.Fibre.Diameter
-	case FibreDiameterDoubt:
-		return &p.DiameterDoubt
-	case FibreLinearDensity:
-		return &p.Fibre.LinearDensity
-	case FibreArea:
-		return &p.Fibre.Area
-	case FibreDensity:
-		return &p.Fibre.Density
-	case FibreStrands:
-		return &p.Fibre.Strands
-	case FibreWeighedLength:
-		return &p.Fibre.WeighedLength
-	case FibreWeighedMass:
-		return &p.Fibre.WeighedMass
-	case FibreLabelStrength:
-		return &p.LabelStrength
-	case FibreBundle:
-		return &p.Bundle
-	case YarnStrands:
-		return &p.Yarn.Strands
-	case YarnPolymer:
-		return &p.Yarn.Polymer
-	case YarnDiameter:
-		return &p.Yarn.Diameter
-	case YarnLinearDensity:
-		return &p.Yarn.LinearDensity
-	case YarnArea:
-		return &p.Yarn.Area
-	case YarnDensity:
-		return &p.Yarn.Density
-	case YarnWeighedLength:
-		return &p.Yarn.WeighedLength
-	case YarnWeighedMass:
-		return &p.Yarn.WeighedMass
-	case HangStress:
-		return &p.Stress
-	case HangMass:
-		return &p.Mass
-	case HangAdd:
-		return &p.Add
-	case HangForce:
-		return &p.Force
-	case HangHook:
-		return &p.Hook
-	case HangArea:
-		return &p.AreaBase
-	case HangMassDoubt:
-		return &p.MassDoubt
-	case HangOwned:
-		return &p.Owned
-	case HangBottle:
-		return &p.Bottle
-	case HangClearance:
-		return &p.Clearance
-	case HangStack:
-		return &p.Stack
-	case HangTheirMass:
-		return &p.TheirMass
-	case HangTheirDiameter:
-		return &p.TheirDiameter
-	case CutRatio:
-		return &p.Ratio
-	case CutRatioDoubt:
-		return &p.RatioDoubt
-	case CutPrecursor:
-		return &p.Precursor
-	case CutTail:
-		return &p.Tail
-	case CutPieces:
-		return &p.Pieces
-	case CutSpare:
-		return &p.Spare
-	case CutTrialPrecursor:
-		return &p.TrialPrecursor
-	case CutTrialCoiled:
-		return &p.TrialCoiled
-	case CutLift:
-		return &p.Lift
-	case CutLiftStress:
-		return &p.LiftStress
-	case TwistBias:
-		return &p.Bias
-	case TwistPerTwisted:
-		return &p.PerTwisted
-	case TwistPerPrecursor:
-		return &p.PerPrecursor
-	case TwistTurns:
-		return &p.Turns
-	case TwistFactor:
-		return &p.Factor
-	case TwistHand:
-		return &p.Hand
-	case TwistYarnHand:
-		return &p.YarnHand
-	case TwistSpeed:
-		return &p.Speed
-	case TwistTimedTurns:
-		return &p.TimedTurns
-	case TwistTimed:
-		return &p.Timed
-	case TwistCounted:
-		return &p.Counted
-	case TwistCountedPrecursor:
-		return &p.CountedPrecursor
-	case TwistYoung:
-		return &p.Young
-	case TwistShear:
-		return &p.Shear
-	case TwistOtherDiameter:
-		return &p.OtherDiameter
-	case CoilOutside:
-		return &p.Outside
-	case CoilMean:
-		return &p.Mean
-	case CoilIndex:
-		return &p.Index
-	case CoilPitch:
-		return &p.Pitch
-	case CoilCount:
-		return &p.Count
-	case CoilPerLength:
-		return &p.PerLength
-	case CoilRod:
-		return &p.Rod
-	case CoilRodPitch:
-		return &p.RodPitch
-	case CoilRodLength:
-		return &p.RodLength
-	case CoilRodHand:
-		return &p.RodHand
-	case ClampCoiled:
-		return &p.Coiled
-	case ClampMeasured:
-		return &p.Measured
-	case ClampMeasuredState:
-		return &p.MeasuredState
-	case ClampStages:
-		return &p.Stages
-	case ClampFirstStretch:
-		return &p.FirstStretch
-	case ClampSecondStretch:
-		return &p.SecondStretch
-	case ClampSecondBase:
-		return &p.SecondBase
-	case ClampRelaxed:
-		return &p.Relaxed
-	case ClampFirst:
-		return &p.First
-	case ClampSecond:
-		return &p.Second
-	case ClampRetained:
-		return &p.Retained
-	case ClampFinished:
-		return &p.Finished
-	case ClampRulerDoubt:
-		return &p.RulerDoubt
-	case ClampZero:
-		return &p.Zero
-	case ClampHolePitch:
-		return &p.HolePitch
-	case ClampHoleOffset:
-		return &p.HoleOffset
-	case HeatSet:
-		return &p.Heat.Set
-	case HeatOvershoot:
-		return &p.Heat.Overshoot
-	case HeatMelt:
-		return &p.Heat.Melt
-	case HeatFrameLimit:
-		return &p.Heat.FrameLimit
-	case HeatDial1, HeatProbe1, HeatDial2, HeatProbe2, HeatDial3, HeatProbe3:
-		return &p.Heat.Readings[id-HeatDial1]
-	case HeatPreheat, HeatLoad, HeatRecovery, HeatHold1, HeatCool1, HeatReclamp, HeatHold2, HeatCool2, HeatRest:
-		return &p.Heat.Times[id-HeatPreheat]
-	case HeatOvenWidth:
-		return &p.Heat.OvenWidth
-	case HeatOvenDepth:
-		return &p.Heat.OvenDepth
-	case HeatOvenShelves:
-		return &p.Heat.Shelves
-	case HeatFrameLength:
-		return &p.Heat.FrameLength
-	case HeatFrameWidth:
-		return &p.Heat.FrameWidth
-	case HeatFrameGap:
-		return &p.Heat.FrameGap
-	case HeatFramePieces:
-		return &p.Heat.FramePieces
-	}
-	return nil
-}

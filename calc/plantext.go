@@ -1,8 +1,6 @@
 package calc
 
 import (
-	"strings"
-
 	"twistbench/calc/quantity"
 )
 
@@ -29,9 +27,9 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 	var faults []Fault
 	var named [NumFields]bool
 	for text != "" {
-		entry, rest := split(text, '&')
+		entry, rest := quantity.Split(text, '&')
 		text = rest
-		key, value := split(entry, '=')
+		key, value := quantity.Split(entry, '=')
 		if encoded {
 			key, value = unescape(key), unescape(value)
 		}
@@ -87,14 +85,6 @@ func (s *Sheet) said(id ID, named *[NumFields]bool) (ID, Reason) {
 	return None, ""
 }
 
-// split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.
-func split(text string, mark byte) (before, behind string) {
-	if i := strings.IndexByte(text, mark); i >= 0 {
-		return text[:i], text[i+1:]
-	}
-	return text, ""
-}
-
 // Kept writes a plan as it is kept on a device: its name and its link.
 func Kept(name string, s *Sheet) string {
 	b := append(appendEscaped([]byte("name="), name), "&v=1"...)
@@ -103,8 +93,8 @@ func Kept(name string, s *Sheet) string {
 
 // ParseKept reads what Kept wrote.
 func ParseKept(text string) (name string, s Sheet, faults []Fault) {
-	head, rest := split(text, '&')
-	name, _ = strings.CutPrefix(head, "name=")
+	head, rest := quantity.Split(text, '&')
+	name, _ = quantity.CutPrefix(head, "name=")
 	s, faults = ParseLink(rest)
 	return Clean(unescape(name)), s, faults
 }
@@ -160,7 +150,7 @@ func appendEscaped(b []byte, s string) []byte {
 
 // unescape undoes appendEscaped. A % with no two hexadecimal digits behind it stands for itself.
 func unescape(s string) string {
-	if strings.IndexByte(s, '%') < 0 {
+	if quantity.Index(s, '%') < 0 {
 		return s
 	}
 	b := make([]byte, 0, len(s))

@@ -21,6 +21,8 @@ const (
 	NotFinite   Reason = "finite"
 	UnknownKey  Reason = "key"
 	SaidTwice   Reason = "twice"
+	NotADay     Reason = "day"
+	NotATime    Reason = "clock"
 	SaidAlready Reason = "already"
 )
 
@@ -54,20 +56,23 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		case f.Words != nil:
 			readWord(f, text, v, n)
 		case text == "":
-		case isList(kinds[id]):
+		case isList(KindOf(id)):
 			readList(f, text, &p.Owned, n)
 		default:
-			readNumber(f, kinds[id], text, v, n)
+			readNumber(f, text, v, n)
+			if id == CutRatioDoubt && n.Unit != "" {
+				p.RatioDoubt.SetUnit(KindOf(id).Unit(n.Unit))
+			}
 		}
 	}
 	// What has a book value takes that of the polymer where it is empty; where it is unreadable it is unknown.
 	if s.Text[FibreDensity] == "" {
 		p.Fibre.Density = craft.Polymers[p.Fibre.Polymer].Density
 	}
-	if book := &craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistYoung] == "" {
+	if book := craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistYoung] == "" {
 		p.Young = book.Young.Typical
 	}
-	if book := &craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistShear] == "" {
+	if book := craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistShear] == "" {
 		p.Shear = book.Shear.Typical
 	}
 	if s.Text[YarnDensity] == "" {
@@ -79,7 +84,7 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	}
 }
 
-func readWord(f *Field, text string, v quantity.Value, n *Notice) {
+func readWord(f *Field, text string, v quantity.Ref, n *Notice) {
 	v.SetSI(0)
 	for i, w := range f.Words {
 		if w == text {
@@ -109,8 +114,8 @@ func readList(f *Field, text string, list *quantity.List, n *Notice) {
 	*list = quantity.List(text)
 }
 
-func readNumber(f *Field, k *quantity.Kind, text string, v quantity.Value, n *Notice) {
-	r, err := k.Parse(text, f.Unit)
+func readNumber(f *Field, text string, v quantity.Ref, n *Notice) {
+	r, err := v.Kind().Parse(text, f.Unit)
 	if err != nil {
 		n.Problem = problem(err)
 		return
@@ -118,9 +123,6 @@ func readNumber(f *Field, k *quantity.Kind, text string, v quantity.Value, n *No
 	n.Other = r.Other
 	if r.Unit != nil {
 		n.Unit = r.Unit.Symbol
-		if u, ok := v.(interface{ SetUnit(*quantity.Unit) }); ok {
-			u.SetUnit(r.Unit)
-		}
 	}
 	if n.Problem = limits(f, r.SI); n.Reason == "" {
 		v.SetSI(r.SI)
@@ -139,17 +141,19 @@ func limits(f *Field, si float64) Problem {
 }
 
 var reasons = []struct {
-	err    error
+	err    *error
 	reason Reason
 }{
-	{quantity.ErrUnit, BadUnit},
-	{quantity.ErrOne, RatioOfOne},
-	{quantity.ErrWhole, NotWhole},
-	{quantity.ErrPlies, BadPlies},
-	{quantity.ErrItem, BadItem},
-	{quantity.ErrPieces, BadItem},
-	{quantity.ErrMany, BadItem},
-	{quantity.ErrNotFinite, NotFinite},
+	{&quantity.ErrUnit, BadUnit},
+	{&quantity.ErrOne, RatioOfOne},
+	{&quantity.ErrWhole, NotWhole},
+	{&quantity.ErrPlies, BadPlies},
+	{&quantity.ErrItem, BadItem},
+	{&quantity.ErrPieces, BadItem},
+	{&quantity.ErrMany, BadItem},
+	{&quantity.ErrNotFinite, NotFinite},
+	{&quantity.ErrDay, NotADay},
+	{&quantity.ErrClock, NotATime},
 }
 
 func problem(err error) Problem {
@@ -160,7 +164,7 @@ func problem(err error) Problem {
 	}
 	p.Part = e.Part
 	for _, r := range reasons {
-		if e.Err == r.err {
+		if e.Err == *r.err {
 			p.Reason = r.reason
 		}
 	}

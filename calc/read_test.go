@@ -20,6 +20,13 @@ func TestRead(t *testing.T) {
 		{FibreDiameter, "0,52 mm", 0.52e-3, "", ""},
 		{FibreDiameter, "22 thou", 22 * 25.4e-6, "", ""}, // an inch is 25.4 mm
 		{FibreDiameter, "", nan, "", ""},
+		{ClockDay, "2026-11-25", 20782, "", ""}, // Python's datetime
+		{ClockDay, " 2026-11-25 ", 20782, "", ""},
+		{ClockDay, "25.11.2026", nan, NotADay, "25.11.2026"},
+		{ClockDay, "2026-02-30", nan, NotADay, "2026-02-30"},
+		{ClockTime, "07:30", 27000, "", ""},
+		{ClockTime, "24:00", nan, NotATime, "24:00"},
+		{ClockTime, "soon", nan, NotATime, "soon"},
 		{FibreDiameter, "abc", nan, NotANumber, "abc"},
 		{FibreDiameter, "0,4,5", nan, NotANumber, "0,4,5"},
 		{FibreDiameter, "NaN", nan, NotANumber, "NaN"},
@@ -103,7 +110,7 @@ func TestNeeds(t *testing.T) {
 		HangBottle: "0 g", HangClearance: "30 mm", HangStack: "100 mm", HangTheirMass: "200 g", HangTheirDiameter: "0.4 mm",
 		CutRatio: "4.8", CutTail: "40 mm", CutPieces: "5", CutSpare: "20 %", CutTrialPrecursor: "300 mm", CutTrialCoiled: "60 mm",
 		CutLift: "2 kg", CutLiftStress: "5 MPa", ClampCoiled: "85 mm", ClampMeasured: "80 mm", ClampStages: "two", ClampFirstStretch: "18 %",
-		ClampSecondStretch: "42 %", ClampRetained: "85 %", ClampZero: "0 mm", ClampHolePitch: "10 mm", ClampHoleOffset: "0 mm",
+		ClampSecondStretch: "42 %", ClampRetained: "85 %", ClampZero: "0 mm", ClampHolePitch: "10 mm", ClampHoleOffset: "0 mm", TroubleBroke: "150",
 		FibreBundle: "0.6 mm", CutRatioDoubt: "0.2", ClampRelaxed: "95 mm", HangMassDoubt: "1 g", ClampRulerDoubt: "1 mm",
 		FibreLinearDensity: "200 tex", FibreArea: "0.2 mm²", HangMass: "300 g", HangAdd: "270 g", HangForce: "3 N", CutPrecursor: "400 mm",
 		TwistBias: "40", TwistPerTwisted: "480", TwistPerPrecursor: "415", TwistTurns: "170", TwistFactor: "8000", TwistSpeed: "250", TwistTimedTurns: "20", TwistTimed: "5",
@@ -116,6 +123,7 @@ func TestNeeds(t *testing.T) {
 		HeatRecovery: "5 min", HeatHold1: "1 h", HeatCool1: "30 min", HeatReclamp: "10 min", HeatHold2: "1 h", HeatCool2: "30 min",
 		HeatRest: "24 h", HeatOvenWidth: "350 mm", HeatOvenDepth: "300 mm", HeatOvenShelves: "1", HeatFrameLength: "180 mm",
 		HeatFrameWidth: "60 mm", HeatFrameGap: "20 mm", HeatFramePieces: "2",
+		ClockDay: "2026-11-25", ClockTime: "07:30",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{
@@ -129,7 +137,7 @@ func TestNeeds(t *testing.T) {
 			s := begin
 			var st State
 			st.Work(&s)
-			if st.Value(id) == nil || isList(st.Value(id).Kind()) {
+			if !st.Value(id).Is() || isList(st.Value(id).Kind()) {
 				continue
 			}
 			for range 12 {

@@ -65,6 +65,9 @@ func results(p *Plan, r *Results) {
 	r.HoleStretch = [2]quantity.Fraction{craft.Stretch(r.HoleGap[0], piece), craft.Stretch(r.HoleGap[1], base)}
 
 	heat(p, r)
+	r.LessMass, r.MoreMass = craft.LessMass(p.Mass), craft.MoreMass(p.Mass)
+	r.LessAdd, r.MoreAdd = craft.OnHook(r.LessMass, p.Hook), craft.OnHook(r.MoreMass, p.Hook)
+	r.BrokeShare = craft.TurnsShare(p.Broke, r.Onset[0])
 }
 
 // choose finds the two loads nearest to what must be added, from the masses owned.

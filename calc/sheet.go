@@ -1,7 +1,6 @@
 package calc
 
 import (
-	"strings"
 	"unicode/utf8"
 
 	"twistbench/calc/quantity"
@@ -100,7 +99,7 @@ func Attach(id ID, text, unit string) string {
 	if text == "" || f.Words != nil || f.Unit == "" {
 		return text
 	}
-	k := kinds[id]
+	k := KindOf(id)
 	if k.Unit(unit) == nil {
 		unit = f.Unit
 	}
@@ -148,30 +147,21 @@ func isControl(r rune) bool { return r < ' ' && r != '\n' && r != '\t' || r == 0
 // Detach splits a kept text into what its box shows and the unit beside it: the number alone where Attach wrote the unit.
 func Detach(id ID, text string) (shown, unit string) {
 	f := &Fields[id]
-	if text == "" || f.Words != nil || f.Unit == "" || isList(kinds[id]) {
+	if text == "" || f.Words != nil || f.Unit == "" || isList(KindOf(id)) {
 		return text, f.Unit
 	}
-	k := kinds[id]
+	k := KindOf(id)
 	r, err := k.Parse(text, f.Unit)
 	if err != nil || r.Unit == nil {
 		return text, f.Unit
 	}
 	unit = r.Unit.Symbol
-	if number, ok := strings.CutSuffix(text, " "+unit); ok && number == quantity.Trim(number) {
+	if number, ok := quantity.CutSuffix(text, " "+unit); ok && number == quantity.Trim(number) {
 		if bare, err := k.Parse(number, unit); err == nil && bare.Bare && bare.SI == r.SI {
 			return number, unit
 		}
 	}
 	return text, unit
 }
-
-// kinds holds the kind of each field, taken once from its type in the Plan.
-var kinds = func() (k [NumFields]*quantity.Kind) {
-	var p Plan
-	for id := None + 1; id < NumFields; id++ {
-		k[id] = p.Value(id).Kind()
-	}
-	return k
-}()
 
 func isList(k *quantity.Kind) bool { return k.Style == quantity.StyleList }

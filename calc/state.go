@@ -33,6 +33,8 @@ func (st *State) Work(s *Sheet) {
 }
 
 // Text returns what was typed into a field; empty for what was worked out.
+//
+//go:noinline
 func (st *State) Text(id ID) string {
 	if !id.IsField() {
 		return ""
@@ -48,7 +50,7 @@ func (st *State) Text(id ID) string {
 func (st *State) Type(s Sheet, id ID, text, unit string) Sheet {
 	next := s.Type(id, text, unit)
 	released := s.Given[ShapeGroup].Has(CutRatio) && !next.Given[ShapeGroup].Has(CutRatio)
-	if text != "" && (id == ClampMeasured || released || id == TwistTurns && next.looped()) {
+	if id == ClampMeasured && text != "" || released || id == TwistTurns && next.looped() {
 		return st.give(s, CutPrecursor).Type(id, text, unit)
 	}
 	if next.looped() {
@@ -69,7 +71,7 @@ func (st *State) give(s Sheet, id ID) Sheet {
 		return s
 	}
 	u := Fields[id].Unit
-	text := quantity.Append(nil, x, kinds[id].Unit(u), 7, '.')
+	text := quantity.Append(nil, x, KindOf(id).Unit(u), 7, '.')
 	for text[len(text)-1] == '0' || text[len(text)-1] == '.' { // seven digits of what can be have a mark
 		point := text[len(text)-1] == '.'
 		text = text[:len(text)-1]
@@ -80,20 +82,12 @@ func (st *State) give(s Sheet, id ID) Sheet {
 	return s.Type(id, string(text), u)
 }
 
-// Value returns where the state keeps a number; nil for a choice of masses.
-func (st *State) Value(id ID) quantity.Value {
-	if id.IsField() {
-		return st.Plan.Value(id)
-	}
-	return st.answer(id)
-}
-
 // SI returns the value of a number in SI, NaN while it is unknown. A word's is its place in the list.
 func (st *State) SI(id ID) float64 {
 	if id == HangOwned {
 		return st.pieces
 	}
-	if v := st.Value(id); v != nil {
+	if v := st.Value(id); v.Is() {
 		return v.SI()
 	}
 	return quantity.NaN
@@ -149,6 +143,7 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 
 // Needs returns the field that must be given before the number id can be known; None when it is known.
 func (st *State) Needs(id ID) ID {
+	field := id
 	for range NumIDs {
 		if known(st.SI(id)) {
 			return None
@@ -180,9 +175,11 @@ func (st *State) Needs(id ID) ID {
 		if next == None || next == id {
 			return id
 		}
-		id = next
+		if id = next; id.IsField() {
+			field = id
+		}
 	}
-	return id
+	return field // of those that need one another
 }
 
 func strandOf(p *Plan, density ID) *Strand {

@@ -89,7 +89,7 @@ const SlowShare = 0.8
 
 // moduli returns the moduli of the fibre: the book's with their band, or typed ones, which have none.
 func moduli(p *Plan) craft.Moduli {
-	m := craft.DrawnModuli[p.Fibre.Polymer]
+	m := *craft.DrawnModuli[p.Fibre.Polymer]
 	if p.Young != m.Young.Typical {
 		m.Young = craft.Band{Low: p.Young, Typical: p.Young, High: p.Young}
 	}

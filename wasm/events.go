@@ -3,9 +3,8 @@
 package main
 
 import (
-	"strings"
-
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 
 	"github.com/hack-pad/safejs"
 )
@@ -44,7 +43,7 @@ func (a *app) listen() error {
 			return err
 		}
 	}
-	for _, name := range [...]string{"storage", "hashchange"} {
+	for _, name := range [...]string{"storage", "hashchange", "tick", "visibilitychange"} {
 		if err := a.on(a.window, name, a.event); err != nil {
 			return err
 		}
@@ -57,6 +56,7 @@ func (a *app) event(event safejs.Value) error {
 	if err != nil {
 		return err
 	}
+	a.takeNow(&h)
 	switch h.kind {
 	case "input":
 		a.input(&h)
@@ -69,7 +69,7 @@ func (a *app) event(event safejs.Value) error {
 			return a.tap(&h)
 		}
 	case "toggle":
-		if key, ok := strings.CutSuffix(h.id, ":why"); ok {
+		if key, ok := quantity.CutSuffix(h.id, ":why"); ok {
 			a.display.Open[calc.Find(key)] = h.value != "" // only open ones are rendered
 			a.slots(&a.state)
 		}
@@ -79,6 +79,11 @@ func (a *app) event(event safejs.Value) error {
 		}
 	case "storage":
 		a.stored(h.value)
+	case "tick":
+		a.tick()
+	case "visibilitychange":
+		a.slots(&a.state) // other local clocks may hold than when it was hidden
+		a.tick()
 	case "hashchange":
 		if link := linkOf(h.href); link != "" {
 			a.openLink(link)
@@ -94,20 +99,20 @@ func (a *app) input(h *happening) {
 		a.rename(h.value)
 		return
 	}
-	key, isUnit := strings.CutSuffix(h.id, ":unit")
+	key, isUnit := quantity.CutSuffix(h.id, ":unit")
 	id := calc.Find(key)
 	b, ok := h.box(key)
 	if !ok || !id.IsField() {
 		return
 	}
 	if isUnit && a.state.Worked(id) {
-		a.display.Units[id] = a.state.Value(id).Kind().Unit(b.unit)
+		a.showIn(id, b.unit)
 		a.slots(&a.state)
 		return
 	}
 	a.display.Units[id] = nil
 	if b.text == "" {
-		a.display.Units[id] = a.state.Value(id).Kind().Unit(b.unit) // what is typed next is in it
+		a.showIn(id, b.unit) // what is typed next is in it
 	}
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
@@ -119,6 +124,13 @@ func (a *app) input(h *happening) {
 		}
 	}
 	a.wait(id)
+}
+
+// showIn shows a number in the unit chosen beside it.
+//
+//go:noinline
+func (a *app) showIn(id calc.ID, unit string) {
+	a.display.Units[id] = a.state.Value(id).Kind().Unit(unit)
 }
 
 // left is leaving a box: what there is to say of it is said at once, and a unit typed behind the number goes to the list beside it.
@@ -187,9 +199,10 @@ func (a *app) tap(h *happening) error {
 	case "clear":
 		a.clear()
 	case "other":
-		id := calc.Find(h.key)
+		key, _ := quantity.CutSuffix(h.id, ":other")
+		id := calc.Find(key)
 		a.take(id, a.display.Other(&a.state, id))
-		a.put(h.key, focus, "") // the button is gone
+		a.put(key, focus, "") // the button is gone
 	case "trial":
 		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
 	case "speed":
@@ -207,16 +220,18 @@ func (a *app) tap(h *happening) error {
 	case "delete":
 		a.deletePlan()
 	case "link":
-		address, _ := split(h.href, '#')
+		address, _ := quantity.Split(h.href, '#')
 		return a.copy(address + "#" + calc.Link(&a.sheet))
 	case "summary":
 		return a.copy(string(a.display.Summary(nil, &a.state, a.name)))
 	case "take":
 		return a.worker.take()
 	case "bench":
-		a.bench = h.key
-		a.put("page", "data-bench", h.key)
-		a.put(h.key+"-next", focus, "")
+		a.openBench(h.key)
+	case "start", "start-at", "calendar":
+		a.timed(h.do)
+	case "seen", "late-1", "late-5", "late-15", "early-5", "stop", "file":
+		a.onCard(h)
 	case "invert":
 		a.inverted = !a.inverted
 		invert := ""
@@ -266,6 +281,15 @@ func (a *app) undo() {
 	a.keepAs(a.deleted)
 	a.disable("undo", a.history.Empty())
 	a.tell("say.undone", "")
+}
+
+// openBench fills the screen with a step.
+//
+//go:noinline
+func (a *app) openBench(step string) {
+	a.bench = step
+	a.put("page", "data-bench", step)
+	a.put(step+"-next", focus, "")
 }
 
 // unbench leaves the bench view, which fills the screen with one step's picture and its few numbers.

@@ -40,6 +40,7 @@ type app struct {
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
 	pause  pause
+	clock  clock
 	drill  drill
 	worker worker
 }
@@ -68,7 +69,7 @@ func (a *app) start() error {
 		a.put("status", text, "") // in place of what stands there for the start plan
 	}
 	if was, key, ok := a.shelf.lastCleared(); ok && key == a.open && key != "" {
-		a.history.Before(was, calc.None)
+		a.history.Before(&was, calc.None)
 		a.cleared = true
 		a.put("undo", "disabled", "")
 	}
@@ -82,7 +83,7 @@ func (a *app) start() error {
 		id := calc.Find(b.key)
 		switch held := a.state.Text(id); {
 		case b.text == "" || held == "":
-			a.display.Units[id] = a.state.Value(id).Kind().Unit(b.unit)
+			a.showIn(id, b.unit)
 		case held == a.sheet.Text[id]: // and not that of another plan
 			a.sheet = a.sheet.Type(id, b.text, b.unit)
 		}
@@ -93,7 +94,10 @@ func (a *app) start() error {
 	if err := a.listen(); err != nil {
 		return err
 	}
+	a.takeNow(&now)
 	a.refresh()
+	a.clock.last, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
+	a.openRuns()
 	a.put("page", "data-ready", "1")
 	if err := a.flush(); err != nil {
 		return err
@@ -114,7 +118,7 @@ func (a *app) change(next calc.Sheet, id calc.ID) {
 		return
 	}
 	a.uncleared()
-	a.history.Before(a.sheet, id)
+	a.history.Before(&a.sheet, id)
 	a.sheet = next
 	a.refresh()
 	a.put("undo", "disabled", "")

@@ -3,9 +3,8 @@
 package main
 
 import (
-	"strings"
-
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 	"twistbench/calc/show"
 
 	"github.com/hack-pad/safejs"
@@ -51,14 +50,7 @@ func (p *page) report(err error) {
 // put adds a record to what is to be written. Inlined in its many callers it would take more of the page's program than all else here.
 //
 //go:noinline
-func (p *page) put(id, what, value string) {
-	p.out = append(p.out, id...)
-	p.out = append(p.out, show.Part)
-	p.out = append(p.out, what...)
-	p.out = append(p.out, show.Part)
-	p.out = append(p.out, value...)
-	p.out = append(p.out, show.Record)
-}
+func (p *page) put(id, what, value string) { p.out = show.Put(p.out, id, what, value) }
 
 // tell puts a sentence where it is seen and read out.
 //
@@ -90,8 +82,8 @@ func (p *page) flush() error {
 
 // happening is an event and every box as it is then.
 type happening struct {
-	kind, id, do, key, value, href string
-	boxes                          string
+	kind, id, do, key, value, href, now string
+	boxes                               string
 }
 
 // gather reads an event, or with none just the page.
@@ -101,20 +93,12 @@ func (p *page) gather(event ...any) (h happening, err error) {
 		return h, err
 	}
 	all, err := v.String()
-	first, rest := split(all, show.Record)
-	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href} {
-		*part, first = split(first, show.Part)
+	first, rest := quantity.Split(all, show.Record)
+	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href, &h.now} {
+		*part, first = quantity.Split(first, show.Part)
 	}
 	h.boxes = rest
 	return h, err
-}
-
-// split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.
-func split(text string, mark byte) (before, behind string) {
-	if i := strings.IndexByte(text, mark); i >= 0 {
-		return text[:i], text[i+1:]
-	}
-	return text, ""
 }
 
 // box is a box of the page: its field's key, its text, and the unit beside it.
@@ -122,9 +106,9 @@ type box struct{ key, text, unit string }
 
 // nextBox cuts the first box off.
 func nextBox(boxes string) (b box, rest string) {
-	record, rest := split(boxes, show.Record)
-	b.key, record = split(record, show.Part)
-	b.text, b.unit = split(record, show.Part)
+	record, rest := quantity.Split(boxes, show.Record)
+	b.key, record = quantity.Split(record, show.Part)
+	b.text, b.unit = quantity.Split(record, show.Part)
 	return b, rest
 }
 
@@ -143,10 +127,10 @@ func (h *happening) box(key string) (b box, ok bool) {
 func (p *page) early(h happening) (typed, chosen []box) {
 	for rest := string(p.last); rest != ""; {
 		var record, id, what, built string
-		record, rest = split(rest, show.Record)
-		id, record = split(record, show.Part)
-		what, built = split(record, show.Part)
-		key, isUnit := strings.CutSuffix(id, ":unit")
+		record, rest = quantity.Split(rest, show.Record)
+		id, record = quantity.Split(record, show.Part)
+		what, built = quantity.Split(record, show.Part)
+		key, isUnit := quantity.CutSuffix(id, ":unit")
 		b, ok := h.box(key)
 		switch {
 		case what != value || !ok:

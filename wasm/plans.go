@@ -3,8 +3,6 @@
 package main
 
 import (
-	"strings"
-
 	"twistbench/calc"
 	"twistbench/calc/quantity"
 
@@ -85,7 +83,7 @@ func (a *app) deletePlan() {
 	name, gone := a.name, a.sheet
 	a.shelf.remove(a.open)
 	a.load(calc.Start(), "", a.say("plan.start", ""))
-	a.history.Before(gone, calc.None)
+	a.history.Before(&gone, calc.None)
 	a.deleted = name
 	a.shelf.setOpen("")
 	a.opened()
@@ -141,6 +139,10 @@ func (a *app) list() {
 
 // stored is a change of what is kept by another tab: it is announced, not merged.
 func (a *app) stored(key string) {
+	if isRun(key) {
+		a.openRuns()
+		return
+	}
 	a.list()
 	if key == a.open && key != "" {
 		a.tell("say.elsewhere", "")
@@ -149,7 +151,8 @@ func (a *app) stored(key string) {
 
 // linkOf returns the plan in an address, "" where there is none.
 func linkOf(href string) string {
-	if _, link := split(href, '#'); strings.HasPrefix(link, "v=1") {
+	_, link := quantity.Split(href, '#')
+	if _, ours := quantity.CutPrefix(link, "v=1"); ours {
 		return link
 	}
 	return ""

@@ -4,9 +4,9 @@ package main
 
 import (
 	"strconv"
-	"strings"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 
 	"github.com/hack-pad/safejs"
 )
@@ -90,7 +90,7 @@ func (s *shelf) numbers() (ns []int) {
 
 // number returns the number of a kept plan's key, 0 for any other key.
 func number(key string) int {
-	rest, ok := strings.CutPrefix(key, planPrefix)
+	rest, ok := quantity.CutPrefix(key, planPrefix)
 	if !ok {
 		return 0
 	}

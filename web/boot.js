@@ -1,9 +1,11 @@
 // The page's own small part of the program: it starts the core, and moves texts between the core and the page, one string each way.
 //
 // gather(event) returns what happened and the box it happened in, or with no event every box: "type <1f> id <1f> do <1f> key <1f> value <1f>
-// href <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. apply(slots) writes records "id <1f> what <1f> value <1e>" where they differ. What is t for text, v for
-// the value of a control but never of the one that is being typed in, s for a state, h for hidden, f to move the focus there, o for the
-// options of a list and c for the chosen one, and anything else is an attribute, which an empty value takes away.
+// href <1f> now <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. Now is the time in
+// seconds, and, with no event or where the page comes into sight, the local clocks: see zone. apply(slots) writes records "id <1f> what <1f> value
+// <1e>" where they differ. What is t for text, v for the value of a control but never of the one that is being typed in, s for a state, h for
+// hidden, f to move the focus there, o for the options of a list and c for the chosen one, r for the rows of a table, b for a file that a link
+// hands over, and anything else is an attribute, which an empty value takes away.
 "use strict";
 (() => {
   const PART = "\x1f", RECORD = "\x1e", OPTION = "\x1d", NAME = "\x1c";
@@ -30,7 +32,7 @@
     const own = target?.id?.replace(/:unit$/, "");
     const button = target?.closest?.("[data-do]");
     const value = event?.type === "toggle" ? (target.open ? "1" : "") : event?.key ?? target?.value ?? "";
-    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href].join(PART) + RECORD;
+    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (!event || event.type === "visibilitychange" ? zone() : "")].join(PART) + RECORD;
     for (const box of boxes) {
       if (event && box.id !== own) continue;
       const unit = document.getElementById(box.id + ":unit");
@@ -68,6 +70,21 @@
           return new Option(name, key);
         }));
         break;
+      case "b": {
+        const [name, text] = value.split(NAME);
+        element.download = name;
+        element.href = URL.createObjectURL(new Blob([text], { type: "text/calendar" }));
+        setTimeout(() => element.click()); // not while the core is at it
+        setTimeout(() => URL.revokeObjectURL(element.href), 60000);
+        break;
+      }
+      case "r":
+        element.replaceChildren(...value.split(OPTION).map((row) => {
+          const line = document.createElement("tr");
+          for (const cell of row.split(NAME)) line.insertCell().append(cell);
+          return line;
+        }));
+        break;
       default:
         if (value === "") element.removeAttribute(what);
         else element.setAttribute(what, value);
@@ -81,6 +98,13 @@
     }
   }
 
+  // What is out of sight takes its height only on the way there, so that a jump down the page misses: it is made once more when all is there.
+  addEventListener("click", (event) => {
+    const link = event.target.closest?.('a[href^="#"]');
+    const jump = () => document.getElementById(link.hash.slice(1))?.scrollIntoView();
+    if (link) requestAnimationFrame(() => requestAnimationFrame(jump));
+  });
+
   // Where storage is blocked its very name throws, and what throws there would end the core.
   function shelf() {
     try {
@@ -88,6 +112,56 @@
     } catch {
       return null;
     }
+  }
+
+  // Of each change of the local clocks from a month ago to three years from now: when, in seconds, and how many they are ahead of UTC, and a day more.
+  const now = () => Math.floor(Date.now() / 1000) + " ";
+
+  function zone() {
+    const ahead = (t) => 86400 - 60 * new Date(t * 1000).getTimezoneOffset();
+    const week = 604800;
+    let t = +now() - 4 * week;
+    let list = t + " " + ahead(t) + " ";
+    for (const end = t + 160 * week; t < end; t += week) {
+      let last = t, first = t + week;
+      if (ahead(last) === ahead(first)) continue;
+      while (first - last > 1) {
+        const middle = Math.floor((last + first) / 2);
+        if (ahead(middle) === ahead(t)) last = middle;
+        else first = middle;
+      }
+      list += first + " " + ahead(first) + " ";
+    }
+    return list;
+  }
+
+  let lock, audio, rang = 0;
+  const sound = () => audio ??= globalThis.AudioContext && new AudioContext();
+  addEventListener("click", (event) => {
+    if (event.target.dataset?.do?.startsWith("start")) sound()?.resume(); // later browsers may not let us
+  }, true);
+
+  // What was started goes on: the core is told the time, the screen is kept on while it is what is on it, and rings, again and again, while hands
+  // are needed.
+  setInterval(() => {
+    const state = document.getElementById("strip.clock").dataset.state;
+    if (state) dispatchEvent(new Event("tick"));
+    awake(state && document.documentElement.dataset.bench === "clock").catch(() => {}); // as where the battery is low: the page says so
+    if (state !== "due" || Math.abs(Date.now() - rang) < 4000 || !navigator.userActivation?.hasBeenActive) return;
+    rang = Date.now();
+    navigator.vibrate?.([400, 200, 400]);
+    if (!sound()) return;
+    const tone = audio.createOscillator();
+    tone.frequency.value = 880;
+    tone.connect(audio.destination);
+    tone.start();
+    tone.stop(audio.currentTime + 0.6);
+  }, 500);
+
+  async function awake(on) {
+    if (!on) await lock?.release();
+    else if (!lock || lock.released) lock = await navigator.wakeLock?.request("screen");
+    document.documentElement.toggleAttribute("data-awake", !!lock && !lock.released);
   }
 
   globalThis.twistbench = { gather, apply, shelf: shelf() };

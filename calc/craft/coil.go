@@ -13,29 +13,29 @@ import (
 // t where the two cannot both be true.
 func MeanDiameter(o, t quantity.Length) quantity.Length { return o - t }
 
-var MeanDiameterEq = Equation{Symbol: "D", Expr: "O − t", Symbols: []string{"O", "t"}, Holds: "caliper-light", Source: &Geometry}
+var MeanDiameterEq = Equation{Symbol: "D", Expr: "O − t", Holds: "caliper-light", Source: &Geometry}
 
 // OuterDiameter is the way back from MeanDiameter.
 func OuterDiameter(mean, t quantity.Length) quantity.Length { return mean + t }
 
-var OuterDiameterEq = Equation{Symbol: "O", Expr: "D + t", Symbols: []string{"D", "t"}, Holds: "caliper-light", Source: &Geometry}
+var OuterDiameterEq = Equation{Symbol: "O", Expr: "D + t", Holds: "caliper-light", Source: &Geometry}
 
 // Index returns the spring index: mean diameter over thickness (both m).
 func Index(mean, t quantity.Length) quantity.Number { return quantity.Number(mean / t) }
 
-var IndexEq = Equation{Symbol: "C", Expr: "D ÷ t", Symbols: []string{"D", "t"}, Holds: "helix", Source: &Geometry}
+var IndexEq = Equation{Symbol: "C", Expr: "D ÷ t", Holds: "helix", Source: &Geometry}
 
 // MeanOfIndex is the way back from Index.
 func MeanOfIndex(c quantity.Number, t quantity.Length) quantity.Length { return quantity.Length(c) * t }
 
-var MeanOfIndexEq = Equation{Symbol: "D", Expr: "C × t", Symbols: []string{"C", "t"}, Holds: "helix", Source: &Geometry}
+var MeanOfIndexEq = Equation{Symbol: "D", Expr: "C × t", Holds: "helix", Source: &Geometry}
 
 // TurnLength returns the length (m) of fibre in one coil of mean diameter d and pitch p (both m).
 func TurnLength(d, p quantity.Length) quantity.Length {
 	return quantity.Length(math.Hypot(math.Pi*float64(d), float64(p)))
 }
 
-var TurnLengthEq = Equation{Symbol: "l", Expr: "√((π × D)² + p²)", Symbols: []string{"D", "p"}, Holds: "helix", Source: &Geometry}
+var TurnLengthEq = Equation{Symbol: "l", Expr: "√((π × D)² + p²)", Holds: "helix", Source: &Geometry}
 
 // MeanOfTurn returns the mean diameter (m) of a coil with l (m) of fibre in each turn at a pitch p (m): a coil keeps its turns and its fibre when
 // it is pulled open or closes. NaN where p is over l.
@@ -43,7 +43,7 @@ func MeanOfTurn(l, p quantity.Length) quantity.Length {
 	return quantity.Length(math.Sqrt(float64((l-p)*(l+p))) / math.Pi)
 }
 
-var MeanOfTurnEq = Equation{Symbol: "D", Expr: "√(l² − p²) ÷ π", Symbols: []string{"l", "p"}, Holds: "ends-held", Source: &Geometry}
+var MeanOfTurnEq = Equation{Symbol: "D", Expr: "√(l² − p²) ÷ π", Holds: "ends-held", Source: &Geometry}
 
 // FibreInCoils returns the length (m) of fibre in n coils with l (m) in each.
 func FibreInCoils(n quantity.Turns, l quantity.Length) quantity.Length {
@@ -55,34 +55,34 @@ func PitchAngle(d, p quantity.Length) quantity.Angle {
 	return quantity.Angle(math.Atan(float64(p) / (math.Pi * float64(d))))
 }
 
-var PitchAngleEq = Equation{Symbol: "b", Expr: "atan(p ÷ (π × D))", Symbols: []string{"p", "D"}, Holds: "across-axis", Source: &Geometry}
+var PitchAngleEq = Equation{Symbol: "b", Expr: "atan(p ÷ (π × D))", Holds: "across-axis", Source: &Geometry}
 
 // Pitch returns the pitch (m) of n coils in a length c (m).
 func Pitch(c quantity.Length, n quantity.Turns) quantity.Length { return c / quantity.Length(n) }
 
-var PitchEq = Equation{Symbol: "p", Expr: "L ÷ N", Symbols: []string{"L", "N"}, Holds: "even-pitch", Source: &Geometry}
+var PitchEq = Equation{Symbol: "p", Expr: "L ÷ N", Holds: "even-pitch", Source: &Geometry}
 
 // Coils returns how many coils of pitch p (m) are in a length c (m).
 func Coils(c, p quantity.Length) quantity.Turns { return quantity.Turns(c / p) }
 
-var CoilsEq = Equation{Symbol: "N", Expr: "L ÷ p", Symbols: []string{"L", "p"}, Holds: "even-pitch", Source: &Geometry}
+var CoilsEq = Equation{Symbol: "N", Expr: "L ÷ p", Holds: "even-pitch", Source: &Geometry}
 
 // CoilLength returns the length (m) of n coils of pitch p (m): the coil itself, or its solid length where p is the solid pitch.
 func CoilLength(n quantity.Turns, p quantity.Length) quantity.Length {
 	return quantity.Length(n) * p
 }
 
-var CoilLengthEq = Equation{Symbol: "L", Expr: "N × p", Symbols: []string{"N", "p"}, Holds: "even-pitch", Source: &Geometry}
+var CoilLengthEq = Equation{Symbol: "L", Expr: "N × p", Holds: "even-pitch", Source: &Geometry}
 
 // CoilsPerLength returns the coils per metre of a coil of pitch p (m).
 func CoilsPerLength(p quantity.Length) quantity.Twist { return quantity.Twist(1 / p) }
 
-var CoilsPerLengthEq = Equation{Symbol: "k", Expr: "1 ÷ p", Symbols: []string{"p"}, Holds: "even-pitch", Source: &Geometry}
+var CoilsPerLengthEq = Equation{Symbol: "k", Expr: "1 ÷ p", Holds: "even-pitch", Source: &Geometry}
 
 // PitchOfCoils is the way back from CoilsPerLength.
 func PitchOfCoils(k quantity.Twist) quantity.Length { return quantity.Length(1 / k) }
 
-var PitchOfCoilsEq = Equation{Symbol: "p", Expr: "1 ÷ k", Symbols: []string{"k"}, Holds: "even-pitch", Source: &Geometry}
+var PitchOfCoilsEq = Equation{Symbol: "p", Expr: "1 ÷ k", Holds: "even-pitch", Source: &Geometry}
 
 // PitchOfTurn returns the pitch (m) of a coil of n turns and mean diameter d (m) made of a precursor p (m) with the contraction factor c. NaN
 // where so many turns need more fibre.
@@ -91,7 +91,7 @@ func PitchOfTurn(n quantity.Turns, p quantity.Length, c quantity.Number, d quant
 	return quantity.Length(math.Sqrt((l - around) * (l + around)))
 }
 
-var PitchOfTurnEq = Equation{Symbol: "p", Expr: "√((P ÷ (c × N))² − (π × D)²)", Symbols: []string{"P", "c", "N", "D"}, Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
+var PitchOfTurnEq = Equation{Symbol: "p", Expr: "√((P ÷ (c × N))² − (π × D)²)", Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
 
 // RatioOfShape returns precursor over coiled length of a coil of mean diameter d and pitch p (both m) whose fibre has the contraction factor
 // c.
@@ -99,7 +99,7 @@ func RatioOfShape(d, p quantity.Length, c quantity.Number) quantity.Ratio {
 	return quantity.Ratio(float64(c) * float64(TurnLength(d, p)) / float64(p))
 }
 
-var RatioOfShapeEq = Equation{Symbol: "r", Expr: "c × √((π × D)² + p²) ÷ p", Symbols: []string{"c", "D", "p"}, Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
+var RatioOfShapeEq = Equation{Symbol: "r", Expr: "c × √((π × D)² + p²) ÷ p", Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
 
 // PitchOfRatio returns the pitch (m) of a coil of mean diameter d (m) at a ratio r of precursor to coiled, with the contraction factor c. NaN
 // where r is not over c: twist alone shortens the fibre so far.
@@ -107,7 +107,7 @@ func PitchOfRatio(d quantity.Length, r quantity.Ratio, c quantity.Number) quanti
 	return quantity.Length(math.Pi * float64(d) / slope(r, c))
 }
 
-var PitchOfRatioEq = Equation{Symbol: "p", Expr: "π × D ÷ √((r ÷ c)² − 1)", Symbols: []string{"D", "r", "c"}, Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
+var PitchOfRatioEq = Equation{Symbol: "p", Expr: "π × D ÷ √((r ÷ c)² − 1)", Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
 
 // DiameterOfRatio returns the mean diameter (m) of a coil of pitch p (m) at a ratio r of precursor to coiled, with the contraction factor c.
 // NaN where r is not over c.
@@ -115,7 +115,7 @@ func DiameterOfRatio(p quantity.Length, r quantity.Ratio, c quantity.Number) qua
 	return quantity.Length(float64(p) * slope(r, c) / math.Pi)
 }
 
-var DiameterOfRatioEq = Equation{Symbol: "D", Expr: "p × √((r ÷ c)² − 1) ÷ π", Symbols: []string{"p", "r", "c"}, Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
+var DiameterOfRatioEq = Equation{Symbol: "D", Expr: "p × √((r ÷ c)² − 1) ÷ π", Holds: "coil-alone", Source: &Geometry, Grade: Estimate}
 
 // slope is how much further the fibre of a coil runs around its axis than along it.
 func slope(r quantity.Ratio, c quantity.Number) float64 {
@@ -142,12 +142,12 @@ func Writhe(n quantity.Turns, b quantity.Angle) quantity.Turns {
 	return n * quantity.Turns(1-math.Sin(float64(b)))
 }
 
-var WritheEq = Equation{Symbol: "W", Expr: "N × (1 − sin b)", Symbols: []string{"N", "b"}, Holds: "long-coil", Source: &LinkTheorem}
+var WritheEq = Equation{Symbol: "W", Expr: "N × (1 − sin b)", Holds: "long-coil", Source: &LinkTheorem}
 
 // Link returns all the turns that were put in: those left in the fibre as twist and those taken up by coiling.
 func Link(twist, writhe quantity.Turns) quantity.Turns { return twist + writhe }
 
-var LinkEq = Equation{Symbol: "N", Expr: "T + W", Symbols: []string{"T", "W"}, Holds: "ends-held", Source: &LinkTheorem}
+var LinkEq = Equation{Symbol: "N", Expr: "T + W", Holds: "ends-held", Source: &LinkTheorem}
 
 // TwistLeft returns the turns left in the fibre as twist when link turns were put in and writhe were taken up by coiling.
 func TwistLeft(link, writhe quantity.Turns) quantity.Turns { return link - writhe }
@@ -158,7 +158,7 @@ func FullCoiling(n quantity.Twist, b quantity.Angle, l quantity.Length, c quanti
 	return quantity.Twist((float64(n) + (1-math.Sin(float64(b)))/float64(l)) / float64(c))
 }
 
-var FullCoilingEq = Equation{Symbol: "m", Expr: "(n + (1 − sin b) ÷ l) ÷ c", Symbols: []string{"n", "b", "l", "c"}, Holds: "long-coil", Source: &LinkTheorem, Grade: Estimate}
+var FullCoilingEq = Equation{Symbol: "m", Expr: "(n + (1 − sin b) ÷ l) ÷ c", Holds: "long-coil", Source: &LinkTheorem, Grade: Estimate}
 
 // Clearance returns the gap (m) between neighbouring turns, across the fibre and not along the axis: p cos b less the thickness t, for a
 // pitch p (m) and a pitch angle b (rad). It is over the exact one, TurnsApart less t, by under 0.2 % of t
@@ -167,10 +167,10 @@ func Clearance(p quantity.Length, b quantity.Angle, t quantity.Length) quantity.
 	return p*quantity.Length(math.Cos(float64(b))) - t
 }
 
-var ClearanceEq = Equation{Symbol: "g", Expr: "p × cos b − t", Symbols: []string{"p", "b", "t"}, Holds: "near-closed", Source: &Geometry}
+var ClearanceEq = Equation{Symbol: "g", Expr: "p × cos b − t", Holds: "near-closed", Source: &Geometry}
 
 // ClearanceOfEq is the same of a mean diameter D.
-var ClearanceOfEq = Equation{Symbol: "g", Expr: "p × cos(atan(p ÷ (π × D))) − t", Symbols: []string{"p", "D", "t"}, Holds: "near-closed", Source: &Geometry}
+var ClearanceOfEq = Equation{Symbol: "g", Expr: "p × cos(atan(p ÷ (π × D))) − t", Holds: "near-closed", Source: &Geometry}
 
 // Overlaps reports whether a coil of pitch p (m) and pitch angle b (rad) cannot be of a fibre t (m) thick: its turns would lie in each other.
 // What a sum of float64 leaves behind is forgiven.
@@ -220,7 +220,7 @@ func NearSolidPitch(t quantity.Length, b quantity.Angle) quantity.Length {
 	return t / quantity.Length(math.Cos(float64(b)))
 }
 
-var NearSolidPitchEq = Equation{Symbol: "p", Expr: "t ÷ cos b", Symbols: []string{"t", "b"}, Holds: "near-closed", Source: &Geometry}
+var NearSolidPitchEq = Equation{Symbol: "p", Expr: "t ÷ cos b", Holds: "near-closed", Source: &Geometry}
 
 // ClosedPitch returns the pitch (m) of a coil wound with its turns touching at a mean diameter d (m), of a fibre t (m) thick. NaN where d is
 // under t. It is the search of SolidPitch with the diameter kept.
@@ -265,19 +265,19 @@ func IndexAtLoad(e, s quantity.Stress) quantity.Number {
 // OnRod returns the mean diameter (m) of a coil wound on a rod r (m) thick, of a fibre t (m) thick.
 func OnRod(r, t quantity.Length) quantity.Length { return r + t }
 
-var OnRodEq = Equation{Symbol: "D", Expr: "R + t", Symbols: []string{"R", "t"}, Holds: "tight-on-rod", Source: &Geometry}
+var OnRodEq = Equation{Symbol: "D", Expr: "R + t", Holds: "tight-on-rod", Source: &Geometry}
 
 // RodFibre returns the twisted fibre (m) in a coil of length c (m), mean diameter d and pitch p (both m), without its ends.
 func RodFibre(c, d, p quantity.Length) quantity.Length {
 	return c / p * TurnLength(d, p)
 }
 
-var RodFibreEq = Equation{Symbol: "F", Expr: "L ÷ p × √((π × D)² + p²)", Symbols: []string{"L", "p", "D"}, Holds: "coil-alone", Source: &Geometry}
+var RodFibreEq = Equation{Symbol: "F", Expr: "L ÷ p × √((π × D)² + p²)", Holds: "coil-alone", Source: &Geometry}
 
 // Untwisted returns the precursor (m) of a twisted fibre f (m) with the contraction factor c: the way back from TwistedLength.
 func Untwisted(f quantity.Length, c quantity.Number) quantity.Length { return f * quantity.Length(c) }
 
-var UntwistedEq = Equation{Symbol: "P", Expr: "F × c", Symbols: []string{"F", "c"}, Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
+var UntwistedEq = Equation{Symbol: "P", Expr: "F × c", Holds: "ideal-yarn", Source: &IdealYarn, Grade: Estimate}
 
 // ClosingLimit returns the most that a coil of pitch p (m) can shorten before its turns touch at the pitch s (m), as a share of its length.
 func ClosingLimit(p, s quantity.Length) quantity.Fraction { return quantity.Fraction(1 - s/p) }

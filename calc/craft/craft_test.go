@@ -149,7 +149,8 @@ func TestSources(t *testing.T) {
 	}
 }
 
-// Every equation in the source says what its symbols are, in the order of their first appearance, where it holds and where it is from.
+// Every equation in the source is written with signs that the page knows, and says where it holds and where it is from; its symbols are found
+// in the order of their first appearance.
 func TestEquations(t *testing.T) {
 	files, err := filepath.Glob("*.go")
 	require.NoError(t, err)
@@ -188,18 +189,19 @@ func equation(t *testing.T, lit *ast.CompositeLit) {
 		return s
 	}
 	expr := text(parts["Expr"])
-	var symbols []string
-	for _, e := range parts["Symbols"].(*ast.CompositeLit).Elts {
-		symbols = append(symbols, text(e))
-	}
+	var eq Equation
+	eq.Expr, eq.Const = expr, nil
 	constants := map[string]bool{}
 	switch c := parts["Const"].(type) {
 	case *ast.Ident:
 		require.Equal(t, "gravity", c.Name)
 		constants["g"] = true
+		eq.Const = gravity
 	case *ast.CompositeLit:
 		constants[WaterEq.Const[0].Symbol] = true
+		eq.Const = WaterEq.Const
 	}
+	symbols := eq.Symbols(nil)
 	var found []string
 	assert.NotRegexp(t, `(sin|cos|tan) .²`, expr, "of the symbol or of its square?")
 	for _, r := range function.ReplaceAllString(expr, "$2") {

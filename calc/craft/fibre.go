@@ -9,14 +9,14 @@ import (
 // Area returns the cross-section (m²) of a solid round strand of diameter d (m).
 func Area(d quantity.Length) quantity.Area { return quantity.Area(math.Pi * d * d / 4) }
 
-var AreaEq = Equation{Symbol: "A", Expr: "π × d² ÷ 4", Symbols: []string{"d"}, Holds: "solid-round", Source: &Geometry}
+var AreaEq = Equation{Symbol: "A", Expr: "π × d² ÷ 4", Holds: "solid-round", Source: &Geometry}
 
 // Diameter returns the diameter (m) of the solid round strand of cross-section a (m²).
 func Diameter(a quantity.Area) quantity.Length {
 	return quantity.Length(math.Sqrt(4 * float64(a) / math.Pi))
 }
 
-var DiameterEq = Equation{Symbol: "d", Expr: "√(4 × A ÷ π)", Symbols: []string{"A"}, Holds: "solid-round", Source: &Geometry}
+var DiameterEq = Equation{Symbol: "d", Expr: "√(4 × A ÷ π)", Holds: "solid-round", Source: &Geometry}
 
 // LinearDensity returns the mass per length (kg/m) of a solid strand of cross-section a (m²) and density rho (kg/m³).
 // Tex is g/km (ISO 1144).
@@ -24,21 +24,21 @@ func LinearDensity(a quantity.Area, rho quantity.Density) quantity.LinearDensity
 	return quantity.LinearDensity(float64(rho) * float64(a))
 }
 
-var LinearDensityEq = Equation{Symbol: "T", Expr: "ρ × A", Symbols: []string{"ρ", "A"}, Holds: "solid", Source: &LinearUnits}
+var LinearDensityEq = Equation{Symbol: "T", Expr: "ρ × A", Holds: "solid", Source: &LinearUnits}
 
 // AreaOfTitre returns the solid cross-section (m²) of a strand of linear density t (kg/m) and density rho (kg/m³).
 func AreaOfTitre(t quantity.LinearDensity, rho quantity.Density) quantity.Area {
 	return quantity.Area(float64(t) / float64(rho))
 }
 
-var AreaOfTitreEq = Equation{Symbol: "A", Expr: "T ÷ ρ", Symbols: []string{"T", "ρ"}, Holds: "solid", Source: &LinearUnits}
+var AreaOfTitreEq = Equation{Symbol: "A", Expr: "T ÷ ρ", Holds: "solid", Source: &LinearUnits}
 
 // WeighedTitre returns the linear density (kg/m) of a length l (m) that weighs m (kg).
 func WeighedTitre(m quantity.Mass, l quantity.Length) quantity.LinearDensity {
 	return quantity.LinearDensity(float64(m) / float64(l))
 }
 
-var WeighedTitreEq = Equation{Symbol: "T", Expr: "m ÷ l", Symbols: []string{"m", "l"}, Holds: "weighed", Source: &LinearUnits}
+var WeighedTitreEq = Equation{Symbol: "T", Expr: "m ÷ l", Holds: "weighed", Source: &LinearUnits}
 
 // ImpliedDensity returns the density (kg/m³) that a strand of linear density t (kg/m) would have if its cross-section a
 // (m²) were solid.
@@ -46,7 +46,7 @@ func ImpliedDensity(t quantity.LinearDensity, a quantity.Area) quantity.Density 
 	return quantity.Density(float64(t) / float64(a))
 }
 
-var ImpliedDensityEq = Equation{Symbol: "ρ", Expr: "T ÷ A", Symbols: []string{"T", "A"}, Holds: "solid", Source: &Geometry}
+var ImpliedDensityEq = Equation{Symbol: "ρ", Expr: "T ÷ A", Holds: "solid", Source: &Geometry}
 
 // Packing returns the share of the measured cross-section a (m²) that polymer of density rho (kg/m³) fills in a strand of
 // linear density t (kg/m).
@@ -54,7 +54,7 @@ func Packing(t quantity.LinearDensity, rho quantity.Density, a quantity.Area) qu
 	return quantity.Fraction(float64(t) / (float64(rho) * float64(a)))
 }
 
-var PackingEq = Equation{Symbol: "φ", Expr: "T ÷ (ρ × A)", Symbols: []string{"T", "ρ", "A"}, Holds: "packing", Source: &Geometry}
+var PackingEq = Equation{Symbol: "φ", Expr: "T ÷ (ρ × A)", Holds: "packing", Source: &Geometry}
 
 // SolidArea returns all the solid cross-section (m²) of n strands of area a with ny companion strands of area ay. With no
 // companion (ny = 0) the companion's area is not needed.
@@ -67,8 +67,8 @@ func SolidArea(n quantity.Count, a quantity.Area, ny quantity.Count, ay quantity
 }
 
 var (
-	MainAreaEq = Equation{Symbol: "A", Expr: "n × a", Symbols: []string{"n", "a"}, Holds: "main-area", Source: &Geometry}
-	AllAreaEq  = Equation{Symbol: "A", Expr: "n × a + k × b", Symbols: []string{"n", "a", "k", "b"}, Holds: "all-area", Source: &Geometry}
+	MainAreaEq = Equation{Symbol: "A", Expr: "n × a", Holds: "main-area", Source: &Geometry}
+	AllAreaEq  = Equation{Symbol: "A", Expr: "n × a + k × b", Holds: "all-area", Source: &Geometry}
 )
 
 // Envelope returns the diameter (m) of the smallest circle around n equal round strands of diameter d (m): exact for up to

@@ -60,21 +60,21 @@ func Dial(want, dials, probes quantity.Temperature, slope quantity.Number) quant
 	return dials + (want-probes)/quantity.Temperature(slope)
 }
 
-var DialEq = Equation{Symbol: "d", Expr: "D + (T − P) ÷ b", Symbols: []string{"D", "T", "P", "b"}, Holds: "oven-line", Source: &LeastSquares}
+var DialEq = Equation{Symbol: "d", Expr: "D + (T − P) ÷ b", Holds: "oven-line", Source: &LeastSquares}
 
 // Peak returns the hottest (K) that an oven set to a true temperature set gets, when it runs over by o (K) before it settles.
 func Peak(set quantity.Temperature, o quantity.TemperatureDifference) quantity.Temperature {
 	return set + quantity.Temperature(o)
 }
 
-var PeakEq = Equation{Symbol: "P", Expr: "T + o", Symbols: []string{"T", "o"}, Holds: "own-oven", Source: &Geometry}
+var PeakEq = Equation{Symbol: "P", Expr: "T + o", Holds: "own-oven", Source: &Geometry}
 
 // Margin returns how far (K) a peak stays under a melting point, both K; negative above it.
 func Margin(melt, peak quantity.Temperature) quantity.TemperatureDifference {
 	return quantity.TemperatureDifference(melt - peak)
 }
 
-var MarginEq = Equation{Symbol: "M", Expr: "m − P", Symbols: []string{"m", "P"}, Holds: "lowest-melting", Source: &Geometry}
+var MarginEq = Equation{Symbol: "M", Expr: "m − P", Holds: "lowest-melting", Source: &Geometry}
 
 // Frames returns how many frames of length l and width w fit on so many shelves of width and depth at once, lying flat in straight rows, all
 // along the width or all along the depth, with a gap g between them and to the walls (all m); 0 where not one fits. Frames that stand or lie
@@ -94,7 +94,7 @@ func row(space, l, g quantity.Length) quantity.Count {
 // PerLoad returns how many pieces go into the oven at once: so many frames with so many pieces in each.
 func PerLoad(frames, pieces quantity.Count) quantity.Count { return frames * pieces }
 
-var PerLoadEq = Equation{Symbol: "N", Expr: "f × n", Symbols: []string{"f", "n"}, Holds: "whole-pieces", Source: &Geometry}
+var PerLoadEq = Equation{Symbol: "N", Expr: "f × n", Holds: "whole-pieces", Source: &Geometry}
 
 // Loads returns how often the oven is filled for n pieces with per of them in each load, rounded up; NaN where none goes in.
 func Loads(n, per quantity.Count) quantity.Count {
@@ -104,13 +104,13 @@ func Loads(n, per quantity.Count) quantity.Count {
 	return quantity.Count(quantity.Ceil(float64(n / per)))
 }
 
-var LoadsEq = Equation{Symbol: "k", Expr: "n ÷ N", Symbols: []string{"n", "N"}, RoundUp: 1, Holds: "whole-pieces", Source: &Geometry}
+var LoadsEq = Equation{Symbol: "k", Expr: "n ÷ N", RoundUp: 1, Holds: "whole-pieces", Source: &Geometry}
 
 // OneStageTime returns how long (s) one load takes from switching on the oven to ready for test, in one stage: preheat p, loading l, recovery
 // r, hold a, cooling b, rest s.
 func OneStageTime(p, l, r, a, b, s quantity.Time) quantity.Time { return p + l + r + a + b + s }
 
-var OneStageTimeEq = Equation{Symbol: "t", Expr: "p + l + r + a + b + s", Symbols: []string{"p", "l", "r", "a", "b", "s"}, Holds: "one-load", Source: &Geometry}
+var OneStageTimeEq = Equation{Symbol: "t", Expr: "p + l + r + a + b + s", Holds: "one-load", Source: &Geometry}
 
 // TwoStageTime returns the same in two stages: the oven stays on, and a second loading and recovery, hold c and cooling d follow the
 // re-clamping k.
@@ -118,4 +118,4 @@ func TwoStageTime(p, l, r, a, b, k, c, d, s quantity.Time) quantity.Time {
 	return p + 2*(l+r) + a + b + k + c + d + s
 }
 
-var TwoStageTimeEq = Equation{Symbol: "t", Expr: "p + 2 × (l + r) + a + b + k + c + d + s", Symbols: []string{"p", "l", "r", "a", "b", "k", "c", "d", "s"}, Holds: "one-load", Source: &Geometry}
+var TwoStageTimeEq = Equation{Symbol: "t", Expr: "p + 2 × (l + r) + a + b + k + c + d + s", Holds: "one-load", Source: &Geometry}

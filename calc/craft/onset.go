@@ -25,7 +25,7 @@ type Moduli struct {
 // DrawnModuli has the moduli of each polymer, in the order of Polymers. Nylon: monofilament line, initial modulus 1.5 to 3.5 GPa, from
 // memory; torsion of nylon 0.33 to 0.48 GPa at 65 % relative humidity, and a ratio of the two of about 6, from memory. For the others
 // nothing is known that would stand.
-var DrawnModuli = [...]Moduli{nylonModuli, nylonModuli, noModuli, noModuli, noModuli, noModuli}
+var DrawnModuli = [...]*Moduli{&nylonModuli, &nylonModuli, &noModuli, &noModuli, &noModuli, &noModuli}
 
 var (
 	nylonModuli = Moduli{Young: Band{1.5e9, 2.5e9, 3.5e9}, Shear: Band{0.33e9, 0.42e9, 0.5e9}, Source: &TorsionTables}
@@ -40,7 +40,7 @@ func OnsetBias(e, g, s quantity.Stress) quantity.Angle {
 	return quantity.Angle(math.Atan(2 * math.Sqrt(float64(e)*float64(s)) / float64(g)))
 }
 
-var OnsetBiasEq = Equation{Symbol: "a", Expr: "atan(2 × √(E × σ) ÷ G)", Symbols: []string{"E", "σ", "G"}, Holds: "elastic-rod", Source: &RodTheory, Grade: Estimate}
+var OnsetBiasEq = Equation{Symbol: "a", Expr: "atan(2 × √(E × σ) ÷ G)", Holds: "elastic-rod", Source: &RodTheory, Grade: Estimate}
 
 // Onset returns the bias angles (rad) between which the first coil is expected under a stress s (Pa), and the usual one: a soft fibre that is
 // stiff in shear coils early, the other way round late.
@@ -55,14 +55,14 @@ func OnsetTurns(p quantity.Length, a quantity.Angle, d quantity.Length) quantity
 }
 
 // OnsetTurnsEq holds up to SteepestBias, MostTurnsEq from there on.
-var OnsetTurnsEq = Equation{Symbol: "N", Expr: "2 × P × tan(a ÷ 2) ÷ (π × d × √((1 + 1 ÷ cos a) ÷ 2))", Symbols: []string{"P", "a", "d"}, Holds: "elastic-rod", Source: &Worked, Grade: Estimate}
+var OnsetTurnsEq = Equation{Symbol: "N", Expr: "2 × P × tan(a ÷ 2) ÷ (π × d × √((1 + 1 ÷ cos a) ÷ 2))", Holds: "elastic-rod", Source: &Worked, Grade: Estimate}
 
-var MostTurnsEq = Equation{Symbol: "N", Expr: "P ÷ (π × d)", Symbols: []string{"P", "d"}, Holds: "precursor-twist", Source: &Worked, Grade: Estimate}
+var MostTurnsEq = Equation{Symbol: "N", Expr: "P ÷ (π × d)", Holds: "precursor-twist", Source: &Worked, Grade: Estimate}
 
 // SameOnset returns the turns at the first coil in a precursor p (m) after k turns were counted in one of q (m), same fibre and stress.
 func SameOnset(k quantity.Turns, p, q quantity.Length) quantity.Turns { return k * quantity.Turns(p/q) }
 
-var SameOnsetEq = Equation{Symbol: "N", Expr: "k × P ÷ q", Symbols: []string{"k", "P", "q"}, Holds: "own-count", Source: &Geometry}
+var SameOnsetEq = Equation{Symbol: "N", Expr: "k × P ÷ q", Holds: "own-count", Source: &Geometry}
 
 // OnsetTorque returns the torque (N·m) at which a long round rod of modulus e (Pa), thickness t (m) and pull f (N) throws a coil: 2 √(e I f)
 // with I = π t⁴/64.

@@ -56,7 +56,7 @@ func TestOnsetIsWhereTorquesMeet(t *testing.T) {
 // 25 MPa, from memory.
 func TestOnsetBand(t *testing.T) {
 	for i := range DrawnModuli {
-		m := &DrawnModuli[i]
+		m := DrawnModuli[i]
 		var last [3]quantity.Angle
 		for _, s := range []quantity.Stress{5 * mPa, 10 * mPa, 15 * mPa, 17 * mPa, 25 * mPa, 50 * mPa} {
 			low, typical, high := m.Onset(s)

@@ -17,6 +17,8 @@ const (
 	StyleCount                // a whole number
 	StyleWord                 // one of a fixed list
 	StyleList                 // masses, each with how many there are
+	StyleDay                  // a date: 2026-11-25
+	StyleClock                // a time of the day: 07:30
 )
 
 // Kind is a kind of quantity: how it is written, and in which units.

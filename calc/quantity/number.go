@@ -17,6 +17,8 @@ type parser struct {
 }
 
 // fail remembers the part of the text that is wrong.
+//
+//go:noinline
 func (p *parser) fail(from, to int, err error) error {
 	p.part = Trim(p.s[from:to])
 	return err

@@ -19,6 +19,8 @@ var (
 	ErrItem      = errors.New("item")       // a piece of a list that is not a mass, or a mass times a number of pieces
 	ErrPieces    = errors.New("pieces")     // a number of pieces that is not whole, or not 1 to 999
 	ErrMany      = errors.New("many")       // more than 40 pieces in a list
+	ErrDay       = errors.New("day")        // not a date, or one that is not in the calendar
+	ErrClock     = errors.New("clock")      // not a time of the day
 )
 
 // ParseError says which part of a text can't be read, and why.
@@ -94,6 +96,8 @@ func (p *parser) reading(unit string) (r Reading, err error) {
 		r.SI, r.Unit, err = p.ratio()
 	case StyleCount:
 		r.SI, err = p.count()
+	case StyleDay, StyleClock:
+		r.SI, err = p.civil()
 	case StylePlain, StylePercent, StyleShare:
 		if r.Unit, err = p.unit(unit); err != nil {
 			return r, err

@@ -17,6 +17,8 @@ type Unit struct {
 }
 
 // ToSI is the SI value of a number of the unit.
+//
+//go:noinline
 func (u *Unit) ToSI(number float64) float64 {
 	if u == nil {
 		return number
@@ -28,6 +30,8 @@ func (u *Unit) ToSI(number float64) float64 {
 }
 
 // FromSI is the number of the unit that an SI value makes.
+//
+//go:noinline
 func (u *Unit) FromSI(si float64) float64 {
 	if u == nil {
 		return si
@@ -341,8 +345,10 @@ func skipSpace(s string, i int) int {
 	return i
 }
 
+//go:noinline
 func nextDigit(s string, i int) bool { return i < len(s) && isDigit(rune(s[i])) }
 
+//go:noinline
 func lower(r rune) rune {
 	if r >= 'A' && r <= 'Z' {
 		return r + 'a' - 'A'

@@ -4,6 +4,7 @@ import (
 	"twistbench/calc"
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
+	"twistbench/calc/timetable"
 	"twistbench/calc/words"
 )
 
@@ -14,8 +15,12 @@ type Display struct {
 	Units  [calc.NumIDs]*quantity.Unit // chosen at a box; nil where none was
 	Typing calc.ID                     // the box being typed in: what is wrong with it is said after a pause
 	Open   [calc.NumIDs]bool           // whose working is open
+	Now    timetable.Instant           // 0 on a page that has no clock
+	Zone   timetable.Zone              // local clocks
 
 	typed [calc.NumFields]detached
+	clock clock
+	card  card
 }
 
 // Slots appends every slot of a worked plan, always the same ones in the same order.

@@ -7,8 +7,8 @@ import (
 	"twistbench/calc"
 )
 
-// Drawing is a picture in SVG. Its shapes are always the same ones: what a plan changes is their slots, "d" of a path, and the
-// text, "x", "y" and sometimes "transform" of a text. A drawing of a section has the slots draw.KEY:title and draw.KEY:desc
+// Drawing is a picture in SVG. Its shapes are always the same ones: what a plan changes is their slots, "d" and sometimes "stroke-width" of a
+// path, and the text, "x", "y" and sometimes "transform" of a text. A drawing of a section has the slots draw.KEY:title and draw.KEY:desc
 // too, its text equivalent; one of the thread has none, for it says nothing that the section's own drawing does not say.
 type Drawing struct {
 	Key    string
@@ -16,7 +16,8 @@ type Drawing struct {
 	Shapes []Shape
 }
 
-// Shape is an element of a drawing. How its class looks is the style sheet's: a drawing only has strokes, and must read in one colour.
+// Shape is an element of a drawing. How its class looks is the style sheet's: a drawing has strokes, filled with paper at most, and must read in one
+// colour.
 type Shape struct {
 	ID     string // of its slots
 	Tag    string // "path" or "text"
@@ -28,11 +29,16 @@ const (
 	fibreDrawing = iota
 	hangDrawing
 	cutDrawing
+	twistDrawing
+	coilDrawing
 	clampDrawing
 	heatDrawing
+	clockDrawing
 	fibreThread
 	hangThread
 	cutThread
+	twistThread
+	coilThread
 	clampThread
 	heatThread
 )
@@ -42,11 +48,16 @@ var Drawings = [...]Drawing{
 	fibreDrawing: {"fibre", 320, 214, fibreShapes[:]},
 	hangDrawing:  {"hang", 320, 424, hangShapes[:]},
 	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
+	twistDrawing: {"twist", 320, 364, twistShapes[:]},
+	coilDrawing:  {"coil", 320, 322, coilShapes[:]},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
 	heatDrawing:  {"heat", 320, 192, heatShapes[:]},
+	clockDrawing: {"clock", 320, 178, clockShapes[:]},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
+	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes[:]},
+	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes[:]},
 	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
 	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:]},
 }
@@ -70,16 +81,26 @@ func (s *sketch) draw(i int) {
 		drawHang(s)
 	case cutDrawing:
 		drawCut(s)
+	case twistDrawing:
+		drawTwist(s)
+	case coilDrawing:
+		drawCoil(s)
 	case clampDrawing:
 		drawClamp(s)
 	case heatDrawing:
 		drawHeat(s)
+	case clockDrawing:
+		drawClock(s)
 	case fibreThread:
 		drawThreadFibre(s)
 	case hangThread:
 		drawThreadHang(s)
 	case cutThread:
 		drawThreadCut(s)
+	case twistThread:
+		drawThreadTwist(s)
+	case coilThread:
+		drawThreadCoil(s)
 	case clampThread:
 		drawThreadClamp(s)
 	case heatThread:
@@ -106,8 +127,11 @@ func (s *sketch) path(i int) {
 }
 
 // end ends what path, text or desc began.
+//
+//go:noinline
 func (s *sketch) end() { s.shut() }
 
+//go:noinline
 func (s *sketch) move(x, y float64) { s.to('m', x, y) }
 
 //go:noinline
@@ -118,8 +142,7 @@ func (s *sketch) to(command byte, x, y float64) {
 	if s.upright {
 		x, y = y, x
 	}
-	tx, ty := int(math.Round(x*10)), int(math.Round(y*10))
-	dx, dy := tx-s.x, ty-s.y
+	dx, dy := int(math.Round(x*10))-s.x, int(math.Round(y*10))-s.y
 	switch {
 	case command == 'l' && dy == 0:
 		s.char('h')
@@ -128,14 +151,16 @@ func (s *sketch) to(command byte, x, y float64) {
 		s.char('v')
 		s.tenths(dy)
 	default:
-		s.char(command)
+		if command != ' ' || dx >= 0 {
+			s.char(command)
+		}
 		s.tenths(dx)
 		if dy >= 0 {
 			s.char(' ')
 		}
 		s.tenths(dy)
 	}
-	s.x, s.y = tx, ty
+	s.x, s.y = s.x+dx, s.y+dy
 }
 
 //go:noinline
@@ -144,7 +169,9 @@ func (w *writer) tenths(n int) {
 		w.char('-')
 		n = -n
 	}
-	w.int(n / 10)
+	if n >= 10 || n == 0 {
+		w.int(n / 10)
+	}
 	if n%10 != 0 {
 		w.char('.')
 		w.char('0' + byte(n%10))
@@ -216,9 +243,12 @@ const (
 	farSide
 )
 
-// coil draws a coil of so many turns from x to x + length round the line y. A helix seen from the side.
+// coil draws a coil of so many turns from x to x + length round the line y, with the hand of the plan's twist. A helix seen from the side.
 func (s *sketch) coil(x, y, length, radius float64, turns, side int) {
 	half := length / float64(turns) / 2
+	if radius *= s.hand(); !s.upright { // to be upright changes places of x and y, and so turns the hand around
+		radius = -radius
+	}
 	if side == nearSide|farSide {
 		s.move(x, y+radius)
 	}
@@ -237,6 +267,105 @@ func (s *sketch) coil(x, y, length, radius float64, turns, side int) {
 			s.line(at+2*half, y+radius)
 		}
 	}
+}
+
+// hand returns 1 where the twist is Z and −1 where it is S: a coil that coils by itself has the hand of its twist.
+//
+//go:noinline
+func (s *sketch) hand() float64 {
+	if s.st.Plan.Hand == calc.HandS {
+		return -1
+	}
+	return 1
+}
+
+// helix is a coil in the drawing round the upright line x, its lowest turn beginning at the height foot. One without a pitch is not drawn.
+type helix struct{ x, foot, radius, pitch float64 }
+
+// The paths of tubes, from the first on.
+const (
+	tubesFar = iota
+	tubesFarInside
+	tubesEnds
+	tubesNear
+	tubesNearInside
+)
+
+// tubes draws the same n turns of coils as the five paths from shape i on.
+//
+// Seen from the side, the two outlines of a tube are its centre line moved by half its thickness. So it is a stroke as wide as the tube, and
+// on it one of paper that is narrower by an outline; and near strands hide the far ones. Each coil begins and ends where it turns, so that
+// its cut ends are seen as discs.
+//
+//go:noinline
+func (s *sketch) tubes(i int, coils []helix, thick float64, n int) {
+	for part := range tubesNearInside + 1 {
+		s.path(i + part)
+		width, past := thick+outline, 0.0
+		if thick < thin {
+			width = math.Max(thick, 1)
+		}
+		if part == tubesFarInside || part == tubesNearInside {
+			width, past = math.Max(thick-outline, 0), 0.6
+		}
+		for _, c := range coils {
+			switch {
+			case thick < thin && (part == tubesEnds || past > 0) || !(c.pitch > 0):
+			case part == tubesEnds:
+				x := c.x - c.radius*s.hand()
+				s.circle(x, c.foot, thick/2)
+				s.circle(x, c.foot-float64(n)*c.pitch, thick/2)
+			case part < tubesEnds:
+				c.foot, c.radius = c.foot-c.pitch/2, -c.radius
+				s.crossings(c, n, past)
+			default:
+				s.crossings(c, n, past)
+			}
+		}
+		s.end()
+		if part != tubesEnds {
+			s.attribute(i+part, "stroke-width", width)
+		}
+	}
+}
+
+const (
+	thin    = 3.0 // under this thickness the two outlines of a fibre are one
+	outline = 1.5 // how wide they are
+)
+
+// crossings draws the centre lines of the near side of n turns of a coil; with a radius below zero, of strands that cross the other way.
+// Each begins and ends so much past its turning points.
+//
+// The half wave between two of its turning points is one cubic curve, upright at its ends and as steep as the helix in the middle.
+//
+//go:noinline
+func (s *sketch) crossings(c helix, n int, past float64) {
+	radius, y := c.radius*s.hand(), c.foot
+	ease := (0.5 - 1/math.Pi) * c.pitch
+	for range n {
+		s.move(c.x-radius, y+past)
+		if past > 0 {
+			s.line(c.x-radius, y)
+		}
+		s.curve(c.x-radius, y-ease, c.x+radius, y-c.pitch/2+ease, c.x+radius, y-c.pitch/2)
+		if past > 0 {
+			s.line(c.x+radius, y-c.pitch/2-past)
+		}
+		y -= c.pitch
+	}
+}
+
+// curve draws a cubic curve to (x, y) with two control points.
+//
+//go:noinline
+func (s *sketch) curve(x1, y1, x2, y2, x, y float64) {
+	fromX, fromY := s.x, s.y
+	s.to('c', x1, y1)
+	s.x, s.y = fromX, fromY
+	s.to(' ', x2, y2)
+	s.x, s.y = fromX, fromY
+	s.to(' ', x, y)
 }
 
 // turns returns how many turns to draw for a coil of that length in the drawing: how many there are is not known before it is coiled.

@@ -32,10 +32,16 @@ var extremes = []string{
 	"clamp.first-stretch=60&clamp.second-stretch=-30&fibre.strands=5&cut.ratio=1.2", "clamp.first-stretch=-50&clamp.second-stretch=-20",
 	"clamp.zero=10 m", "clamp.zero=150 mm&clamp.hole-pitch=10 mm&clamp.hole-offset=2 mm&clamp.measured=92 mm", "clamp.zero=10000 mm&clamp.coiled=0.1 mm",
 	"clamp.hole-pitch=0.1 mm", "clamp.hole-pitch=1 m", "clamp.hole-pitch=20 mm&clamp.hole-offset=-1 m", "clamp.hole-pitch=20 mm&clamp.hole-offset=1 m",
+	"heat.preheat=0&heat.load=0&heat.recovery=0&heat.hold-1=0&heat.cool-1=0&heat.reclamp=0&heat.hold-2=0&heat.cool-2=0&heat.rest=0", "heat.preheat=90 days&heat.hold-1=90 days&heat.cool-1=0 s",
+	"cut.pieces=1000&heat.hold-1=1 s", "cut.pieces=60&clamp.stages=one", "heat.rest=0&heat.recovery=0", "heat.cool-2=", "heat.rest=90 days&heat.preheat=90 days",
 	"clamp.stages=one", "clamp.stages=one&clamp.hole-pitch=5 mm&cut.precursor=600 mm", "clamp.stages=one&clamp.measured=70 mm",
 	"clamp.measured=10 m", "clamp.measured=0.1 mm&clamp.second-base=first-gap", "clamp.second-base=relaxed&clamp.relaxed=100 m",
 	"clamp.coiled=&fibre.diameter=", "clamp.coiled=", "cut.ratio=", "cut.tail=", "clamp.second-stretch=", "clamp.first-stretch=", "clamp.zero=", "hang.stress=", "hang.hook=", "hang.hook=2 kg", "fibre.strands=", "yarn.strands=", "clamp.retained=", "hang.stack=", "hang.clearance=",
 	"fibre.diameter=0.52000000000000000000000000000000000001 mm&clamp.coiled=85.0000000000000000000000000000000001 mm&clamp.zero=5 1/4 in&hang.mass=1 lb 4 oz",
+	"twist.hand=s", "twist.hand=s&coil.pitch=0.8 mm&coil.index=5", "twist.bias=0.6 °&twist.hand=s", "twist.bias=70 °", "twist.turns=0.1", "twist.turns=1e7", "fibre.bundle=0.6 mm&twist.turns=430",
+	"twist.counted=1", "twist.counted=1e7", "twist.counted=150&twist.counted-precursor=1 mm", "fibre.polymer=other", "twist.bias=", "twist.bias=40.0000000000000000000000001 °",
+	"coil.pitch=0.3 mm", "coil.pitch=0.3 mm&twist.hand=s", "coil.pitch=50 mm", "coil.index=100", "coil.index=100&coil.pitch=1 µm", "coil.index=100&coil.pitch=500 mm", "coil.outside=0.2 mm", "coil.outside=500 mm&coil.pitch=500 mm",
+	"coil.outside=", "coil.count=0.5", "coil.count=3", "coil.count=1e6", "coil.per-length=1", "clamp.second=1 m", "clamp.second-stretch=400", "clamp.first-stretch=2000&clamp.stages=one", "clamp.measured=40 mm", "coil.mean=0.5 mm&coil.pitch=3 mm&clamp.measured=90 mm",
 	"clamp.coiled=85000 µm", "fibre.diameter=.022 in&clamp.coiled=3 1/4 in", "clamp.coiled=3346.456 thou&clamp.zero=2 in",
 }
 
@@ -44,6 +50,7 @@ type record struct{ id, what, value string }
 
 func drawings(d *Display, b []byte, st *calc.State) []byte {
 	w := writer{d, st, b}
+	w.plan()
 	w.drawings()
 	return w.b
 }
@@ -78,7 +85,11 @@ type trace struct {
 	points  []point
 	circles []round
 	strokes [][2]point
+	curves  []curve
 }
+
+// curve is a cubic one: where it begins and ends, and the control points between.
+type curve [4]point
 
 // box returns the corners of all that a trace touches.
 func (tr trace) box() (low, high point) {
@@ -97,7 +108,7 @@ func (tr trace) box() (low, high point) {
 	return low, high
 }
 
-// follow reads a path: relative moves and lines, arcs all the way round, and curves of one control point (SVG 1.1, chapter 8).
+// follow reads a path: relative moves and lines, arcs all the way round, and curves of one control point and of two (SVG 1.1, chapter 8).
 func follow(t testing.TB, d string) (tr trace) {
 	t.Helper()
 	var at, start point
@@ -121,7 +132,9 @@ func follow(t testing.TB, d string) (tr trace) {
 		}
 		return x
 	}
+	tenth := func(x float64) float64 { return math.Round(x*10) / 10 }
 	to := func(x, y float64) {
+		x, y = tenth(x), tenth(y)
 		tr.strokes = append(tr.strokes, [2]point{at, {x, y}})
 		at = point{x, y}
 		tr.points = append(tr.points, at)
@@ -133,7 +146,7 @@ func follow(t testing.TB, d string) (tr trace) {
 			switch command {
 			case 'm':
 				x := number()
-				at = point{at.x + x, at.y + number()}
+				at = point{tenth(at.x + x), tenth(at.y + number())}
 				start = at
 				tr.points = append(tr.points, at)
 			case 'l':
@@ -149,6 +162,15 @@ func follow(t testing.TB, d string) (tr trace) {
 				tr.points = append(tr.points, point{x, (at.y + y) / 2}) // the highest of the curve, halfway to its control point
 				x = at.x + number()
 				to(x, at.y+number())
+			case 'c':
+				c := curve{at}
+				for i := range 3 {
+					x := at.x + number()
+					c[i+1] = point{tenth(x), tenth(at.y + number())}
+				}
+				at = c[3]
+				tr.curves = append(tr.curves, c)
+				tr.points = append(tr.points, c[1], c[2], at) // it lies within the four
 			case 'a':
 				r := number()
 				require.Equal(t, r, number(), d)
@@ -165,7 +187,7 @@ func follow(t testing.TB, d string) (tr trace) {
 }
 
 // allPaths is how many bytes all paths may have together.
-const allPaths = 6000
+const allPaths = 14000
 
 // inside checks what is true of every drawing of every plan.
 func inside(t testing.TB, d *Display, st *calc.State, name string) {
@@ -187,12 +209,19 @@ func inside(t testing.TB, d *Display, st *calc.State, name string) {
 			if s.Tag == "path" {
 				path := take(s.ID, "d")
 				paths += len(path)
+				half := 0.0 // of a stroke that is as wide as the plan says
+				if next < len(all) && all[next].what == "stroke-width" {
+					width, err := strconv.ParseFloat(take(s.ID, "stroke-width"), 64)
+					require.NoError(t, err)
+					require.True(t, width >= 0, "%s is %g wide in %q", s.ID, width, name)
+					half = width / 2
+				}
 				if path == "" {
 					continue
 				}
 				tr := follow(t, path)
 				low, high := tr.box()
-				require.True(t, low.x > -1e-6 && low.y > -1e-6 && high.x < g.W+1e-6 && high.y < g.H+1e-6, "%s leaves %s: %v to %v in %q: %s", s.ID, g.Key, low, high, name, path)
+				require.True(t, low.x-half > -1e-6 && low.y-half > -1e-6 && high.x+half < g.W+1e-6 && high.y+half < g.H+1e-6, "%s leaves %s: %v to %v in %q: %s", s.ID, g.Key, low, high, name, path)
 				continue
 			}
 			text := take(s.ID, Text)
@@ -251,7 +280,7 @@ func TestDrawingsOfAnyPlan(t *testing.T) {
 		inside(t, &Display{Lang: &words.English, US: true}, &st, text+" (US)")
 		other := english()
 		for id := calc.None + 1; id < calc.NumIDs; id++ {
-			if v := st.Value(id); v != nil && v.Kind() == quantity.KindLength {
+			if v := st.Value(id); v.Is() && v.Kind() == quantity.KindLength {
 				other.Units[id] = quantity.KindLength.Unit("µm")
 			}
 		}
@@ -580,6 +609,13 @@ func TestUnknownIsNotDrawn(t *testing.T) {
 		{"hang.stack=", []string{"hang.fibre d", "hang.dims d"}, map[string]string{"hang.note t": "needs height of the hanging stack", "hang.mass-label t": "368 g in all"}},
 		{"hang.stress=", []string{"hang.mass d", "hang.mass-label t", "thread.hang.mass d"}, map[string]string{"hang.cut-label t": "488 mm"}},
 		{"clamp.zero=", []string{"clamp.rule d", "clamp.number-1 t"}, map[string]string{"clamp.first-label t": "100.3 mm jaw to jaw"}},
+		{"twist.bias=", []string{"twist.angle d", "twist.hand t", "twist.bias t", "twist.turns t", "twist.full t", "coil.far d", "coil.near d", "coil.ends d", "coil.hand t", "coil.head-coiled t", "coil.pitch-last t", "thread.twist.slants d", "thread.coil.near d"},
+			map[string]string{"twist.note t": "needs bias angle", "coil.note t": "needs bias angle", "twist.slow t": "slow down from 140 turns", "twist:desc t": "needs bias angle; slow down from 140 turns; first coil 140 turns to 225 turns.", "coil:desc t": "needs bias angle"}},
+		{"coil.outside=", []string{"coil.near d", "coil.dims d", "coil.travel t", "twist.full t", "thread.coil.near d"},
+			map[string]string{"coil.note t": "needs outside diameter of the coil", "twist.note t": "needs outside diameter of the coil", "twist.turns t": "169.3 turns of twist"}},
+		{"fibre.polymer=other", []string{"twist.slow t", "twist.onset t"}, map[string]string{"twist.full t": "281.4 turns to full coiling"}},
+		{"coil.outside=0.2 mm", []string{"coil.near d", "coil.gap-solid t"}, map[string]string{"coil.note t": "No coil has these numbers.", "coil:desc t": "No coil has these numbers."}},
+		{"coil.index=2&coil.pitch=4 mm", []string{"coil.head-last t", "coil.travel t"}, map[string]string{"coil.pitch-last t": "too long", "coil.length-last t": "120.7 mm"}},
 		{"yarn.strands=2", []string{"fibre.yarn d", "fibre.yarn-label t", "fibre.envelope d"}, map[string]string{"fibre.strand-label t": "0.52 mm"}},
 	} {
 		_, at := draw(t, c.text)
@@ -607,19 +643,30 @@ func TestStartDrawings(t *testing.T) {
 		"clamp.first-label": "100.3 mm jaw to jaw", "clamp.first-move": "+15.30 mm", "clamp.second-label": "120.7 mm jaw to jaw", "clamp.second-move": "+20.40 mm",
 		"clamp.number-1": "0", "clamp.number-2": "20", "clamp.number-7": "120", "clamp.number-8": "", "clamp.holes-label": "",
 		"thread.cut.label": "488 mm",
+		"twist.hand":       "Z", "twist.bias": "40 °", "twist.thick": "0.5583 mm thick", "twist.rises": "lines rise to the right",
+		"twist.slow": "slow down from 140 turns", "twist.onset": "first coil 140 turns to 225 turns", "twist.turns": "169.3 turns of twist",
+		"twist.full": "281.4 turns to full coiling", "twist.note": "Slant and turns to scale.",
+		"coil.hand": "Z", "coil.head-coiled": "as coiled", "coil.head-last": "last gap", "coil.head-solid": "closed",
+		"coil.length-coiled": "85.00 mm", "coil.length-last": "120.7 mm", "coil.length-solid": "84.82 mm", "coil.pitch-coiled": "0.5764 mm",
+		"coil.pitch-last": "0.8186 mm", "coil.pitch-solid": "0.5752 mm", "coil.gap-last": "0.211 mm", "coil.gap-solid": "turns touch",
+		"coil.travel": "29.73 %", "coil.note": "Outside 1.30 mm, index 1.329. To scale.",
 	} {
 		assert.Equal(t, want, at["draw."+id+" t"], id)
 	}
 	assert.Contains(t, at["draw.hang:desc t"], "638.0 mm")
 	assert.Contains(t, at["draw.cut:desc t"], "cut to 488 mm")
 	assert.Contains(t, at["draw.clamp:desc t"], "a gap of 120.7 mm")
+	assert.Equal(t, "A fibre 0.5583 mm thick; lines that ran straight along it stand at 40 ° to its axis, direction Z; slow down from 140 turns; "+
+		"first coil 140 turns to 225 turns; 169.3 turns of twist; 281.4 turns to full coiling.", at["draw.twist:desc t"])
+	assert.Contains(t, at["draw.coil:desc t"], "At the last gap: length 120.7 mm, pitch 0.8186 mm, gap 0.211 mm.")
+	assert.Contains(t, at["draw.coil:desc t"], "contract by 29.73 %")
 }
 
 // The thread enters at the top of each drawing and leaves at its foot at the same place.
 func TestThreadGoesOn(t *testing.T) {
 	for _, text := range extremes {
 		_, at := draw(t, text)
-		for _, id := range []string{"fibre", "hang", "cut", "clamp", "heat"} {
+		for _, id := range []string{"fibre", "hang", "cut", "twist", "coil", "clamp", "heat"} {
 			tr := follow(t, at["draw.thread."+id+".line d"])
 			starts, ends := false, false
 			for _, s := range tr.strokes {

@@ -132,6 +132,86 @@ func drawThreadCut(s *sketch) {
 }
 
 const (
+	threadTwistLine = iota
+	threadTwistSlants
+)
+
+var threadTwistShapes = [...]Shape{
+	threadTwistLine:   {"draw.thread.twist.line", "path", "fibre", ""},
+	threadTwistSlants: {"draw.thread.twist.slants", "path", "turn", ""},
+}
+
+// drawThreadTwist draws a length of the thread as thick as the gutter allows, with the slant and the hand of the twist.
+func drawThreadTwist(s *sketch) {
+	const top, foot, neck, radius = 40.0, 280.0, 14.0, 8.0
+	angle := float64(s.st.Plan.Bias)
+	shown := angle > 0 && angle < math.Pi/2
+	s.path(threadTwistLine)
+	if shown {
+		for _, x := range [2]float64{threadX - radius, threadX + radius} {
+			s.stroke(threadX, 0, threadX, top-neck)
+			s.line(x, top)
+			s.line(x, foot)
+			s.line(threadX, foot+neck)
+		}
+		s.stroke(threadX, foot+neck, threadX, threadEnd)
+	} else {
+		s.stroke(threadX, 0, threadX, threadEnd)
+	}
+	s.end()
+	s.path(threadTwistSlants)
+	if shown {
+		s.slants(threadX, top, foot, radius, 2*math.Pi*radius/math.Tan(angle))
+	}
+	s.end()
+}
+
+const (
+	threadCoilLine = iota
+	threadCoilTubes
+)
+
+var threadCoilShapes = [...]Shape{
+	threadCoilLine:      {"draw.thread.coil.line", "path", "fibre", ""},
+	threadCoilTubes:     {"draw.thread.coil.far", "path", "tube", ""},
+	threadCoilTubes + 1: {"draw.thread.coil.far-inside", "path", "tube inside", ""},
+	threadCoilTubes + 2: {"draw.thread.coil.ends", "path", "end", ""},
+	threadCoilTubes + 3: {"draw.thread.coil.near", "path", "tube", ""},
+	threadCoilTubes + 4: {"draw.thread.coil.near-inside", "path", "tube inside", ""},
+}
+
+// drawThreadCoil draws some turns of the coil as wide as the gutter allows, with its index, pitch and hand.
+func drawThreadCoil(s *sketch) {
+	const top, across, high, most = 40.0, 22.0, 240.0, 6.0
+	p := &s.st.Plan
+	thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
+	shown := thick > 0 && mean > 0 && pitch > 0 && known(thick, mean, pitch)
+	n := 0.0
+	if shown {
+		k := across / (mean + thick) // units to the metre
+		n = math.Max(1, math.Min(most, math.Floor(high/(pitch*k))))
+		k = math.Min(k, high/pitch)
+		thick, mean, pitch = thick*k, mean*k, pitch*k
+	} else {
+		thick, mean, pitch = 0, 0, 0
+	}
+	foot := top + n*pitch
+	s.path(threadCoilLine)
+	if shown {
+		x := threadX - s.hand()*mean/2 // where the coil begins and ends
+		s.stroke(threadX, 0, threadX, top-16)
+		s.line(x, top)
+		s.stroke(x, foot, threadX, foot+16)
+		s.line(threadX, threadEnd)
+	} else {
+		s.stroke(threadX, 0, threadX, threadEnd)
+	}
+	s.end()
+	coils := [1]helix{{threadX, foot, mean / 2, pitch}}
+	s.tubes(threadCoilTubes, coils[:], thick, int(n))
+}
+
+const (
 	threadClampLine = iota
 	threadClampCoil
 	threadClampJaws

@@ -8,6 +8,7 @@ import (
 )
 
 func (w *writer) slots() {
+	w.plan()
 	for id := calc.None + 1; id < calc.NumFields; id++ {
 		w.box(id)
 	}
@@ -18,6 +19,7 @@ func (w *writer) slots() {
 		w.note(&calc.Notes[i])
 	}
 	w.repeated()
+	w.timetable()
 	w.drawings()
 }
 
@@ -188,6 +190,9 @@ func (w *writer) says(id calc.ID) {
 		return
 	case f.Words != nil || math.IsNaN(x):
 		return
+	case id == calc.ClockTime:
+		w.clockSays()
+		return
 	case style == quantity.StyleList:
 		w.list(id)
 		return
@@ -304,7 +309,7 @@ func (w *writer) answer(id calc.ID) {
 	w.number(id)
 	w.shut()
 	v := w.st.Value(id)
-	unknown := v != nil && math.IsNaN(v.SI())
+	unknown := v.Is() && math.IsNaN(v.SI())
 	state := "plain"
 	if unknown {
 		state = "unknown"
@@ -358,6 +363,7 @@ var Repeated = [...]calc.ID{
 	calc.CutRatio, calc.CoilGap, calc.CoilSolid, calc.CoilTravel,
 	calc.ClampFirst, calc.ClampSecond,
 	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
+	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.

@@ -60,11 +60,7 @@ func TestSameSlots(t *testing.T) {
 }
 
 func TestChanges(t *testing.T) {
-	record := func(id, value string) []byte {
-		var w writer
-		w.put(id, "", Text, value)
-		return w.b
-	}
+	record := func(id, value string) []byte { return Put(nil, id, Text, value) }
 	cat := func(all ...[]byte) []byte { return bytes.Join(all, nil) }
 	a, b, c := record("a", "1"), record("b", "2"), record("c", "")
 	for name, row := range map[string]struct{ last, next, want []byte }{

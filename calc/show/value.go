@@ -10,7 +10,7 @@ import (
 // Unit returns the unit a number is shown in; nil where its kind has none.
 func (d *Display) Unit(st *calc.State, id calc.ID) *quantity.Unit {
 	v := st.Value(id)
-	if v == nil {
+	if !v.Is() {
 		return quantity.KindMass.Default()
 	}
 	if d.Units[id] != nil {
@@ -72,7 +72,7 @@ func digitsOf(id calc.ID) int {
 //go:noinline
 func (w *writer) number(id calc.ID) {
 	v := w.st.Value(id)
-	if v == nil {
+	if !v.Is() {
 		w.load(id)
 		return
 	}

@@ -2,11 +2,10 @@ package show
 
 import (
 	"math"
-	"strings"
-	"unicode/utf8"
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
 )
 
 func (w *writer) working(id calc.ID) {
@@ -59,7 +58,8 @@ func (w *writer) step(step *calc.Working, result calc.ID) {
 	w.numbersLine(step, result)
 	w.char('\n')
 	n := len(w.b)
-	for i, s := range eq.Symbols {
+	var symbols [mostTerms]string
+	for i, s := range eq.Symbols(symbols[:0]) {
 		w.next(n, "; ")
 		w.str(s)
 		w.char(' ')
@@ -110,14 +110,14 @@ func (w *writer) numbersLine(step *calc.Working, result calc.ID) {
 	w.str(eq.Symbol)
 	w.str(" = ")
 	for rest := eq.Expr; rest != ""; {
-		n, is := part(rest)
+		n, is := craft.Part(rest)
 		symbol := rest[:n]
 		rest = rest[n:]
 		if !is {
 			w.str(symbol)
 			continue
 		}
-		squared := strings.HasPrefix(rest, "²")
+		_, squared := quantity.CutPrefix(rest, "²")
 		if squared {
 			w.char('(')
 		}
@@ -131,31 +131,12 @@ func (w *writer) numbersLine(step *calc.Working, result calc.ID) {
 	w.roundedUp(eq)
 }
 
-// part returns the width of what stands first in an equation, and whether it is the symbol of a term: a lone letter. Letters together are
-// the name of a function.
-func part(expr string) (width int, symbol bool) {
-	letters := 0
-	for width < len(expr) {
-		r, n := utf8.DecodeRuneInString(expr[width:])
-		if !isLetter(r) {
-			if letters == 0 {
-				return n, false
-			}
-			break
-		}
-		letters++
-		width += n
-	}
-	return width, letters == 1
-}
-
-// isLetter reports whether r is a letter other than π.
-func isLetter(r rune) bool {
-	return r != 'π' && ('a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || 'α' <= r && r <= 'ω')
-}
+// mostTerms is how many terms an equation is expected to have at most.
+const mostTerms = 8
 
 func (w *writer) term(step *calc.Working, symbol string) {
-	for i, s := range step.Eq.Symbols {
+	var symbols [mostTerms]string
+	for i, s := range step.Eq.Symbols(symbols[:0]) {
 		if s == symbol {
 			w.bare(step.Terms[i])
 			return

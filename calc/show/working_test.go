@@ -89,31 +89,6 @@ func TestEvaluate(t *testing.T) {
 	}
 }
 
-// The letters of a function's name are no symbols.
-func TestPart(t *testing.T) {
-	for expr, want := range map[string]string{
-		"σ × A":              "[σ] × [A]",
-		"π × d² ÷ 4":         "π × [d]² ÷ 4",
-		"tan a ÷ (π × t)":    "tan [a] ÷ (π × [t])",
-		"acos(n ÷ s) − cos":  "acos([n] ÷ [s]) − cos",
-		"√(t) + atan(a) × σ": "√([t]) + atan([a]) × [σ]",
-		"":                   "",
-	} {
-		got := ""
-		for rest := expr; rest != ""; {
-			n, symbol := part(rest)
-			require.Positive(t, n)
-			if symbol {
-				got += "[" + rest[:n] + "]"
-			} else {
-				got += rest[:n]
-			}
-			rest = rest[n:]
-		}
-		assert.Equal(t, want, got)
-	}
-}
-
 // A term is one number of a displayed line.
 type term struct {
 	symbol string
@@ -173,7 +148,7 @@ func readLine(t testing.TB, line string, st *calc.State, w *calc.Working, result
 	var literals, symbols []string
 	literal := ""
 	for expr := eq.Expr; expr != ""; {
-		n, is := part(expr)
+		n, is := craft.Part(expr)
 		symbol := expr[:n]
 		expr = expr[n:]
 		switch {
@@ -203,7 +178,7 @@ func readLine(t testing.TB, line string, st *calc.State, w *calc.Working, result
 		text := rest[:end]
 		rest = rest[end:]
 		k, truth := quantity.KindRatio, math.NaN()
-		for i, s := range eq.Symbols {
+		for i, s := range eq.Symbols(nil) {
 			if s == symbols[n] {
 				k, truth = st.Value(w.Terms[i]).Kind(), st.SI(w.Terms[i])
 			}
@@ -230,7 +205,7 @@ func readLine(t testing.TB, line string, st *calc.State, w *calc.Working, result
 func lineHolds(t testing.TB, d *Display, st *calc.State, w *calc.Working, result calc.ID) {
 	t.Helper()
 	exact := roundedUp(w.Eq, evaluate(t, w.Eq.Expr, func(symbol string) float64 {
-		for i, s := range w.Eq.Symbols {
+		for i, s := range w.Eq.Symbols(nil) {
 			if s == symbol {
 				return st.SI(w.Terms[i])
 			}

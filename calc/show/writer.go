@@ -166,6 +166,10 @@ func (w *writer) sentence(s string, id calc.ID, a about) {
 			w.masses(id)
 		case "near":
 			w.nearest()
+		case "start", "end", "lasts":
+			w.startEnd(name)
+		case "ends", "next", "plan":
+			w.ofRun(name)
 		case "own":
 			w.own(id, a.limit)
 		case "other":

@@ -5,10 +5,12 @@
 //
 // A sentence may name numbers in braces, {hang.add}: whoever shows it puts the number there, with its unit. {name} is the name of
 // the number the sentence is about, {own} its value in the unit of its box, {part} the text at fault, {limit} a limit, {other} another
-// number's name or reading, {near} a suggestion, {units} the units or words that are taken, {masses} the masses of a list.
+// number's name or reading, {near} a suggestion, {units} the units or words that are taken, {masses} the masses of a list. {start} and {end} are when
+// the timetable starts and is over, {lasts} is how long it takes; of one that was started {ends} is when the step that is on ends, {next} what
+// is next, {plan} whose it is.
 package words
 
-import "strings"
+import "twistbench/calc/quantity"
 
 // Language is one of the languages of the page.
 type Language struct {
@@ -56,19 +58,30 @@ func search(list []entry, kind, key string) int {
 // compare compares s with kind and key together.
 func compare(s, kind, key string) int {
 	if n := len(kind); len(s) >= n {
-		if c := strings.Compare(s[:n], kind); c != 0 {
+		if c := order(s[:n], kind); c != 0 {
 			return c
 		}
-		return strings.Compare(s[n:], key)
+		return order(s[n:], key)
 	}
-	return strings.Compare(s, kind)
+	return order(s, kind)
+}
+
+// order returns -1 where a stands before b, 1 where it stands behind, and 0 where they are the same.
+func order(a, b string) int {
+	switch {
+	case a < b:
+		return -1
+	case a > b:
+		return 1
+	}
+	return 0
 }
 
 // Next cuts a sentence at its first name in braces: it returns what stands before it, the name, and what stands behind it. A sentence that
 // names nothing is all before.
 func Next(sentence string) (before, name, behind string) {
-	if i := strings.IndexByte(sentence, '{'); i >= 0 {
-		if n := strings.IndexByte(sentence[i:], '}'); n >= 0 {
+	if i := quantity.Index(sentence, '{'); i >= 0 {
+		if n := quantity.Index(sentence[i:], '}'); n >= 0 {
 			return sentence[:i], sentence[i+1 : i+n], sentence[i+n+1:]
 		}
 	}
@@ -82,12 +95,12 @@ func entries(text string) []entry {
 	var list []entry
 	for text != "" {
 		line := text
-		if i := strings.IndexByte(text, '\n'); i >= 0 {
+		if i := quantity.Index(text, '\n'); i >= 0 {
 			line, text = text[:i], text[i+1:]
 		} else {
 			text = ""
 		}
-		i := strings.IndexByte(line, '=')
+		i := quantity.Index(line, '=')
 		if i < 0 || line[0] == '#' {
 			continue
 		}

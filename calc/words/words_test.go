@@ -18,6 +18,7 @@ import (
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
+	"twistbench/calc/timetable"
 )
 
 // ingredients are the values of an identifier in the source of a package: of a member of composite literals, or of typed constants.
@@ -90,6 +91,10 @@ func built(t *testing.T) (keys []string) {
 	}
 	for i := range calc.Notes {
 		add("note.", calc.Notes[i].Key)
+	}
+	add("day.", "1", "2", "3", "4", "5", "6", "7")
+	for do := range timetable.NumDos {
+		add("do.", do.Key())
 	}
 	for i := range craft.Polymers {
 		add("word.", craft.Polymers[i].Key)
@@ -172,7 +177,7 @@ func literals(t *testing.T) map[string]bool {
 }
 
 // The head of a section, the steps, the drawings and the bench views are asked for by a key of which the page names a part.
-var asked = regexp.MustCompile(`^(fibre|hang|cut|twist|coil|clamp|heat)\.(heading|question)$|^bench\.hang\.under-set$`)
+var asked = regexp.MustCompile(`^(fibre|hang|cut|twist|coil|clamp|heat|clock|trouble)\.(heading|question)$|^trouble\.[a-z]+-(likely|try)$|^bench\.(hang\.under-set|coil\.travel)$`)
 
 func TestNoWordIsUnused(t *testing.T) {
 	used := literals(t)
@@ -195,7 +200,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 			prefixes[prefix] = true
 		}
 	}
-	ids := regexp.MustCompile(`^(strip\.then|heat\.second|sw\.js|page\.html)$`) // elements and files, not words
+	ids := regexp.MustCompile(`^(strip\.(then|clock)|heat\.second|clock\.(table|at|ready|first)|run\.\d|sw\.js|page\.html)$`) // elements and files, not words
 	for key := range literals(t) {
 		prefix, _, _ := strings.Cut(key, ".")
 		if prefixes[prefix] && calc.Find(key) == calc.None && !ids.MatchString(key) && !strings.HasPrefix(key, "draw.") {
@@ -205,7 +210,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 }
 
 // named are the placeholders that are no number of the plan; they are told in the package comment.
-var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses"}
+var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses", "start", "end", "lasts", "ends", "next", "plan"}
 
 func TestSentences(t *testing.T) {
 	doc, err := os.ReadFile("words.go")

@@ -79,7 +79,7 @@ func (p *plan) entry(id calc.ID) entry {
 	}
 	e := entry{Text: string(d.Append(nil, st, id))}
 	v := st.Value(id)
-	if v == nil {
+	if !v.Is() {
 		return e
 	}
 	si := number(v.SI())
@@ -203,7 +203,7 @@ func printKeys(w io.Writer) error {
 	for _, id := range ids() {
 		kind, unit, low, high, first := "text", "", "", "", ""
 		v := st.Value(id)
-		if v != nil {
+		if v.Is() {
 			kind = v.Kind().Name
 		}
 		if id.IsField() {

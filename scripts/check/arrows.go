@@ -23,7 +23,7 @@ const (
 	testify    = "github.com/stretchr/testify"
 )
 
-var core = []string{"calc/quantity", "calc/craft", "calc/trial", "calc", "calc/words", "calc/show"}
+var core = []string{"calc/quantity", "calc/craft", "calc/trial", "calc", "calc/timetable", "calc/words", "calc/show"}
 
 // builders are what a command may import.
 var builders = slices.Concat(core, []string{"scripts/internal/site"})
@@ -35,8 +35,9 @@ var allowed = []arrow{
 	{from: "calc/craft", to: core[:1]},
 	{from: "calc/trial", to: core[:1]},
 	{from: "calc", to: core[:3]},
-	{from: "calc/words", to: core[:4]},
-	{from: "calc/show", to: core[:5]},
+	{from: "calc/timetable", to: []string{"calc/quantity", "calc"}, tests: []string{"github.com/emersion/go-ical"}},
+	{from: "calc/words", to: core[:5]},
+	{from: "calc/show", to: core[:6]},
 	{from: "wasm", to: core, third: []string{safejs}},
 	{from: "scripts/internal/site", to: core},
 	{from: "scripts/build", to: builders},
@@ -44,7 +45,7 @@ var allowed = []arrow{
 	{from: "scripts/answer", to: builders},
 	{from: "scripts/check", to: builders},
 	{from: "scripts/check/browser", to: builders,
-		tests: []string{"github.com/chromedp/chromedp", "github.com/chromedp/cdproto"}},
+		tests: []string{"github.com/chromedp/chromedp", "github.com/chromedp/cdproto", "github.com/emersion/go-ical"}},
 }
 
 // notInCore are packages of the standard library that what is linked into the
@@ -54,7 +55,8 @@ var notInCore = []string{"fmt", "log", "reflect", "encoding/json", "html/templat
 // notLinked are packages that must not reach the page even through others.
 // fmt, and os and reflect with it, would be a ninth of the page (see wasm/safejs);
 // one call into time, a timer, would be a twentieth: the browser has timers.
-var notLinked = []string{"fmt", "os", "reflect", "time", "text/template", "html/template", "regexp", "encoding/json", "net/url", "math/rand"}
+// Packages strings and bytes bring unicode; calc/quantity cuts texts without.
+var notLinked = []string{"fmt", "unicode", "os", "reflect", "time", "text/template", "html/template", "regexp", "encoding/json", "net/url", "math/rand"}
 
 // A listed package, as go list prints it.
 type listed struct {

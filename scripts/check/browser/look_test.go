@@ -14,7 +14,7 @@ var (
 	zoomed = screen{"zoomed", 640, 400, 2, false} // the desk at 200 %
 	forced = look{"forced-colors", "active"}
 
-	steps = []string{"fibre", "hang", "cut", "twist", "coil", "clamp", "heat"}
+	steps = []string{"fibre", "hang", "cut", "twist", "coil", "clamp", "heat", "clock"}
 )
 
 // unfold opens everything that can be opened.

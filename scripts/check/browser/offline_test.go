@@ -128,7 +128,7 @@ func TestBrokenInstall(t *testing.T) {
 	p.kept()
 	p.reload()
 	dir := next(t)
-	icon := dir + "/icon-512.png"
+	icon := dir + "/icon.svg"
 	require.NoError(t, os.Remove(icon))
 	p.host.publish(dir)
 	failed := `navigator.serviceWorker.getRegistration().then(r => r.update()).then(() => new Promise(done => setTimeout(() =>

@@ -97,7 +97,7 @@ func (h *host) blank(s screen, looks ...look) *page {
 func (p *page) watch(event any) {
 	switch e := event.(type) {
 	case *network.EventRequestWillBeSent:
-		if url := e.Request.URL; !strings.HasPrefix(url, p.host.url()) {
+		if url := e.Request.URL; !strings.HasPrefix(url, p.host.url()) && !strings.HasPrefix(url, "data:") { // the browser's own signs in its boxes for dates
 			p.problem("a request to " + url)
 		}
 	case *runtime.EventExceptionThrown:
@@ -345,7 +345,7 @@ func (p *page) press(selector string) {
 		do { // what comes into sight may only then take its height
 			before = r?.y;
 			e.scrollIntoView({block: "center", behavior: "instant"});
-			await new Promise(requestAnimationFrame);
+			for (let i = 0; i < 3; i++) await new Promise(requestAnimationFrame);
 			r = e.getBoundingClientRect();
 		} while (r.y !== before);
 		const x = r.x + r.width / 2, y = r.y + r.height / 2;

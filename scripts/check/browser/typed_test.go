@@ -40,7 +40,31 @@ func TestTyped(t *testing.T) {
 			{"cut.precursor", "408.0 mm"}, {"cut.precursor:doubt", "± 17 mm"}, {"cut.length", "488 mm"}, {"cut.all-pieces", "6"}, {"cut.total", "2.928 m"}, {"cut.fibre-mass", "0.09878 g"},
 			{"clamp.first", "100.3 mm"}, {"clamp.first-move", "15.30 mm"}, {"clamp.second", "120.7 mm"}, {"clamp.second-move", "20.40 mm"}, {"clamp.second-of-first", "20.34 %"},
 			{"clamp.finished", "115.3 mm"}, {"clamp.travel-length", "35.70 mm"}, {"clamp.travel", "29.58 %"}, {"clamp.finished-travel", "26.31 %"},
+			{"twist.per-twisted", "478.4 turns/m"}, {"twist.per-precursor", "415.0 turns/m"}, {"twist.turns", "169.3 turns"}, {"twist.thickness", "0.5583 mm"}, {"twist.time", "67.5 s"},
+			{"coil.index", "1.329"}, {"coil.count", "147.5 coils"}, {"coil.pitch", "0.5764 mm"}, {"coil.gap", "0.001 mm"}, {"coil.turns", "281.4 turns"}, {"coil.solid", "84.82 mm"}, {"coil.travel", "29.73 %"},
 		}},
+		{"turns in all",
+			[]pair{{"twist.turns", "150"}},
+			// 150 ÷ 0.408 m = 367.65 per metre; with q = π × 0.52 mm × that = 0.60060 and s = √(1 − q²), cos a = (1 + s)/(3 − s): 35.134°.
+			[]pair{{"twist.per-precursor", "367.6 turns/m"}, {"twist.bias", "35.13 °"}, {"twist.thickness", "0.5482 mm"}, {"coil.count", "151.2 coils"}, {"coil.turns", "266.2 turns"}, {"twist.turns:mark", says("mark.given", "")}}},
+		{"turns per inch",
+			[]pair{{"twist.per-precursor", "10 tpi"}},
+			[]pair{{"twist.turns", "160.6 turns"}, {"twist.per-precursor:says", says("reading.echo", "", "393.7 turns/m")}}},
+		{"own count and another drill",
+			[]pair{{"twist.counted", "160"}, {"twist.speed", "5 turns/s"}},
+			// four fifths of 160; 281.4 ÷ 5
+			[]pair{{"twist.onset", "160 turns"}, {"twist.slow", "128 turns"}, {"twist.slow-time", "25.6 s"}, {"twist.time", "56.3 s"}}},
+		{"an index in place of the outside diameter",
+			[]pair{{"coil.index", "1.5"}},
+			// D = 1.5 × 0.5583 = 0.8374 mm; π D ÷ √((4.8 ÷ 1.1527)² − 1) = 0.6508 mm
+			[]pair{{"coil.outside", "1.396 mm"}, {"coil.pitch", "0.6508 mm"}, {"coil.count", "130.6 coils"}, {"coil.outside:mark", says("mark.worked", "")}}},
+		{"coils counted on the piece",
+			[]pair{{"coil.count", "140"}},
+			// what was cut stays; 408 ÷ 1.1527 ÷ 140 = 2.5282 mm in each coil, p = √(2.5282² − (π × 0.7417)²) = 0.981 mm
+			[]pair{{"cut.precursor", "408 mm"}, {"cut.length", "488 mm"}, {"coil.turn-length", "2.528 mm"}, {"coil.pitch", "0.9810 mm"}, {"cut.ratio", "2.971"}, {"clamp.coiled", "137.3 mm"}}},
+		{"coils counted and length measured",
+			[]pair{{"clamp.measured", "86"}, {"coil.count", "145"}},
+			[]pair{{"coil.pitch", "0.5931 mm"}, {"cut.precursor", "408 mm"}, {"clamp.this-ratio", "4.744 : 1"}, {"coil.shape-ratio", "4.673 : 1"}}},
 		{"another fibre and stress",
 			[]pair{{"fibre.diameter", "0.50"}, {"hang.stress", "16"}},
 			// π/4 × 0.50² = 0.19635 mm², × 1140 kg/m³ = 223.84 tex, × 16 MPa = 3.1416 N, ÷ 9.80665 = 320.35 g, less the hook of 35 g;

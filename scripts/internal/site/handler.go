@@ -18,6 +18,7 @@ var types = map[string]string{
 	".wasm":        "application/wasm",
 	".webmanifest": "application/manifest+json",
 	".png":         "image/png",
+	".svg":         "image/svg+xml",
 }
 
 // entry is one file as it is sent: plain or, where that is shorter, squeezed.

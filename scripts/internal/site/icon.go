@@ -7,6 +7,7 @@ import (
 	"image/color"
 	"image/png"
 	"math"
+	"strings"
 )
 
 // The icon is the page's own thread: a fibre that hangs straight, coils, and
@@ -38,38 +39,60 @@ const (
 	step    = 16          // steps in a sample
 )
 
-// icons are the pictures that are made: any other size is the browser's work.
-// The maskable one keeps its drawing inside the circle of 0.8 of the width
-// that no mask may cut (W3C, Web Application Manifest, icon masks).
-var icons = []struct {
-	size int // pixels
-	mark string
-	tall float64 // height of the drawing over that of the picture; above 1 the fibre runs off it
-}{
-	{192, "", 1.1},
-	{512, "", 1.1},
-	{512, "maskable", 0.72},
-	{180, "", 1.1},
-}
+// The icons: lines, for any size, and a picture for where lines are not taken.
+const (
+	iconName  = "icon.svg"
+	touchName = "icon-180.png"
+	touchSize = 180 // pixels
+)
 
-func iconName(size int, mark string) string {
-	if mark != "" {
-		mark = "-" + mark
-	}
-	return fmt.Sprintf("icon-%d%s.png", size, mark)
-}
+// Height of the drawing over that of the icon; above 1 the fibre runs off it. In lines it is kept inside the circle of 0.8 of the width that no
+// mask may cut (W3C, Web Application Manifest, icon masks).
+const (
+	tallLines   = 0.72
+	tallPicture = 1.1
+)
 
 func drawIcons() ([]File, error) {
-	var files []File
-	for _, i := range icons {
-		var b bytes.Buffer
-		e := png.Encoder{CompressionLevel: png.BestCompression}
-		if err := e.Encode(&b, drawIcon(i.size, i.tall)); err != nil {
-			return nil, err
-		}
-		files = append(files, File{iconName(i.size, i.mark), b.Bytes()})
+	var b bytes.Buffer
+	e := png.Encoder{CompressionLevel: png.BestCompression}
+	if err := e.Encode(&b, drawIcon(touchSize, tallPicture)); err != nil {
+		return nil, err
 	}
-	return files, nil
+	return []File{{iconName, drawLines()}, {touchName, b.Bytes()}}, nil
+}
+
+// drawLines draws the icon as an SVG of a width of 512.
+func drawLines() []byte {
+	const width = 512
+	var b bytes.Buffer
+	place := func(x, y float64) string {
+		return fmt.Sprintf("%d %d", int(math.Round(width/2+x*tallLines*width)), int(math.Round(width/2+(y-0.5)*tallLines*width)))
+	}
+	line := func(i ink, thickness float64, points ...string) {
+		fmt.Fprintf(&b, `<path stroke="%s" stroke-width="%d" d="M%s"/>`, hue(i), int(math.Round(thickness*tallLines*width)), strings.Join(points, " "))
+	}
+	coil := func(from, to float64) (points []string) {
+		for k := range int((to-from)*16) + 1 {
+			points = append(points, place(along(from+float64(k)/16)))
+		}
+		return points
+	}
+	fmt.Fprintf(&b, `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 %d %[1]d" fill="none" stroke-linejoin="round" stroke-linecap="round"><path fill="%s" d="M0 0h%[1]dv%[1]dH0z"/>`, width, hue(paper))
+	line(back, thick, coil(0, turns)...)
+	line(front, thick, place(0, 0), place(0, from))
+	line(front, thick, place(0, to), place(0, 1))
+	for t := range int(turns) {
+		line(paper, thick+2*gap, coil(float64(t)+0.3125, float64(t)+0.6875)...)
+		line(front, thick, coil(float64(t)+0.25, float64(t)+0.75)...)
+	}
+	b.WriteString("</svg>\n")
+	return b.Bytes()
+}
+
+func hue(i ink) string {
+	c := paint[i]
+	return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B)
 }
 
 // The fibre in units of the drawing's height, from its top: the coil stands

@@ -74,11 +74,15 @@ func (r *renderer) funcs() template.FuncMap {
 		"notes":    r.notes,
 		"polymers": r.polymers,
 		"bench":    r.bench,
+		"rows":     r.rows,
+		"cards":    cards,
+		"minutes":  func() []int { return []int{1, 5, 15} },
 		"drawing":  func(key string) (template.HTML, error) { return r.drawing("drawing", key) },
 		"thread":   func(key string) (template.HTML, error) { return r.drawing("thread", "thread."+key) },
 		"shapes":   r.shapes,
 		"title":    func(key string) string { return r.slots["draw."+key+":title t"] },
 		"desc":     func(key string) string { return r.slots["draw."+key+":desc t"] },
+		"seen":     r.seen,
 	}
 }
 
@@ -126,7 +130,7 @@ type option struct {
 type box struct {
 	Key, Label, Name, Letter, Hint, Mode, About string
 	Value, State, Mark, Says, Other, Sure       string
-	Unit, UnitWords                             string
+	Unit, UnitWords, Type                       string
 	List, Why                                   bool
 	Units, Options                              []option
 	Doubt                                       *box
@@ -158,7 +162,7 @@ func (r *renderer) field(key string) (*box, error) {
 	}
 	at := func(suffix, what string) string { return r.slots[key+suffix+" "+what] }
 	b := &box{
-		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Mode: "decimal",
+		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Type: "text", Mode: "decimal",
 		Value: at("", show.Value), State: at(":box", show.State), Mark: at(":mark", show.Text), Says: at(":says", show.Text), Other: at(":other", show.Text), Sure: at(":doubt", show.Text),
 		Why: show.HasWorking(id),
 	}
@@ -183,6 +187,10 @@ func (r *renderer) field(key string) (*box, error) {
 		b.Mode = "numeric"
 	case quantity.StyleRatio:
 		b.Mode = "text"
+	case quantity.StyleDay:
+		b.Type, b.Mode = "date", ""
+	case quantity.StyleClock:
+		b.Type, b.Mode = "time", ""
 	}
 	if f.Unit != "" && !b.List && f.Words == nil {
 		b.Unit = at(":unit", show.Value)
@@ -312,9 +320,62 @@ func (r *renderer) bench(key, next string, keys ...string) (template.HTML, error
 				return "", err
 			}
 		}
-		data.Numbers = append(data.Numbers, number{k, label, v, r.state.Value(calc.Find(k)) == nil})
+		data.Numbers = append(data.Numbers, number{k, label, v, !r.state.Value(calc.Find(k)).Is()})
 	}
 	return r.part("bench", data)
+}
+
+// rows renders the rows of a table.
+func (r *renderer) rows(id string) (template.HTML, error) {
+	v, err := r.slot(id, show.Rows)
+	var b strings.Builder
+	for row := range strings.SplitSeq(v, string(rune(show.Row))) {
+		b.WriteString("<tr>")
+		for cell := range strings.SplitSeq(row, string(rune(show.Cell))) {
+			b.WriteString("<td>" + template.HTMLEscapeString(cell) + "</td>")
+		}
+		b.WriteString("</tr>")
+	}
+	return template.HTML(b.String()), err
+}
+
+// card is a place for one load of a timetable that was started.
+type card struct {
+	ID string
+	N  int
+}
+
+func cards() (all []card) {
+	for n, id := range show.CardIDs {
+		all = append(all, card{id, n})
+	}
+	return all
+}
+
+// seen renders a row of what one may see and what to try then, with links to numbers to look at; some of them show the number.
+func (r *renderer) seen(key string, keys ...string) (template.HTML, error) {
+	type link struct {
+		Key, Label string
+		Number     template.HTML
+	}
+	data := struct {
+		Key string
+		At  []link
+	}{Key: key}
+	for _, k := range keys {
+		at := link{Key: k}
+		var err error
+		if at.Label, err = r.say("label." + k); err != nil {
+			return "", err
+		}
+		if r.slots["n:"+k+" "+show.Text] != "" {
+			if at.Number, err = r.number(k); err != nil {
+				return "", err
+			}
+		}
+		data.At = append(data.At, at)
+	}
+	return r.part("seen", data)
 }
 
 func (r *renderer) drawing(name, key string) (template.HTML, error) {
@@ -338,7 +399,7 @@ func (r *renderer) shapes(key string) (template.HTML, error) {
 			if s.Anchor != "" {
 				fmt.Fprintf(&b, ` text-anchor="%s"`, s.Anchor)
 			}
-			for _, attribute := range [...]string{"d", "x", "y", "transform"} {
+			for _, attribute := range [...]string{"d", "x", "y", "transform", "stroke-width"} {
 				if v, ok := r.slots[s.ID+" "+attribute]; ok {
 					fmt.Fprintf(&b, ` %s="%s"`, attribute, template.HTMLEscapeString(v))
 				}

@@ -108,9 +108,11 @@ func read(root string) (parts, error) {
 		{filepath.Join(root, "web", "manifest.webmanifest"), &p.manifest},
 		{filepath.Join(root, "web", "sw.js"), &p.worker},
 	} {
-		if *f.to, err = os.ReadFile(f.path); err != nil {
+		source, err := os.ReadFile(f.path)
+		if err != nil {
 			return p, err
 		}
+		*f.to = lean(source)
 	}
 	p.icons, err = drawIcons()
 	return p, err
@@ -129,15 +131,15 @@ func assemble(p parts) (files []File, version string, err error) {
 		Boot:     add(hashed("boot", ".js", p.boot), p.boot),
 		Style:    add(hashed("style", ".css", p.style), p.style),
 		Manifest: add("manifest.webmanifest", p.manifest),
-		Icon:     iconName(192, ""),
-		Touch:    iconName(180, ""),
+		Icon:     iconName,
+		Touch:    touchName,
 	}
 	files = append(files, p.icons...)
 	page, err := p.page(n)
 	if err != nil {
 		return nil, "", fmt.Errorf("page: %w", err)
 	}
-	add("index.html", page)
+	add("index.html", leanPage(page))
 	if err := checkManifest(p.manifest, files); err != nil {
 		return nil, "", err
 	}

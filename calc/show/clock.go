@@ -1,0 +1,209 @@
+package show
+
+import (
+	"twistbench/calc"
+	"twistbench/calc/quantity"
+	"twistbench/calc/timetable"
+)
+
+// clock is the timetable of a plan, as it was last worked out.
+type clock struct {
+	_ [0]func() // not compared
+
+	steps   []timetable.Step
+	total   int               // s
+	unknown calc.ID           // what has to be given before there are steps
+	start   timetable.Instant // 0 while it has no day and time
+	fit     timetable.Fit     // of the day and time
+}
+
+// Run returns the timetable of the plan that was shown last as one that starts, now or at the time that was typed. Where something has to be
+// given for that, it returns the field.
+//
+//go:noinline
+func (d *Display) Run(now bool) (r *timetable.Run, missing calc.ID) {
+	c := &d.clock
+	start := c.start
+	if now {
+		start = d.Now
+	}
+	if c.unknown != calc.None {
+		return nil, c.unknown
+	}
+	if start == 0 {
+		return nil, calc.ClockTime
+	}
+	return &timetable.Run{Start: start, Seen: d.Now, Steps: append([]timetable.Step(nil), c.steps...)}, calc.None
+}
+
+// plan works out the timetable.
+func (w *writer) plan() {
+	c := &w.clock
+	p := &w.st.Plan
+	t := timetable.Times{Stages: 2, Loads: 1}
+	for part := range timetable.NumParts { // the parts are in the order of their fields
+		t.Part[part] = quantity.Time(w.st.SI(calc.HeatPreheat + calc.ID(part)))
+	}
+	if p.Stages == calc.StagesOne {
+		t.Stages = 1
+	}
+	if n := w.st.SI(calc.HeatLoads); n > 1 {
+		t.Loads = int(min(n, timetable.MaxLoads))
+	}
+	var unknown timetable.Part
+	c.steps, unknown = timetable.Steps(c.steps[:0], &t)
+	c.total, c.unknown, c.start = timetable.Total(c.steps), calc.None, 0
+	if unknown < timetable.NumParts {
+		c.unknown = calc.HeatPreheat + calc.ID(unknown)
+	}
+	if w.Now == 0 || !known(float64(p.Time)) {
+		return
+	}
+	day := p.Day
+	if !known(float64(day)) {
+		day, _ = w.Zone.Local(w.Now)
+	}
+	c.start, c.fit = w.Zone.Instant(day, p.Time)
+	if p.ClockMode == calc.ClockReady {
+		c.start -= timetable.Instant(c.total)
+	}
+}
+
+// timetable appends the slots of the clock's section: a row for each step, and when all is done.
+func (w *writer) timetable() {
+	c := &w.clock
+	w.open("clock.table", "", Rows)
+	for i := range c.steps {
+		s := &c.steps[i]
+		if i > 0 {
+			w.char(Row)
+		}
+		w.moment(s.Start)
+		if s.Do.Hands() {
+			w.str(" ●")
+		}
+		w.char(Cell)
+		w.doing(s)
+		w.char(Cell)
+		if s.Length > 0 {
+			w.hm(s.Length)
+		}
+	}
+	w.shut()
+	w.text("clock.at", "")
+	if c.unknown != calc.None {
+		w.str(quantity.Unknown)
+	} else {
+		w.moment(c.total)
+	}
+	w.shut()
+	w.text("clock.ready", "")
+	w.ready()
+	w.shut()
+}
+
+// ready appends when all is done, or what has to be given first.
+func (w *writer) ready() {
+	switch c := &w.clock; {
+	case c.unknown != calc.None:
+		w.needing(c.unknown)
+	case c.start == 0:
+		w.words("clock.lasts")
+	default:
+		w.words("clock.from")
+	}
+}
+
+// startEnd appends when the timetable starts or ends, or how long it lasts.
+func (w *writer) startEnd(name string) {
+	c := &w.clock
+	switch name {
+	case "start":
+		w.when(c.start, w.Now)
+	case "end":
+		w.when(c.start+timetable.Instant(c.total), w.Now)
+	default:
+		w.hm(c.total)
+	}
+}
+
+// clockSays appends what there is to say of the time that was typed.
+func (w *writer) clockSays() {
+	switch c := &w.clock; {
+	case c.start == 0 || c.unknown != calc.None:
+	case c.start < w.Now-60:
+		w.words("clock.past")
+	case c.fit == timetable.Never:
+		w.words("clock.never")
+	case c.fit == timetable.Doubled:
+		w.words("clock.twice")
+	}
+}
+
+// moment appends when the timetable is so many seconds old: on the clock, or counted from its start.
+//
+//go:noinline
+func (w *writer) moment(seconds int) {
+	if start := w.clock.start; start != 0 {
+		w.when(start+timetable.Instant(seconds), start)
+		return
+	}
+	w.char('+')
+	w.hm(seconds)
+}
+
+// when appends what local clocks say at an instant: 09:55, with the day of the week if it is on another day than an instant before, and
+// with the date if that is not in the week after it.
+//
+//go:noinline
+func (w *writer) when(i, from timetable.Instant) {
+	day, clock := w.Zone.Local(i)
+	was, _ := w.Zone.Local(from)
+	if day != was {
+		n := day.Weekday()
+		w.wordsOf("day.", "1234567"[n-1:n])
+		w.char(' ')
+		if day < was || day > was+6 {
+			date := day.Date()
+			w.int(date.Year)
+			w.char('-')
+			w.two(date.Month)
+			w.char('-')
+			w.two(date.Day)
+			w.char(' ')
+		}
+	}
+	w.hm(int(clock))
+}
+
+// hm appends hours and minutes.
+//
+//go:noinline
+func (w *writer) hm(seconds int) {
+	if seconds < 36000 {
+		w.char('0')
+	}
+	w.int(seconds / 3600)
+	w.char(':')
+	w.two(seconds / 60 % 60)
+}
+
+// two appends a number below 100 in two digits.
+//
+//go:noinline
+func (w *writer) two(n int) {
+	w.char(byte('0' + n/10))
+	w.char(byte('0' + n%10))
+}
+
+// doing appends what is done in a step, and with which load if it is not the first.
+//
+//go:noinline
+func (w *writer) doing(s *timetable.Step) {
+	w.wordsOf("do.", s.Do.Key())
+	if s.Load > 1 {
+		w.words("clock.load")
+		w.char(' ')
+		w.int(s.Load)
+	}
+}

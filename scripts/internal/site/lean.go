@@ -1,0 +1,39 @@
+package site
+
+import (
+	"bytes"
+	"regexp"
+)
+
+// lean drops what only a reader of the source needs: the white space that
+// lines begin with, empty lines, and lines that are nothing but a comment,
+// save a copyright notice. A text that a line leaves open (an odd backtick)
+// would change, and stays as it is.
+func lean(source []byte) []byte {
+	var out []byte
+	notice := false // in a copyright notice
+	for whole := range bytes.Lines(source) {
+		line := bytes.TrimSpace(whole)
+		if bytes.Count(line, []byte("`"))%2 != 0 {
+			return source
+		}
+		comment := bytes.HasPrefix(line, []byte("//")) || bytes.HasPrefix(line, []byte("/*")) && bytes.HasSuffix(line, []byte("*/"))
+		notice = comment && (notice || bytes.Contains(line, []byte("Copyright")))
+		if len(line) == 0 || comment && !notice {
+			continue
+		}
+		out = append(out, bytes.TrimLeft(whole, " \t")...)
+	}
+	return out
+}
+
+// quoted is an attribute whose value needs no quotes.
+var quoted = regexp.MustCompile(` ([a-z-]+)="([\w.:-]+)"`)
+
+// leanPage drops from a page what HTML does without: quotes round a plain
+// value, and the ends of options. No element of it may end in "/>", or the
+// slash would belong to the value.
+func leanPage(page []byte) []byte {
+	page = quoted.ReplaceAll(lean(page), []byte(" $1=$2"))
+	return bytes.ReplaceAll(page, []byte("</option>"), nil)
+}

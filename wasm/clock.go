@@ -1,0 +1,137 @@
+//go:build js && wasm
+
+package main
+
+import (
+	"strings"
+
+	"twistbench/calc"
+	"twistbench/calc/show"
+	"twistbench/calc/timetable"
+)
+
+// clock is the timetables that were started, each with its entry on the shelf. What they show is worked out anew from the browser's clock at
+// every tick: a tick that comes late, or not at all while the page is hidden, makes nothing wrong.
+type clock struct {
+	runs       show.Runs
+	last, next []byte // slots
+	due        bool   // something needs hands
+}
+
+const runPrefix = "twistbench/run/"
+
+// takeNow takes the time of an event, and the local clocks where it tells of them.
+func (a *app) takeNow(h *happening) {
+	now, zone := timetable.ParseNow(h.now)
+	a.display.Now = now
+	if zone != nil {
+		a.display.Zone = zone
+	}
+}
+
+// openRuns reads the runs that are kept; what can't be read is let alone.
+func (a *app) openRuns() {
+	for i := range a.clock.runs {
+		r := &timetable.Run{}
+		if text, _ := a.shelf.get(runKey(i)); !r.Parse(text) {
+			r = nil
+		}
+		a.clock.runs[i] = r
+	}
+	a.tick()
+}
+
+// runKey returns the entry of a run.
+//
+//go:noinline
+func runKey(i int) string { return runPrefix + decimal(i) }
+
+// tick shows the runs as they are now. Where one needs hands all of a sudden, that is said, and shown in place of another step's bench view.
+//
+//go:noinline
+func (a *app) tick() {
+	c := &a.clock
+	var due string
+	c.next, due = a.display.Started(c.next[:0], &c.runs)
+	a.out = show.Changes(a.out, c.last, c.next)
+	c.last, c.next = c.next, c.last
+	if c.due != (due != "") {
+		c.due = !c.due
+		a.put("say", text, due)
+		if c.due && a.bench != "" {
+			a.openBench("clock")
+		}
+	}
+}
+
+// timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
+func (a *app) timed(do string) {
+	r, missing := a.display.Run(do == "start")
+	if r == nil {
+		key := missing.Key()
+		a.tell("clock.missing", a.say("name."+key, ""))
+		a.put(key, focus, "")
+		return
+	}
+	r.Name = calc.Clean(a.name)
+	if do == "calendar" {
+		a.file(r)
+		return
+	}
+	for i, taken := range a.clock.runs {
+		if taken == nil {
+			a.clock.runs[i] = r
+			a.keepRun(i)
+			a.openBench("clock")
+			return
+		}
+	}
+	a.tell("clock.full", "")
+}
+
+// file hands over a calendar file.
+//
+//go:noinline
+func (a *app) file(r *timetable.Run) {
+	a.put("clock-file", "b", r.Name+".ics\x1c"+a.display.Calendar(r))
+}
+
+// keepRun writes a run to the shelf, or takes it off where it was stopped.
+//
+//go:noinline
+func (a *app) keepRun(i int) {
+	if r := a.clock.runs[i]; r.Off {
+		a.shelf.remove(runKey(i))
+	} else if !a.shelf.set(runKey(i), r.Text()) {
+		a.tell("say.not-kept", "")
+	}
+	a.tick()
+}
+
+// onCard is a tap on a button of a card.
+func (a *app) onCard(h *happening) {
+	i := int(h.key[0] - '0')
+	r := a.clock.runs[i]
+	by := 0
+	switch h.do {
+	case "file":
+		a.file(r)
+	case "seen":
+		r.Seen = a.display.Now
+	case "late-1":
+		by = 1
+	case "late-5":
+		by = 5
+	case "late-15":
+		by = 15
+	case "early-5":
+		by = -5
+	case "stop":
+		r.Off = !r.Off
+	}
+	r.Late(a.display.Now, by*60)
+	a.keepRun(i)
+}
+
+// isRun reports whether an entry of the shelf is a run.
+func isRun(key string) bool { return strings.HasPrefix(key, runPrefix) }
