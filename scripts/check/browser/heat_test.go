@@ -57,10 +57,6 @@ func TestHeatSection(t *testing.T) {
 			p.until(`!` + byID("heat.second") + `.hidden`)
 
 			p.press(`#heat a[href="#clamp.retained"]`)
-			p.shot("retained-" + s.name)
-			for range 4 {
-				t.Log(eval[string](p, `new Promise(r=>setTimeout(()=>r(JSON.stringify([location.hash, scrollY, `+byID("clamp.retained")+`.getBoundingClientRect(), innerHeight])), 500))`))
-			}
 			p.until(byID("clamp.retained") + `.checkVisibility() && ` + byID("clamp.retained") + `.getBoundingClientRect().top > 0 && ` + byID("clamp.retained") + `.getBoundingClientRect().bottom < innerHeight`)
 			p.fill("clamp.retained", "70")
 			p.leave()
