@@ -3,9 +3,8 @@
 package main
 
 import (
-	"strings"
-
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 	"twistbench/calc/show"
 	"twistbench/calc/timetable"
 )
@@ -134,4 +133,7 @@ func (a *app) onCard(h *happening) {
 }
 
 // isRun reports whether an entry of the shelf is a run.
-func isRun(key string) bool { return strings.HasPrefix(key, runPrefix) }
+func isRun(key string) bool {
+	_, is := quantity.CutPrefix(key, runPrefix)
+	return is
+}

@@ -2,7 +2,8 @@ package timetable
 
 import (
 	"strconv"
-	"strings"
+
+	"twistbench/calc/quantity"
 )
 
 // Run is a timetable that was started.
@@ -106,15 +107,16 @@ func (r *Run) Parse(text string) bool {
 		last = step.Start
 		steps = append(steps, step)
 	}
-	if !ok || s.bad || steps == nil || !strings.HasPrefix(s.text, "=") || start > latest || seen > latest {
+	name, named := quantity.CutPrefix(s.text, "=")
+	if !ok || s.bad || steps == nil || !named || start > latest || seen > latest {
 		return false
 	}
-	for i := range len(s.text) {
-		if s.text[i] < ' ' || s.text[i] == 0x7f {
+	for i := range len(name) {
+		if name[i] < ' ' || name[i] == 0x7f {
 			return false
 		}
 	}
-	*r = Run{Name: s.text[1:], Start: Instant(start), Seen: Instant(seen), Steps: steps}
+	*r = Run{Name: name, Start: Instant(start), Seen: Instant(seen), Steps: steps}
 	return true
 }
 
