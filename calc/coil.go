@@ -30,6 +30,7 @@ func pitchOfCount(p *Plan) {
 func third(p *Plan) {
 	given := p.Given[ShapeGroup]
 	switch {
+	case narrow(p): // no coil is: it has no pitch and no ratio
 	case !given.Has(CutRatio):
 		p.Ratio = craft.RatioOfShape(p.Mean, p.Pitch, p.Contraction)
 	case given.Has(CoilMean) || given.Has(CoilOutside) || given.Has(CoilIndex):
@@ -38,6 +39,9 @@ func third(p *Plan) {
 		p.Mean = craft.DiameterOfRatio(p.Pitch, shapeRatio(p), p.Contraction)
 	}
 }
+
+// narrow reports whether the mean diameter is under the thickness of the fibre.
+func narrow(p *Plan) bool { return p.Mean < p.Thickness*(1-1e-9) }
 
 func coilResults(p *Plan, r *Results) {
 	r.CoilAngle = craft.PitchAngle(p.Mean, p.Pitch)

@@ -61,6 +61,7 @@ var Notes = [...]Note{
 	{"coil-overlap", CoilOutside, Stop},
 	{"coil-unlike", CoilOutside, Care},
 	{"coil-open", CoilOutside, Fine},
+	{"coil-counted", CoilOutside, Care},
 	{"coil-lengths", CoilOutside, Care},
 	{"coil-unknown", CoilOutside, Stop},
 	{"coil-past", CoilTravel, Stop},
@@ -159,20 +160,22 @@ func (n *Note) When(s *State) bool {
 	case "onset-early":
 		return p.Turns > r.Onset[2]
 	case "coil-thin":
-		return p.Mean < p.Thickness*(1-1e-9)
+		return narrow(p)
 	case "coil-overlap":
-		return p.Mean >= p.Thickness*(1-1e-9) && r.CoilGap < -overlap(s)
+		return !narrow(p) && r.CoilGap < -overlap(s)
 	case "coil-unlike":
 		i := p.Index
 		return i >= 1 && (i < r.LoadIndex[1]*0.8 || i > r.LoadIndex[2]*1.2)
 	case "coil-open":
 		return r.CoilGap > overlap(s)
+	case "coil-counted":
+		return p.Given[ShapeGroup].Has(CoilCount) && p.Given[LengthGroup].Has(CutPrecursor) && !known(p.Measured) && known(p.Pitch)
 	case "coil-lengths":
 		d := float64(r.ShapeRatio / r.ThisRatio)
 		return !p.Given[ShapeGroup].Has(CutRatio) && (d < 0.93 || d > 1.07)
 	case "coil-unknown":
 		given := p.Given[ShapeGroup]
-		return known(s.SI(given[0])) && known(s.SI(given[1])) && known(p.Contraction) && (!known(p.Pitch) || !known(p.Mean))
+		return known(s.SI(given[0])) && known(s.SI(given[1])) && known(p.Contraction) && !narrow(p) && (!known(p.Pitch) || !known(p.Mean))
 	case "coil-past":
 		return r.CoilTravelLength < 0
 	case "rod-same":

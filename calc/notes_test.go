@@ -48,6 +48,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"coil-overlap": {"coil.outside=1.3 mm&coil.pitch=0.5 mm", "coil.outside=1.3 mm&coil.pitch=0.56 mm"}, // they touch at 0.575 mm
 	"coil-unlike":  {"coil.outside=1.8 mm", "coil.outside=1.6 mm"},                                      // index 2.22 and 1.87; 1.58 at most
 	"coil-open":    {"coil.outside=1.3 mm&coil.pitch=0.7 mm", "coil.outside=1.3 mm&coil.pitch=0.58 mm"},
+	"coil-counted": {"coil.outside=1.3 mm&coil.count=140&cut.precursor=408 mm", "coil.outside=1.3 mm&coil.count=140&cut.precursor=408 mm&clamp.measured=86 mm"},
 	"coil-lengths": {"clamp.measured=95 mm&coil.outside=1.3 mm&coil.pitch=0.576 mm", "clamp.measured=86 mm&coil.outside=1.3 mm&coil.pitch=0.576 mm"}, // 4.8 against 4.29 and 4.74
 	"coil-unknown": {"coil.outside=1.3 mm&coil.count=160&cut.precursor=408 mm", "coil.outside=1.3 mm&coil.count=150&cut.precursor=408 mm"},           // 151.8 coils lie flat
 	"coil-past":    {"clamp.second-stretch=-1 %&clamp.first-stretch=0", "clamp.second-stretch=0&clamp.first-stretch=0"},                              // solid at 84.82 of 85 mm

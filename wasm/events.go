@@ -207,6 +207,10 @@ func (a *app) tap(h *happening) error {
 		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
 	case "speed":
 		a.take(calc.TwistSpeed, string(a.display.Append(nil, &a.state, calc.TwistTimedSpeed)))
+	case "count":
+		if a.state.Text(calc.TwistCounted) != "" {
+			a.take(calc.TwistTurns, string(a.display.Append(nil, &a.state, calc.TwistOnset)))
+		}
 	case "tap":
 		return a.tapped()
 	case "new":

@@ -114,9 +114,9 @@
     }
   }
 
-  // Of each change of the local clocks from a month ago to three years from now: when, in seconds, and how many they are ahead of UTC, and a day more.
   const now = () => Math.floor(Date.now() / 1000) + " ";
 
+  // Of each change of the local clocks from a month ago to three years from now: when, in seconds, and how many they are ahead of UTC, and a day more.
   function zone() {
     const ahead = (t) => 86400 - 60 * new Date(t * 1000).getTimezoneOffset();
     const week = 604800;

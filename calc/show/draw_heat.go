@@ -116,7 +116,11 @@ func drawHeat(sk *sketch) {
 	s.span(heatUsual, 140, 157, float64(book.Setting.Low), float64(book.Setting.High), "draw.heat.usual")
 	s.span(heatFrame, 168, 185, coldRoom, float64(p.FrameLimit), "draw.heat.frame")
 
-	s.label(heatSetLabel, left, heatHead-10, s.w, known(peak), "draw.heat.set")
+	key := "draw.heat.set"
+	if dial := float64(sk.st.Out.Dial); known(dial) && dial != set {
+		key = "draw.heat.dial"
+	}
+	s.label(heatSetLabel, left, heatHead-10, s.w, known(peak), key)
 	n := s.text(heatMeltLabel)
 	if known(melt) {
 		s.words("draw.heat.melt")

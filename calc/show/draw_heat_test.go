@@ -72,6 +72,7 @@ func TestHeatWords(t *testing.T) {
 		{"heat.frame-limit=230 °C", false, map[string]string{"frame-label": "frame stands 230 °C"}},
 		{"heat.frame-limit=600 °C", false, map[string]string{"frame-label": ""}}, // far off the bar
 		{"heat.set=", false, map[string]string{"set-label": "", "margin-label": "", "melt-label": "melts from 255 °C"}},
+		{"heat.dial-1=150&heat.probe-1=178", false, map[string]string{"set-label": "dial 152 °C for 180 °C, peak 190 °C"}},
 		{"heat.overshoot=", false, map[string]string{"set-label": "", "margin-label": ""}},
 		{"fibre.polymer=other", false, map[string]string{"melt-label": "needs melting point", "margin-label": "", "glass-label": "", "usual-label": ""}},
 		{"fibre.polymer=pvdf&heat.set=120", false, map[string]string{"usual-label": "", "glass-label": ""}},    // no setting is known, and its transition is in the cold

@@ -117,6 +117,7 @@ group.tap = Tap at every so many turns
 group.use-speed = Use this speed
 group.counting = Your own trial
 group.counting-hint = The count at which the first coil came beats any estimate.
+group.use-count = Use this count as the turns of twist
 group.shape = Shape: type any two
 group.shape-hint = Outside diameter, mean diameter and index say one thing; pitch, count and coils per length another; the ratio is the third.
 group.room-to-contract = Room to contract
