@@ -34,6 +34,12 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 			}
 			if next >= 0 {
 				c.next, c.ends = &r.Steps[next], r.Begins(next)
+				for ; j >= 0; j-- { // what is on in the load that is next, not in another
+					if s := &r.Steps[j]; s.Load == c.next.Load {
+						on = s
+						break
+					}
+				}
 			}
 			if !r.Off {
 				state, strip = "on", "on"

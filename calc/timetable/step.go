@@ -71,7 +71,7 @@ func (s *Step) End() int { return s.Start + s.Length }
 
 // Steps appends the steps of the making to none, in the order of their starts. All loads share one oven: one goes in when the one before it is
 // out and its own pieces are ready, all of them for the first heat-set and then all for the second; what is done outside goes on beside. A
-// step of no length is left out, unless hands are needed for it. A part that is unknown, or lasts more than a year, gives no steps, and is
+// preheat, recovery or rest of no length is left out. A part that is unknown, or lasts more than a year, gives no steps, and is
 // returned; NumParts stands for none.
 func Steps(none []Step, t *Times) ([]Step, Part) {
 	m := maker{steps: none}
