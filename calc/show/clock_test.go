@@ -189,6 +189,21 @@ func TestRuns(t *testing.T) {
 	assert.Equal(t, "until Sun 22:41, then: Ready to test – A", values["run.1:rest t"]) // clocks went back
 }
 
+// With one load out another goes in: both need hands, and both are shown and said.
+func TestTwoDueAtOnce(t *testing.T) {
+	d, _ := at(t, lesson)
+	runs := Runs{started(t, d, "Lesson", eight)}
+	runs[0].Seen = eight
+	d.Now = eight + 3790 // load 1 comes out and load 2 goes in after 63 minutes
+	b, due := d.Started(nil, &runs)
+	values, _ := slots(t, b)
+	assert.Equal(t, "Take it out to cool + Put it in, load 2", values["run.1:on t"])
+	assert.Equal(t, "Take it out to cool + Put it in", due)
+	runs[0].Seen = d.Now
+	_, due = d.Started(nil, &runs)
+	assert.Empty(t, due)
+}
+
 func TestCalendarOfRun(t *testing.T) {
 	d, _ := at(t, lesson)
 	file := d.Calendar(started(t, d, "Lesson", eight))

@@ -45,7 +45,15 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 				state, strip = "on", "on"
 				if j = r.Due(d.Now); j >= 0 {
 					on, state = &r.Steps[j], stateDue
-					due = d.Lang.SayOf("do.", on.Do.Key())
+					due = ""
+					for k := range r.Steps {
+						if r.Waits(k, d.Now) {
+							if due != "" {
+								due += " + "
+							}
+							due += d.Lang.SayOf("do.", r.Steps[k].Do.Key())
+						}
+					}
 				}
 			}
 			c.run = r
@@ -53,6 +61,14 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 		w.put(id, "", State, state)
 		w.text(id, ":on")
 		if on != nil {
+			if state == stateDue {
+				for k := range r.Steps { // what else is due with it, the eldest first
+					if s := &r.Steps[k]; s != on && r.Waits(k, d.Now) {
+						w.doing(s)
+						w.str(" + ")
+					}
+				}
+			}
 			w.doing(on)
 		}
 		w.shut()

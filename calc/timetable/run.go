@@ -38,11 +38,17 @@ func (r *Run) Begins(i int) Instant { return r.Start + Instant(r.Steps[i].Start)
 func (r *Run) Due(now Instant) int {
 	due := -1
 	for i := range r.Steps {
-		if at := r.Begins(i); r.Steps[i].Do.Hands() && at <= now && at > r.Seen && now-at < patience {
+		if r.Waits(i, now) {
 			due = i
 		}
 	}
 	return due
+}
+
+// Waits reports whether step i needs hands and was not seen to, for ten minutes. Several may at once, with several loads.
+func (r *Run) Waits(i int, now Instant) bool {
+	at := r.Begins(i)
+	return r.Steps[i].Do.Hands() && at <= now && at > r.Seen && now-at < patience
 }
 
 // Late makes what is on longer by some seconds, and moves everything that is still to come; less than 0 makes up for it again, as far as
