@@ -70,3 +70,22 @@ func awayFromHalf(x float64, decimals int) float64 {
 	}
 	return x + x*0x1p-52
 }
+
+// AppendTrimmed does the same without zeros behind the last digit that follows the mark.
+func AppendTrimmed(b []byte, si float64, u *Unit, digits int, mark byte) []byte {
+	n := len(b)
+	b = Append(b, si, u, digits, mark)
+	for i := n; i < len(b); i++ {
+		if b[i] == mark {
+			end := len(b)
+			for b[end-1] == '0' {
+				end--
+			}
+			if end-1 == i {
+				end = i
+			}
+			return b[:end]
+		}
+	}
+	return b
+}

@@ -43,9 +43,8 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 			}
 			if !r.Off {
 				state, strip = "on", "on"
-				if j = r.Due(d.Now); j >= 0 {
-					on, state = &r.Steps[j], stateDue
-					due = ""
+				if r.Due(d.Now) >= 0 {
+					state, due = stateDue, ""
 					for k := range r.Steps {
 						if r.Waits(k, d.Now) {
 							if due != "" {
@@ -60,15 +59,9 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 		}
 		w.put(id, "", State, state)
 		w.text(id, ":on")
-		if on != nil {
-			if state == stateDue {
-				for k := range r.Steps { // what else is due with it, the eldest first
-					if s := &r.Steps[k]; s != on && r.Waits(k, d.Now) {
-						w.doing(s)
-						w.str(" + ")
-					}
-				}
-			}
+		if state == stateDue {
+			w.waiting(r)
+		} else if on != nil {
 			w.doing(on)
 		}
 		w.shut()
@@ -90,6 +83,20 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 	}
 	w.put("strip.clock", "", State, strip)
 	return w.b, due
+}
+
+// waiting appends what needs hands now, all of it.
+func (w *writer) waiting(r *timetable.Run) {
+	more := false
+	for i := range r.Steps {
+		if r.Waits(i, w.Now) {
+			if more {
+				w.str(" + ")
+			}
+			more = true
+			w.doing(&r.Steps[i])
+		}
+	}
 }
 
 // ofRun appends what the words of a card name: when the step ends, what is next, or whose the run is.

@@ -75,22 +75,7 @@ func (w *writer) digits(x float64, u *quantity.Unit, digits int) {
 //
 //go:noinline
 func (w *writer) trimmed(x float64, u *quantity.Unit, digits int) {
-	n := len(w.b)
-	w.digits(x, u, digits)
-	mark := w.Lang.Mark
-	for i := n; i < len(w.b); i++ {
-		if w.b[i] == mark {
-			end := len(w.b)
-			for w.b[end-1] == '0' {
-				end--
-			}
-			if end-1 == i {
-				end = i
-			}
-			w.b = w.b[:end]
-			return
-		}
-	}
+	w.b = quantity.AppendTrimmed(w.b, x, u, digits, w.Lang.Mark)
 }
 
 // unit appends a unit behind a number.
