@@ -247,10 +247,7 @@ var Answers = [NumAnswers]Answer{
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
 
 func solidAreaWorking(p *Plan) *Working {
-	if p.Yarn.Strands > 0 {
-		return &allAreas
-	}
-	return &mainArea
+	return either(p.Yarn.Strands > 0, &allAreas, &mainArea)
 }
 
 func loadAreaWorking(p *Plan) *Working {
@@ -269,8 +266,5 @@ var (
 )
 
 func thickWorking(p *Plan) *Working {
-	if p.Yarn.Strands > 0 {
-		return &envelopeAll
-	}
-	return &envelopeMain
+	return either(p.Yarn.Strands > 0, &envelopeAll, &envelopeMain)
 }

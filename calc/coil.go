@@ -49,18 +49,22 @@ func coilResults(p *Plan, r *Results) {
 	r.CoilGap = craft.Clearance(p.Pitch, r.CoilAngle, p.Thickness)
 	r.Writhe = craft.Writhe(p.Count, r.CoilAngle)
 	r.AllTurns = craft.Link(p.Turns, r.Writhe)
-	r.AllPerPrecursor = craft.FullCoiling(p.PerTwisted, r.CoilAngle, r.TurnLength, p.Contraction)
 	r.DrillTime = craft.DrillTime(r.AllTurns, p.Speed)
 	r.SolidPitch = craft.SolidPitch(r.TurnLength, p.Thickness)
-	r.NearSolid = craft.NearSolidPitch(p.Thickness, r.CoilAngle)
 	r.Solid = craft.CoilLength(p.Count, r.SolidPitch)
 	r.CoilTravelLength, r.CoilTravel = craft.Travel(r.Last, r.Solid), craft.TravelShare(r.Last, r.Solid)
 	r.CoilFinTravel = craft.TravelShare(r.ThisFinished, r.Solid)
 	r.LastPitch = craft.Pitch(r.Last, p.Count)
 	r.LastMean = craft.MeanOfTurn(r.TurnLength, r.LastPitch)
 	r.LastGap = craft.Clearance(r.LastPitch, craft.PitchAngle(r.LastMean, r.LastPitch), p.Thickness)
-	r.SolidMean = craft.MeanOfTurn(r.TurnLength, r.SolidPitch)
 	r.ShapeRatio = craft.RatioOfShape(p.Mean, p.Pitch, p.Contraction)
+}
+
+// coilRest works out the answers of the coil that no ± is asked of.
+func coilRest(p *Plan, r *Results) {
+	r.AllPerPrecursor = craft.FullCoiling(p.PerTwisted, r.CoilAngle, r.TurnLength, p.Contraction)
+	r.NearSolid = craft.NearSolidPitch(p.Thickness, r.CoilAngle)
+	r.SolidMean = craft.MeanOfTurn(r.TurnLength, r.SolidPitch)
 	b := &craft.SelfCoilModulus
 	for i, e := range [3]quantity.Stress{b.Typical, b.Low, b.High} {
 		r.LoadIndex[i] = craft.IndexAtLoad(e, p.Stress)
@@ -100,22 +104,13 @@ var (
 )
 
 func meanOfOthers(p *Plan) *Working {
-	if known(p.Measured) {
-		return &meanOfMeasured
-	}
-	return &meanOfPlanned
+	return either(known(p.Measured), &meanOfMeasured, &meanOfPlanned)
 }
 
 func pitchOfOthers(p *Plan) *Working {
-	if known(p.Measured) {
-		return &pitchOfMeasured
-	}
-	return &pitchOfPlanned
+	return either(known(p.Measured), &pitchOfMeasured, &pitchOfPlanned)
 }
 
 func pitchOfCountWorking(p *Plan) *Working {
-	if p.Given[LengthGroup].Has(CutPrecursor) && !known(p.Measured) && !p.Given[ShapeGroup].Has(CutRatio) {
-		return &pitchOfTurn
-	}
-	return &pitchOfCounted
+	return either(p.Given[LengthGroup].Has(CutPrecursor) && !known(p.Measured) && !p.Given[ShapeGroup].Has(CutRatio), &pitchOfTurn, &pitchOfCounted)
 }

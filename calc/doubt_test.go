@@ -124,6 +124,22 @@ func TestDoubtsAreSound(t *testing.T) {
 	}
 }
 
+// What is asked about is worked out for every reading moved: the rest is not.
+func TestAskedIsWorkedOut(t *testing.T) {
+	for _, plan := range plans(t) {
+		st := work(t, plan.text)
+		var m State
+		m.Plan = st.asRead
+		m.Out.Under, m.Out.Over = st.Out.Under, st.Out.Over
+		m.solve()
+		for q := range questions {
+			for _, id := range questions[q].asked {
+				same(t, st.SI(id), m.SI(id), "%s in %s", id.Key(), plan.name)
+			}
+		}
+	}
+}
+
 func TestUntriedRatio(t *testing.T) {
 	var p Plan
 	p.Ratio, p.RatioDoubt.Size = 4, quantity.NaN

@@ -91,23 +91,14 @@ var (
 )
 
 func dialWorking(p *Plan) *Working {
-	if oven(&p.Heat).N == 0 {
-		return &dialAsWanted
-	}
-	return &dialOfLine
+	return either(oven(&p.Heat).N == 0, &dialAsWanted, &dialOfLine)
 }
 
 // ovenWorking says where the line of the oven is from: its middle and its slope.
 func ovenWorking(p *Plan) *Working {
-	if known(oven(&p.Heat).Slope) {
-		return &lineFit
-	}
-	return &oneReading
+	return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
 }
 
 func heatTimeWorking(p *Plan) *Working {
-	if p.Stages == StagesOne {
-		return &oneStaged
-	}
-	return &twoStaged
+	return either(p.Stages == StagesOne, &oneStaged, &twoStaged)
 }

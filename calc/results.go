@@ -5,7 +5,7 @@ import (
 	"twistbench/calc/quantity"
 )
 
-// results works out every answer of a solved plan but the choice of masses, which choose makes.
+// results works out the answers of a solved plan but the choice of masses, which choose makes, and the rest.
 func results(p *Plan, r *Results) {
 	piece := p.Piece()
 	strands := [2]*Strand{&p.Fibre, &p.Yarn}
@@ -45,7 +45,7 @@ func results(p *Plan, r *Results) {
 
 	r.Piece, r.Base, r.Last = piece, p.Base(), p.LastGap()
 	r.ThisFinished = craft.Released(piece, r.Last, fraction(p.Retained))
-	twistResults(p, r)
+	r.OtherTwist = craft.SameTightness(p.PerPrecursor, p.Before, p.OtherDiameter)
 	coilResults(p, r)
 	r.ThisRatio = craft.RatioOf(p.Precursor, p.Measured)
 	r.Move = [2]quantity.Length{craft.Move(piece, p.First), craft.Move(p.First, p.Second)}
@@ -64,9 +64,15 @@ func results(p *Plan, r *Results) {
 	}
 	r.HoleStretch = [2]quantity.Fraction{craft.Stretch(r.HoleGap[0], piece), craft.Stretch(r.HoleGap[1], base)}
 
-	heat(p, r)
 	r.LessMass, r.MoreMass = craft.LessMass(p.Mass), craft.MoreMass(p.Mass)
 	r.LessAdd, r.MoreAdd = craft.OnHook(r.LessMass, p.Hook), craft.OnHook(r.MoreMass, p.Hook)
+}
+
+// rest works out the answers that no ± is asked of: once for a plan, and not again for every reading that is moved by its ±.
+func rest(p *Plan, r *Results) {
+	twistRest(p, r)
+	coilRest(p, r)
+	heat(p, r)
 	r.BrokeShare = craft.TurnsShare(p.Broke, r.Onset[0])
 }
 

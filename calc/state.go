@@ -29,6 +29,7 @@ func (st *State) Work(s *Sheet) {
 	Solve(&st.Plan)
 	st.choose()
 	results(&st.Plan, &st.Out)
+	rest(&st.Plan, &st.Out)
 	st.doubts()
 }
 
@@ -71,15 +72,7 @@ func (st *State) give(s Sheet, id ID) Sheet {
 		return s
 	}
 	u := Fields[id].Unit
-	text := quantity.Append(nil, x, KindOf(id).Unit(u), 7, '.')
-	for text[len(text)-1] == '0' || text[len(text)-1] == '.' { // seven digits of what can be have a mark
-		point := text[len(text)-1] == '.'
-		text = text[:len(text)-1]
-		if point {
-			break
-		}
-	}
-	return s.Type(id, string(text), u)
+	return s.Type(id, string(quantity.AppendTrimmed(nil, x, KindOf(id).Unit(u), 7, '.')), u)
 }
 
 // SI returns the value of a number in SI, NaN while it is unknown. A word's is its place in the list.

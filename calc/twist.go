@@ -129,7 +129,8 @@ func trialPrecursor(p *Plan) quantity.Length {
 	return p.Precursor
 }
 
-func twistResults(p *Plan, r *Results) {
+// twistRest works out the answers of the twist that no ± is asked of.
+func twistRest(p *Plan, r *Results) {
 	r.Shortening = craft.Retraction(p.Contraction)
 	r.Straight = craft.TwistedLength(p.Precursor, p.Contraction)
 	r.Strain = craft.SurfaceShear(p.Bias)
@@ -140,7 +141,6 @@ func twistResults(p *Plan, r *Results) {
 	r.TimedSpeed = craft.DrillSpeed(p.TimedTurns, p.Timed)
 	onset(p, r)
 	r.SlowTime = craft.DrillTime(r.Slow, p.Speed)
-	r.OtherTwist = craft.SameTightness(p.PerPrecursor, p.Before, p.OtherDiameter)
 }
 
 var (
@@ -180,38 +180,23 @@ var (
 )
 
 func biasOfPerPrecursorWorking(p *Plan) *Working {
-	if known(p.Bundle) {
-		return &biasOfMeasured
-	}
-	return &biasOfEstimated
+	return either(known(p.Bundle), &biasOfMeasured, &biasOfEstimated)
 }
 
 func beforeWorking(p *Plan) *Working {
-	if bundled(p) {
-		return &beforeBundle
-	}
-	return &beforeOne
+	return either(bundled(p), &beforeBundle, &beforeOne)
 }
 
 func thicknessWorking(p *Plan) *Working {
-	if known(p.Bundle) {
-		return &thicknessMeasured
-	}
-	return &thicknessEstimated
+	return either(known(p.Bundle), &thicknessMeasured, &thicknessEstimated)
 }
 
 func titreWorking(p *Plan) *Working {
-	if p.Yarn.Strands > 0 && known(p.Yarn.LinearDensity) {
-		return &titreAll
-	}
-	return &titreMain
+	return either(p.Yarn.Strands > 0 && known(p.Yarn.LinearDensity), &titreAll, &titreMain)
 }
 
 func mostTwistWorking(p *Plan) *Working {
-	if known(p.Bundle) {
-		return &mostMeasured
-	}
-	return &mostEstimated
+	return either(known(p.Bundle), &mostMeasured, &mostEstimated)
 }
 
 func onsetWorking(p *Plan) *Working {
@@ -225,31 +210,19 @@ func onsetWorking(p *Plan) *Working {
 }
 
 func onsetLeastWorking(p *Plan) *Working {
-	if known(p.Counted) {
-		return &onsetOwnBand
-	}
-	return onsetTurnsWorking(p, 1)
+	return either(known(p.Counted), &onsetOwnBand, onsetTurnsWorking(p, 1))
 }
 
 func onsetMostWorking(p *Plan) *Working {
-	if known(p.Counted) {
-		return &onsetOwnBand
-	}
-	return onsetTurnsWorking(p, 2)
+	return either(known(p.Counted), &onsetOwnBand, onsetTurnsWorking(p, 2))
 }
 
 // onsetTurnsWorking returns how the typical, least or most turns are worked out: so many turns as the fibre takes at all, where its moduli
 // ask for a steeper angle than it has.
 func onsetTurnsWorking(p *Plan, i int) *Working {
-	if onsetBiases(p)[i] > craft.SteepestBias {
-		return &onsetMost
-	}
-	return &onsetTurns[i]
+	return either(onsetBiases(p)[i] > craft.SteepestBias, &onsetMost, &onsetTurns[i])
 }
 
 func slowWorking(p *Plan) *Working {
-	if known(p.Counted) {
-		return &slowOwn
-	}
-	return &slowLeast
+	return either(known(p.Counted), &slowOwn, &slowLeast)
 }

@@ -72,31 +72,19 @@ var (
 )
 
 func coiledOfSecondWorking(p *Plan) *Working {
-	if p.Stages == StagesOne {
-		return &oneStage
-	}
-	return &coiledOfSecond[p.SecondBase]
+	return either(p.Stages == StagesOne, &oneStage, &coiledOfSecond[p.SecondBase])
 }
 
 func secondWorking(p *Plan) *Working {
-	if p.Stages == StagesOne {
-		return &oneStage
-	}
-	return &secondOfBase
+	return either(p.Stages == StagesOne, &oneStage, &secondOfBase)
 }
 
 func coiledOfFinishedWorking(p *Plan) *Working {
-	if p.Stages == StagesOne {
-		return &coiledOfFinishedOne
-	}
-	return &coiledOfFinished[p.SecondBase]
+	return either(p.Stages == StagesOne, &coiledOfFinishedOne, &coiledOfFinished[p.SecondBase])
 }
 
 func pieceWorking(p *Plan) *Working {
-	if known(p.Measured) {
-		return &pieceMeasured
-	}
-	return &piecePlanned
+	return either(known(p.Measured), &pieceMeasured, &piecePlanned)
 }
 
 func baseWorking(p *Plan) *Working {
@@ -112,17 +100,19 @@ func baseWorking(p *Plan) *Working {
 }
 
 func lastWorking(p *Plan) *Working {
-	if p.Stages == StagesOne {
-		return &lastFirst
-	}
-	return &lastSecond
+	return either(p.Stages == StagesOne, &lastFirst, &lastSecond)
 }
 
 func secondHoleWorking(p *Plan) *Working {
-	if p.SecondBase == BaseFirstGap {
-		return &holeOfFirstHole
+	return either(p.SecondBase == BaseFirstGap, &holeOfFirstHole, &holeOfBase)
+}
+
+// either returns one of two workings.
+func either(yes bool, a, b *Working) *Working {
+	if yes {
+		return a
 	}
-	return &holeOfBase
+	return b
 }
 
 // way is how one number follows from others: always alike, or by the plan.
