@@ -202,8 +202,15 @@ func (w *writer) two(n int) {
 func (w *writer) doing(s *timetable.Step) {
 	w.wordsOf("do.", s.Do.Key())
 	if s.Load > 1 {
-		w.words("clock.load")
-		w.char(' ')
-		w.int(s.Load)
+		w.ofLoad(s.Load)
 	}
+}
+
+// ofLoad appends which load it is.
+//
+//go:noinline
+func (w *writer) ofLoad(n int) {
+	w.words("clock.load")
+	w.char(' ')
+	w.int(n)
 }

@@ -163,8 +163,8 @@ func TestRuns(t *testing.T) {
 	values, due := look(60)
 	assert.Empty(t, due)
 	for id, want := range map[string]string{
-		"run.1 s": "on", "run.1:on t": "Heat up the oven", "run.1:left t": "14:00", "run.1:rest t": "until 20:15, then: Put it in – A",
-		"run.2 s": "on", "run.2:on t": "", "run.2:left t": "09:00", "run.2:rest t": "until 20:10, then: Heat up the oven – B",
+		"run.1 s": "on", "run.1:on t": "Put it in", "run.1:left t": "14:00", "run.1:rest t": "at 20:15; until then: Heat up the oven – A",
+		"run.2 s": "on", "run.2:on t": "Heat up the oven", "run.2:left t": "09:00", "run.2:rest t": "at 20:10 – B",
 		"run.3 s": "on", "run.3:on t": "Ready to test", "run.3:left t": "", "run.3:rest t": "since 19:54 – C", // 27:41 h after the start are 340 s ago
 		"run.4 s": "off", "run.5 s": "", "run.5:on t": "", "run.5:rest t": "", "strip.clock s": "on",
 	} {
@@ -179,29 +179,50 @@ func TestRuns(t *testing.T) {
 
 	values, due = look(3*3600 + 4*60)
 	assert.Empty(t, due)
-	assert.Equal(t, "Second hold", values["run.1:on t"])
+	assert.Equal(t, "Take it out to cool", values["run.1:on t"])
+	assert.Equal(t, "at 23:11; until then: Second hold – A", values["run.1:rest t"])
 	assert.Equal(t, "07:00", values["run.1:left t"])
 	values, due = look(3*3600 + 11*60)
 	assert.Equal(t, "Take it out to cool", due)
 	assert.Equal(t, "due", values["run.1 s"])
 	values, _ = look(3*3600 + 50*60)
 	assert.Equal(t, "23:51:00", values["run.1:left t"])
-	assert.Equal(t, "until Sun 22:41, then: Ready to test – A", values["run.1:rest t"]) // clocks went back
+	assert.Equal(t, "next at Sun 22:41: Ready to test – A", values["run.1:rest t"]) // clocks went back
 }
 
-// With one load out another goes in: both need hands, and both are shown and said.
-func TestTwoDueAtOnce(t *testing.T) {
+// What is due next is counted down to, with its load, and what is on is of the same load. Minutes of the lesson: load 1 in at 30, out at 63, as
+// load 2 goes in, and ready at 73; load 2 is out at 96 and ready at 106.
+func TestNextOfLoads(t *testing.T) {
 	d, _ := at(t, lesson)
 	runs := Runs{started(t, d, "Lesson", eight)}
-	runs[0].Seen = eight
-	d.Now = eight + 3790 // load 1 comes out and load 2 goes in after 63 minutes
-	b, due := d.Started(nil, &runs)
-	values, _ := slots(t, b)
-	assert.Equal(t, "Take it out to cool + Put it in, load 2", values["run.1:on t"])
-	assert.Equal(t, "Take it out to cool + Put it in", due)
-	runs[0].Seen = d.Now
-	_, due = d.Started(nil, &runs)
-	assert.Empty(t, due)
+	for _, c := range []struct {
+		minute, seen         int
+		next, left, at, said string
+	}{
+		{10, 10, "Put it in, load 1", "20:00", "at 20:30; until then: Heat up the oven – Lesson", ""},
+		{40, 40, "Take it out to cool, load 1 + Put it in, load 2", "23:00", "at 21:03; until then: Hold, load 1 – Lesson", ""},
+		{63, 62, "Take it out to cool, load 1 + Put it in, load 2", "10:00", "next at 21:13: Ready to test, load 1 – Lesson", "Take it out to cool, load 1 + Put it in, load 2"},
+		{65, 64, "Ready to test, load 1", "08:00", "at 21:13; until then: Take it out to cool, load 1 – Lesson", ""},
+		{80, 79, "Take it out to cool, load 2", "16:00", "at 21:36; until then: Hold, load 2 – Lesson", ""},
+		{107, 107, "Ready to test, load 2", "", "since 21:46 – Lesson", ""},
+	} {
+		d.Now, runs[0].Seen = eight+timetable.Instant(c.minute*60), eight+timetable.Instant(c.seen*60)
+		b, due := d.Started(nil, &runs)
+		values, _ := slots(t, b)
+		assert.Equal(t, c.next, values["run.1:on t"], "%d min", c.minute)
+		assert.Equal(t, c.left, values["run.1:left t"], "%d min", c.minute)
+		assert.Equal(t, c.at, values["run.1:rest t"], "%d min", c.minute)
+		assert.Equal(t, c.said, due, "%d min", c.minute)
+	}
+}
+
+// Two plans at once: both are said.
+func TestTwoRunsDue(t *testing.T) {
+	d, _ := at(t, "")
+	runs := Runs{started(t, d, "A", eight), started(t, d, "B", eight-15*60)}
+	runs[0].Seen, runs[1].Seen = eight-1, eight-1
+	_, due := d.Started(nil, &runs)
+	assert.Equal(t, "Heat up the oven + Put it in", due)
 }
 
 func TestCalendarOfRun(t *testing.T) {

@@ -53,6 +53,34 @@ func TestAt(t *testing.T) {
 	}
 }
 
+// The same lesson: what needs hands next is of whichever load, what is on is of the one that is asked for.
+func TestNextHands(t *testing.T) {
+	r := lesson(noon)
+	for _, c := range []struct {
+		minute   int
+		next     string
+		on1, on2 string // with load 1 and 2
+	}{
+		{-1, "preheat 1", "", ""},
+		{0, "load-1 1", "preheat", ""},
+		{34, "cool-1 1", "recovery-1", ""},
+		{63, "ready 1", "cool-1", "load-1"},
+		{72, "ready 1", "cool-1", "hold-1"},
+		{80, "cool-1 2", "", "hold-1"},
+		{106, "", "", ""},
+	} {
+		now := noon + Instant(c.minute*minute)
+		assert.Equal(t, c.next, key(&r, r.NextHands(now)), "%d min", c.minute)
+		for load, want := range map[int]string{1: c.on1, 2: c.on2} {
+			got := ""
+			if s := r.On(load, now); s != nil {
+				got = s.Do.Key()
+			}
+			assert.Equal(t, want, got, "load %d at %d min", load, c.minute)
+		}
+	}
+}
+
 func TestDue(t *testing.T) {
 	r := lesson(noon)
 	for _, c := range []struct {
