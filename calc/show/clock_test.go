@@ -201,8 +201,8 @@ func TestNextOfLoads(t *testing.T) {
 	}{
 		{10, 10, "Put it in, load 1", "20:00", "at 20:30; until then: Heat up the oven – Lesson", ""},
 		{40, 40, "Take it out to cool, load 1 + Put it in, load 2", "23:00", "at 21:03; until then: Hold, load 1 – Lesson", ""},
-		{63, 62, "Take it out to cool, load 1 + Put it in, load 2", "10:00", "next at 21:13: Ready to test, load 1 – Lesson", "Take it out to cool, load 1 + Put it in, load 2"},
-		{65, 64, "Ready to test, load 1", "08:00", "at 21:13; until then: Take it out to cool, load 1 – Lesson", ""},
+		{63, 62, "Take it out to cool, load 1 + Put it in, load 2", "10:00", "next at 21:13: Release, let it rest, load 1 + Ready to test, load 1 – Lesson", "Take it out to cool, load 1 + Put it in, load 2"},
+		{65, 64, "Release, let it rest, load 1 + Ready to test, load 1", "08:00", "at 21:13; until then: Take it out to cool, load 1 – Lesson", ""},
 		{80, 79, "Take it out to cool, load 2", "16:00", "at 21:36; until then: Hold, load 2 – Lesson", ""},
 		{107, 107, "Ready to test, load 2", "", "since 21:46 – Lesson", ""},
 	} {
@@ -228,7 +228,7 @@ func TestTwoRunsDue(t *testing.T) {
 func TestCalendarOfRun(t *testing.T) {
 	d, _ := at(t, lesson)
 	file := d.Calendar(started(t, d, "Lesson", eight))
-	assert.Equal(t, 7, strings.Count(file, "BEGIN:VEVENT"), "heat up, and for each load in, out and ready")
+	assert.Equal(t, 9, strings.Count(file, "BEGIN:VEVENT"), "heat up, and for each load in, out, release and ready")
 	assert.Contains(t, file, "SUMMARY:Put it in\\, load 2\r\nDESCRIPTION:Lesson\r\n")
 	assert.NotContains(t, file, "Hold")
 }
