@@ -51,7 +51,12 @@ func TestTimetable(t *testing.T) {
 		{"clock.time=22:10", "Start 22:10, ready to test Mon 00:51.", "Mon 00:51", "", "22:10 ● | Heat up the oven | 00:15"}, // clocks go back in between
 		{"clock.time=19:59", "Start 19:59, ready to test Sun 22:40.", "", "", ""},
 		{"clock.time=20:00", "", "", "", "20:00 ● | Heat up the oven | 00:15"},
-		{"clock.time=22:10&clock.mode=ready", "Start Fri 2026-10-23 18:29, ready to test 22:10.", "Sat 22:10", "That is a start Fri 2026-10-23 18:29, which is past. Choose another time or day.", "18:29 ● | Heat up the oven | 00:15"},
+		// Today is a Saturday, and without a day the next such time is taken: that of 22:10 today would need a start yesterday.
+		{"clock.time=22:10&clock.mode=ready", "Start Sun 18:29, ready to test Mon 22:10.", "Mon 22:10", "Start Sun 18:29, ready to test Mon 22:10.", "18:29 ● | Heat up the oven | 00:15"},
+		{"clock.time=19:58", "Start Sun 19:58, ready to test Mon 23:39.", "Mon 23:39", "Start Sun 19:58, ready to test Mon 23:39.", "19:58 ● | Heat up the oven | 00:15"},
+		{"clock.time=01:30", "Start Sun 01:30, ready to test Mon 04:11.", "Mon 04:11", "Start Sun 01:30, ready to test Mon 04:11.", "01:30 ● | Heat up the oven | 00:15"},               // an hour is put back in between
+		{"clock.time=19:58&heat.rest=90 days&clock.mode=ready", "Start Sun 16:17, ready to test Sat 2027-01-23 19:58.", "", "Start Sun 16:17, ready to test Sat 2027-01-23 19:58.", ""}, // 90 days and 221 min
+		{"clock.time=19:58&clock.day=2026-10-24", "Start 19:58, ready to test Sun 22:39.", "", "That is a start 19:58, which is past. Choose another time or day.", ""},
 		{"clock.time=22:10&clock.mode=ready&clock.day=2026-11-02", "Start Sun 2026-11-01 18:29, ready to test Mon 2026-11-02 22:10.", "Mon 22:10", "", ""},
 		{"clock.time=02:30&clock.day=2026-10-25", "", "", "That time comes twice, as clocks are put back: the first is taken.", "02:30 ● | Heat up the oven | 00:15"},
 		{"clock.time=02:30&clock.day=2027-03-28", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.", "Mon 07:11", "Clocks are put forward over that time: so much later is taken.", "03:30 ● | Heat up the oven | 00:15"},
@@ -139,11 +144,23 @@ func TestRun(t *testing.T) {
 	now.Steps[0].Length = 7
 	assert.Equal(t, 900, later.Steps[0].Length, "each has steps of its own")
 	d, _ = at(t, "")
+	assert.False(t, d.Past(), "no time was typed")
 	_, missing = d.Run(false)
 	assert.Equal(t, calc.ClockTime, missing)
 	d, _ = at(t, "heat.rest=")
 	_, missing = d.Run(true)
 	assert.Equal(t, calc.HeatRest, missing)
+}
+
+// A start is past from a minute after it on, also when the page has stood since it was typed.
+func TestPast(t *testing.T) {
+	d, _ := at(t, "clock.time=20:10")
+	for after, want := range map[timetable.Instant]bool{0: false, 660: false, 661: true} {
+		d.Now = eight + after
+		assert.Equal(t, want, d.Past(), "%d s", after)
+	}
+	d, _ = at(t, "clock.time=20:10&clock.day=2026-10-23")
+	assert.True(t, d.Past())
 }
 
 func TestRuns(t *testing.T) {
