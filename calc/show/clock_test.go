@@ -180,8 +180,8 @@ func TestRuns(t *testing.T) {
 	values, due := look(60)
 	assert.Empty(t, due)
 	for id, want := range map[string]string{
-		"run.1 s": "on", "run.1:on t": "Put it in", "run.1:left t": "14:00", "run.1:rest t": "at 20:15; until then: Heat up the oven – A",
-		"run.2 s": "on", "run.2:on t": "Heat up the oven", "run.2:left t": "09:00", "run.2:rest t": "at 20:10 – B",
+		"run.1 s": "on", "run.1:on t": "Next: Put it in", "run.1:left t": "14:00", "run.1:rest t": "at 20:15; until then: Heat up the oven – A",
+		"run.2 s": "on", "run.2:on t": "Next: Heat up the oven", "run.2:left t": "09:00", "run.2:rest t": "at 20:10 – B",
 		"run.3 s": "on", "run.3:on t": "Ready to test", "run.3:left t": "", "run.3:rest t": "since 19:54 – C", // 27:41 h after the start are 340 s ago
 		"run.4 s": "off", "run.5 s": "", "run.5:on t": "", "run.5:rest t": "", "strip.clock s": "on",
 	} {
@@ -196,7 +196,7 @@ func TestRuns(t *testing.T) {
 
 	values, due = look(3*3600 + 4*60)
 	assert.Empty(t, due)
-	assert.Equal(t, "Take it out to cool", values["run.1:on t"])
+	assert.Equal(t, "Next: Take it out to cool", values["run.1:on t"])
 	assert.Equal(t, "at 23:11; until then: Second hold – A", values["run.1:rest t"])
 	assert.Equal(t, "07:00", values["run.1:left t"])
 	values, due = look(3*3600 + 11*60)
@@ -216,11 +216,11 @@ func TestNextOfLoads(t *testing.T) {
 		minute, seen         int
 		next, left, at, said string
 	}{
-		{10, 10, "Put it in, load 1", "20:00", "at 20:30; until then: Heat up the oven – Lesson", ""},
-		{40, 40, "Take it out to cool, load 1 + Put it in, load 2", "23:00", "at 21:03; until then: Hold, load 1 – Lesson", ""},
+		{10, 10, "Next: Put it in, load 1", "20:00", "at 20:30; until then: Heat up the oven – Lesson", ""},
+		{40, 40, "Next: Take it out to cool, load 1 + Put it in, load 2", "23:00", "at 21:03; until then: Hold, load 1 – Lesson", ""},
 		{63, 62, "Take it out to cool, load 1 + Put it in, load 2", "10:00", "next at 21:13: Release, let it rest, load 1 + Ready to test, load 1 – Lesson", "Take it out to cool, load 1 + Put it in, load 2"},
-		{65, 64, "Release, let it rest, load 1 + Ready to test, load 1", "08:00", "at 21:13; until then: Take it out to cool, load 1 – Lesson", ""},
-		{80, 79, "Take it out to cool, load 2", "16:00", "at 21:36; until then: Hold, load 2 – Lesson", ""},
+		{65, 64, "Next: Release, let it rest, load 1 + Ready to test, load 1", "08:00", "at 21:13; until then: Take it out to cool, load 1 – Lesson", ""},
+		{80, 79, "Next: Take it out to cool, load 2", "16:00", "at 21:36; until then: Hold, load 2 – Lesson", ""},
 		{107, 107, "Ready to test, load 2", "", "since 21:46 – Lesson", ""},
 	} {
 		d.Now, runs[0].Seen = eight+timetable.Instant(c.minute*60), eight+timetable.Instant(c.seen*60)

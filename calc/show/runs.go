@@ -63,7 +63,7 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 			}
 			due += string(w.b[from:])
 		case next >= 0:
-			w.upcoming()
+			w.words("clock.due")
 		case r != nil:
 			w.also(from, &r.Steps[len(r.Steps)-1])
 		}

@@ -403,6 +403,7 @@ clock.from = Start {start}, ready to test {end}.
 clock.past = That is a start {start}, which is past. Choose another time or day.
 clock.never = Clocks are put forward over that time: so much later is taken.
 clock.twice = That time comes twice, as clocks are put back: the first is taken.
+clock.due = Next: {next}
 clock.on = at {ends}; until then: {on} – {plan}
 clock.next = at {ends} – {plan}
 clock.then = next at {ends}: {next} – {plan}

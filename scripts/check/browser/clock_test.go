@@ -98,7 +98,7 @@ func (p *page) left(card string) int {
 // card waits until a card shows what needs hands next and a number of seconds left, give or take two for the machine.
 func (p *page) card(id, next string, left int) {
 	p.t.Helper()
-	p.expect(id+":on", next)
+	p.expect(id+":on", says("clock.due", "", next))
 	got := p.left(id)
 	for end := time.Now().Add(3 * time.Second); (got > left+1 || got < left-3) && time.Now().Before(end); got = p.left(id) {
 		time.Sleep(50 * time.Millisecond)
