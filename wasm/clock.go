@@ -72,6 +72,11 @@ func (a *app) timed(do string) {
 		a.put(key, focus, "")
 		return
 	}
+	if do == "start-at" && a.display.Past() {
+		a.tell("clock.past", "")
+		a.put(calc.ClockTime.Key(), focus, "")
+		return
+	}
 	r.Name = calc.Clean(a.name)
 	if do == "calendar" {
 		a.file(r)

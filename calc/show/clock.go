@@ -15,6 +15,7 @@ type clock struct {
 	unknown calc.ID           // what has to be given before there are steps
 	start   timetable.Instant // 0 while it has no day and time
 	fit     timetable.Fit     // of the day and time
+	later   bool              // no day was typed, and the time is taken of a day to come
 }
 
 // Run returns the timetable of the plan that was shown last as one that starts, now or at the time that was typed. Where something has to be
@@ -35,6 +36,9 @@ func (d *Display) Run(now bool) (r *timetable.Run, missing calc.ID) {
 	}
 	return &timetable.Run{Start: start, Seen: d.Now, Steps: append([]timetable.Step(nil), c.steps...)}, calc.None
 }
+
+// Past reports whether the start that was typed, or follows from what was, is past by a minute and more.
+func (d *Display) Past() bool { return d.clock.start != 0 && d.clock.start < d.Now-60 }
 
 // plan works out the timetable.
 func (w *writer) plan() {
@@ -59,13 +63,22 @@ func (w *writer) plan() {
 	if w.Now == 0 || !known(float64(p.Time)) {
 		return
 	}
-	day := p.Day
-	if !known(float64(day)) {
+	day, lead := p.Day, timetable.Instant(0)
+	if p.ClockMode == calc.ClockReady {
+		lead = timetable.Instant(c.total)
+	}
+	typed := known(float64(day))
+	if !typed {
 		day, _ = w.Zone.Local(w.Now)
 	}
 	c.start, c.fit = w.Zone.Instant(day, p.Time)
-	if p.ClockMode == calc.ClockReady {
-		c.start -= timetable.Instant(c.total)
+	c.start -= lead
+	// Without a day it is the next such time for which the start is not past. A day of a change of the clocks is longer or shorter: that takes
+	// another look.
+	for c.later = false; !typed && c.unknown == calc.None && w.Past(); c.later = true {
+		day += quantity.Day(max((w.Now-60-c.start)/86400, 1))
+		c.start, c.fit = w.Zone.Instant(day, p.Time)
+		c.start -= lead
 	}
 }
 
@@ -131,12 +144,14 @@ func (w *writer) startEnd(name string) {
 func (w *writer) clockSays() {
 	switch c := &w.clock; {
 	case c.start == 0 || c.unknown != calc.None:
-	case c.start < w.Now-60:
+	case w.Past():
 		w.words("clock.past")
 	case c.fit == timetable.Never:
 		w.words("clock.never")
 	case c.fit == timetable.Doubled:
 		w.words("clock.twice")
+	case c.later:
+		w.words("clock.from")
 	}
 }
 
@@ -202,8 +217,15 @@ func (w *writer) two(n int) {
 func (w *writer) doing(s *timetable.Step) {
 	w.wordsOf("do.", s.Do.Key())
 	if s.Load > 1 {
-		w.words("clock.load")
-		w.char(' ')
-		w.int(s.Load)
+		w.ofLoad(s.Load)
 	}
+}
+
+// ofLoad appends which load it is.
+//
+//go:noinline
+func (w *writer) ofLoad(n int) {
+	w.words("clock.load")
+	w.char(' ')
+	w.int(n)
 }

@@ -51,7 +51,12 @@ func TestTimetable(t *testing.T) {
 		{"clock.time=22:10", "Start 22:10, ready to test Mon 00:51.", "Mon 00:51", "", "22:10 ● | Heat up the oven | 00:15"}, // clocks go back in between
 		{"clock.time=19:59", "Start 19:59, ready to test Sun 22:40.", "", "", ""},
 		{"clock.time=20:00", "", "", "", "20:00 ● | Heat up the oven | 00:15"},
-		{"clock.time=22:10&clock.mode=ready", "Start Fri 2026-10-23 18:29, ready to test 22:10.", "Sat 22:10", "That is a start Fri 2026-10-23 18:29, which is past. Choose another time or day.", "18:29 ● | Heat up the oven | 00:15"},
+		// Today is a Saturday, and without a day the next such time is taken: that of 22:10 today would need a start yesterday.
+		{"clock.time=22:10&clock.mode=ready", "Start Sun 18:29, ready to test Mon 22:10.", "Mon 22:10", "Start Sun 18:29, ready to test Mon 22:10.", "18:29 ● | Heat up the oven | 00:15"},
+		{"clock.time=19:58", "Start Sun 19:58, ready to test Mon 23:39.", "Mon 23:39", "Start Sun 19:58, ready to test Mon 23:39.", "19:58 ● | Heat up the oven | 00:15"},
+		{"clock.time=01:30", "Start Sun 01:30, ready to test Mon 04:11.", "Mon 04:11", "Start Sun 01:30, ready to test Mon 04:11.", "01:30 ● | Heat up the oven | 00:15"},               // an hour is put back in between
+		{"clock.time=19:58&heat.rest=90 days&clock.mode=ready", "Start Sun 16:17, ready to test Sat 2027-01-23 19:58.", "", "Start Sun 16:17, ready to test Sat 2027-01-23 19:58.", ""}, // 90 days and 221 min
+		{"clock.time=19:58&clock.day=2026-10-24", "Start 19:58, ready to test Sun 22:39.", "", "That is a start 19:58, which is past. Choose another time or day.", ""},
 		{"clock.time=22:10&clock.mode=ready&clock.day=2026-11-02", "Start Sun 2026-11-01 18:29, ready to test Mon 2026-11-02 22:10.", "Mon 22:10", "", ""},
 		{"clock.time=02:30&clock.day=2026-10-25", "", "", "That time comes twice, as clocks are put back: the first is taken.", "02:30 ● | Heat up the oven | 00:15"},
 		{"clock.time=02:30&clock.day=2027-03-28", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.", "Mon 07:11", "Clocks are put forward over that time: so much later is taken.", "03:30 ● | Heat up the oven | 00:15"},
@@ -139,11 +144,23 @@ func TestRun(t *testing.T) {
 	now.Steps[0].Length = 7
 	assert.Equal(t, 900, later.Steps[0].Length, "each has steps of its own")
 	d, _ = at(t, "")
+	assert.False(t, d.Past(), "no time was typed")
 	_, missing = d.Run(false)
 	assert.Equal(t, calc.ClockTime, missing)
 	d, _ = at(t, "heat.rest=")
 	_, missing = d.Run(true)
 	assert.Equal(t, calc.HeatRest, missing)
+}
+
+// A start is past from a minute after it on, also when the page has stood since it was typed.
+func TestPast(t *testing.T) {
+	d, _ := at(t, "clock.time=20:10")
+	for after, want := range map[timetable.Instant]bool{0: false, 660: false, 661: true} {
+		d.Now = eight + after
+		assert.Equal(t, want, d.Past(), "%d s", after)
+	}
+	d, _ = at(t, "clock.time=20:10&clock.day=2026-10-23")
+	assert.True(t, d.Past())
 }
 
 func TestRuns(t *testing.T) {
@@ -163,8 +180,8 @@ func TestRuns(t *testing.T) {
 	values, due := look(60)
 	assert.Empty(t, due)
 	for id, want := range map[string]string{
-		"run.1 s": "on", "run.1:on t": "Heat up the oven", "run.1:left t": "14:00", "run.1:rest t": "until 20:15, then: Put it in – A",
-		"run.2 s": "on", "run.2:on t": "", "run.2:left t": "09:00", "run.2:rest t": "until 20:10, then: Heat up the oven – B",
+		"run.1 s": "on", "run.1:on t": "Next: Put it in", "run.1:left t": "14:00", "run.1:rest t": "at 20:15; until then: Heat up the oven – A",
+		"run.2 s": "on", "run.2:on t": "Next: Heat up the oven", "run.2:left t": "09:00", "run.2:rest t": "at 20:10 – B",
 		"run.3 s": "on", "run.3:on t": "Ready to test", "run.3:left t": "", "run.3:rest t": "since 19:54 – C", // 27:41 h after the start are 340 s ago
 		"run.4 s": "off", "run.5 s": "", "run.5:on t": "", "run.5:rest t": "", "strip.clock s": "on",
 	} {
@@ -179,35 +196,56 @@ func TestRuns(t *testing.T) {
 
 	values, due = look(3*3600 + 4*60)
 	assert.Empty(t, due)
-	assert.Equal(t, "Second hold", values["run.1:on t"])
+	assert.Equal(t, "Next: Take it out to cool", values["run.1:on t"])
+	assert.Equal(t, "at 23:11; until then: Second hold – A", values["run.1:rest t"])
 	assert.Equal(t, "07:00", values["run.1:left t"])
 	values, due = look(3*3600 + 11*60)
 	assert.Equal(t, "Take it out to cool", due)
 	assert.Equal(t, "due", values["run.1 s"])
 	values, _ = look(3*3600 + 50*60)
 	assert.Equal(t, "23:51:00", values["run.1:left t"])
-	assert.Equal(t, "until Sun 22:41, then: Ready to test – A", values["run.1:rest t"]) // clocks went back
+	assert.Equal(t, "next at Sun 22:41: Ready to test – A", values["run.1:rest t"]) // clocks went back
 }
 
-// With one load out another goes in: both need hands, and both are shown and said.
-func TestTwoDueAtOnce(t *testing.T) {
+// What is due next is counted down to, with its load, and what is on is of the same load. Minutes of the lesson: load 1 in at 30, out at 63, as
+// load 2 goes in, and ready at 73; load 2 is out at 96 and ready at 106.
+func TestNextOfLoads(t *testing.T) {
 	d, _ := at(t, lesson)
 	runs := Runs{started(t, d, "Lesson", eight)}
-	runs[0].Seen = eight
-	d.Now = eight + 3790 // load 1 comes out and load 2 goes in after 63 minutes
-	b, due := d.Started(nil, &runs)
-	values, _ := slots(t, b)
-	assert.Equal(t, "Take it out to cool + Put it in, load 2", values["run.1:on t"])
-	assert.Equal(t, "Take it out to cool + Put it in", due)
-	runs[0].Seen = d.Now
-	_, due = d.Started(nil, &runs)
-	assert.Empty(t, due)
+	for _, c := range []struct {
+		minute, seen         int
+		next, left, at, said string
+	}{
+		{10, 10, "Next: Put it in, load 1", "20:00", "at 20:30; until then: Heat up the oven – Lesson", ""},
+		{40, 40, "Next: Take it out to cool, load 1 + Put it in, load 2", "23:00", "at 21:03; until then: Hold, load 1 – Lesson", ""},
+		{63, 62, "Take it out to cool, load 1 + Put it in, load 2", "10:00", "next at 21:13: Release, let it rest, load 1 + Ready to test, load 1 – Lesson", "Take it out to cool, load 1 + Put it in, load 2"},
+		{65, 64, "Next: Release, let it rest, load 1 + Ready to test, load 1", "08:00", "at 21:13; until then: Take it out to cool, load 1 – Lesson", ""},
+		{80, 79, "Next: Take it out to cool, load 2", "16:00", "at 21:36; until then: Hold, load 2 – Lesson", ""},
+		{107, 107, "Ready to test, load 2", "", "since 21:46 – Lesson", ""},
+	} {
+		d.Now, runs[0].Seen = eight+timetable.Instant(c.minute*60), eight+timetable.Instant(c.seen*60)
+		b, due := d.Started(nil, &runs)
+		values, _ := slots(t, b)
+		assert.Equal(t, c.next, values["run.1:on t"], "%d min", c.minute)
+		assert.Equal(t, c.left, values["run.1:left t"], "%d min", c.minute)
+		assert.Equal(t, c.at, values["run.1:rest t"], "%d min", c.minute)
+		assert.Equal(t, c.said, due, "%d min", c.minute)
+	}
+}
+
+// Two plans at once: both are said.
+func TestTwoRunsDue(t *testing.T) {
+	d, _ := at(t, "")
+	runs := Runs{started(t, d, "A", eight), started(t, d, "B", eight-15*60)}
+	runs[0].Seen, runs[1].Seen = eight-1, eight-1
+	_, due := d.Started(nil, &runs)
+	assert.Equal(t, "Heat up the oven + Put it in", due)
 }
 
 func TestCalendarOfRun(t *testing.T) {
 	d, _ := at(t, lesson)
 	file := d.Calendar(started(t, d, "Lesson", eight))
-	assert.Equal(t, 7, strings.Count(file, "BEGIN:VEVENT"), "heat up, and for each load in, out and ready")
+	assert.Equal(t, 9, strings.Count(file, "BEGIN:VEVENT"), "heat up, and for each load in, out, release and ready")
 	assert.Contains(t, file, "SUMMARY:Put it in\\, load 2\r\nDESCRIPTION:Lesson\r\n")
 	assert.NotContains(t, file, "Hold")
 }

@@ -11,70 +11,71 @@ var CardIDs = [...]string{"run.1", "run.2", "run.3", "run.4", "run.5", "run.6"}
 // card is what a card's words name.
 type card struct {
 	run  *timetable.Run
-	next *timetable.Step
-	ends timetable.Instant // when on ends and next begins, or since when the last is on
+	on   *timetable.Step   // what is on in the load that needs hands next, nil where it only waits
+	next timetable.Instant // when hands are needed next, or since when all is done
 }
 
-// Started appends the slots of the timetables that were started, always the same ones in the same order: the cards, and whether there are any. Due
-// is what needs hands now, in words; empty where nothing does.
+// Started appends the slots of the timetables that were started, always the same ones in the same order: the cards, and whether there are any. A
+// card counts down to the next time that hands are needed, and names what for. Due is what needs hands now, in words; empty where nothing does.
 func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 	w := writer{Display: d, b: b}
 	c := &d.card
 	strip := ""
 	for i, r := range runs {
 		id := CardIDs[i]
-		var on *timetable.Step
-		state := ""
-		c.next = nil
+		state, rest := "", ""
+		next := -1
+		c.run = r
 		if r != nil {
 			state = "off"
-			j, next := r.At(d.Now)
-			if c.ends = r.Start; j >= 0 {
-				on, c.ends = &r.Steps[j], r.Begins(j)
-			}
-			if next >= 0 {
-				c.next, c.ends = &r.Steps[next], r.Begins(next)
-				for ; j >= 0; j-- { // what is on in the load that is next, not in another
-					if s := &r.Steps[j]; s.Load == c.next.Load {
-						on = s
-						break
-					}
-				}
-			}
 			if !r.Off {
 				state, strip = "on", "on"
 				if r.Due(d.Now) >= 0 {
-					state, due = stateDue, ""
-					for k := range r.Steps {
-						if r.Waits(k, d.Now) {
-							if due != "" {
-								due += " + "
-							}
-							due += d.Lang.SayOf("do.", r.Steps[k].Do.Key())
-						}
-					}
+					state = stateDue
 				}
 			}
-			c.run = r
+			rest = "clock.done"
+			last := len(r.Steps) - 1
+			c.next = r.Begins(last)
+			if next = r.NextHands(d.Now); next >= 0 {
+				c.next = r.Begins(next)
+				rest = "clock.next"
+				if c.on = r.On(r.Steps[next].Load, d.Now); c.on != nil {
+					rest = "clock.on"
+				}
+				if state == stateDue {
+					rest = "clock.then"
+				}
+			}
 		}
 		w.put(id, "", State, state)
 		w.text(id, ":on")
-		if state == stateDue {
-			w.waiting(r)
-		} else if on != nil {
-			w.doing(on)
+		from := len(w.b)
+		switch {
+		case state == stateDue:
+			for k := range r.Steps { // the eldest first
+				if r.Waits(k, d.Now) {
+					w.also(from, &r.Steps[k])
+				}
+			}
+			if due != "" {
+				due += " + "
+			}
+			due += string(w.b[from:])
+		case next >= 0:
+			w.words("clock.due")
+		case r != nil:
+			w.also(from, &r.Steps[len(r.Steps)-1])
 		}
 		w.shut()
 		w.text(id, ":left")
-		if c.next != nil {
-			w.wait(int(c.ends - d.Now))
+		if next >= 0 {
+			w.wait(int(c.next - d.Now))
 		}
 		w.shut()
 		w.text(id, ":rest")
-		if c.next != nil {
-			w.words("clock.on")
-		} else if on != nil {
-			w.words("clock.done")
+		if rest != "" {
+			w.words(rest)
 		}
 		w.shut()
 	}
@@ -85,28 +86,40 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
 	return w.b, due
 }
 
-// waiting appends what needs hands now, all of it.
-func (w *writer) waiting(r *timetable.Run) {
-	more := false
-	for i := range r.Steps {
-		if r.Waits(i, w.Now) {
-			if more {
-				w.str(" + ")
-			}
-			more = true
-			w.doing(&r.Steps[i])
+// upcoming appends all that needs hands next, at the same moment.
+func (w *writer) upcoming() {
+	r := w.card.run
+	from := len(w.b)
+	for k := range r.Steps {
+		if s := &r.Steps[k]; s.Do.Hands() && r.Begins(k) == w.card.next {
+			w.also(from, s)
 		}
 	}
 }
 
-// ofRun appends what the words of a card name: when the step ends, what is next, or whose the run is.
+// also appends a step of the card's run behind others from a place on, with its load where there are several.
+//
+//go:noinline
+func (w *writer) also(from int, s *timetable.Step) {
+	if len(w.b) > from {
+		w.str(" + ")
+	}
+	w.doing(s)
+	if s.Load == 1 && s.Do != timetable.DoPreheat && timetable.Loads(w.card.run.Steps) > 1 {
+		w.ofLoad(1)
+	}
+}
+
+// ofRun appends what the words of a card name: when hands are needed next, what for, what is on until then, or whose the run is.
 func (w *writer) ofRun(name string) {
 	c := &w.card
 	switch name {
 	case "ends":
-		w.when(c.ends, w.Now)
+		w.when(c.next, w.Now)
 	case "next":
-		w.doing(c.next)
+		w.upcoming()
+	case "on":
+		w.also(len(w.b), c.on)
 	default:
 		w.str(c.run.Name)
 	}

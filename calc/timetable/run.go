@@ -34,6 +34,26 @@ func (r *Run) At(now Instant) (on, next int) {
 // Begins returns when step i begins.
 func (r *Run) Begins(i int) Instant { return r.Start + Instant(r.Steps[i].Start) }
 
+// NextHands returns the place of the first step still to come that needs hands, of whichever load; -1 for none.
+func (r *Run) NextHands(now Instant) int {
+	for i := range r.Steps {
+		if r.Steps[i].Do.Hands() && r.Begins(i) > now {
+			return i
+		}
+	}
+	return -1
+}
+
+// On returns the step that is on with a load, nil where there is none: before its first, and while it waits for the oven.
+func (r *Run) On(load int, now Instant) *Step {
+	for i := range r.Steps {
+		if s := &r.Steps[i]; s.Load == load && r.Begins(i) <= now && now < r.Start+Instant(s.End()) {
+			return s
+		}
+	}
+	return nil
+}
+
 // Due returns the place of the newest step that needs hands and was not seen to, for ten minutes; -1 for none.
 func (r *Run) Due(now Instant) int {
 	due := -1

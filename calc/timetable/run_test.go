@@ -38,9 +38,9 @@ func TestAt(t *testing.T) {
 		{30 * minute, "load-1 1", "recovery-1 1", 3 * minute},
 		{50 * minute, "hold-1 1", "cool-1 1", 13 * minute},
 		{63 * minute, "load-1 2", "recovery-1 2", 3 * minute}, // the first load came out as the second went in
-		{71*minute + 30, "hold-1 2", "ready 1", 90},
+		{71*minute + 30, "hold-1 2", "rest 1", 90},
 		{73 * minute, "ready 1", "cool-1 2", 23 * minute},
-		{105 * minute, "cool-1 2", "ready 2", minute},
+		{105 * minute, "cool-1 2", "rest 2", minute},
 		{106 * minute, "ready 2", "", 0},
 		{1 << 30, "ready 2", "", 0},
 	} {
@@ -49,6 +49,34 @@ func TestAt(t *testing.T) {
 		assert.Equal(t, [2]string{c.on, c.next}, [2]string{key(&r, on), key(&r, next)}, "%d s", c.second)
 		if next >= 0 {
 			assert.Equal(t, c.left, int(r.Begins(next)-now), "%d s", c.second)
+		}
+	}
+}
+
+// The same lesson: what needs hands next is of whichever load, what is on is of the one that is asked for.
+func TestNextHands(t *testing.T) {
+	r := lesson(noon)
+	for _, c := range []struct {
+		minute   int
+		next     string
+		on1, on2 string // with load 1 and 2
+	}{
+		{-1, "preheat 1", "", ""},
+		{0, "load-1 1", "preheat", ""},
+		{34, "cool-1 1", "recovery-1", ""},
+		{63, "rest 1", "cool-1", "load-1"},
+		{72, "rest 1", "cool-1", "hold-1"},
+		{80, "cool-1 2", "", "hold-1"},
+		{106, "", "", ""},
+	} {
+		now := noon + Instant(c.minute*minute)
+		assert.Equal(t, c.next, key(&r, r.NextHands(now)), "%d min", c.minute)
+		for load, want := range map[int]string{1: c.on1, 2: c.on2} {
+			got := ""
+			if s := r.On(load, now); s != nil {
+				got = s.Do.Key()
+			}
+			assert.Equal(t, want, got, "load %d at %d min", load, c.minute)
 		}
 	}
 }
@@ -151,7 +179,7 @@ func TestRunText(t *testing.T) {
 		assert.Equal(t, r, got)
 	}
 	r := lesson(noon)
-	assert.Equal(t, "1 1795608000 1795608000 0 1 0 1800 1 1 1800 180 2 1 1980 300 3 1 2280 1500 4 1 3780 600 1 2 3780 180 2 2 3960 300 3 2 4260 1500 11 1 4380 0 4 2 5760 600 11 2 6360 0 =Lesson", r.Text())
+	assert.Equal(t, "1 1795608000 1795608000 0 1 0 1800 1 1 1800 180 2 1 1980 300 3 1 2280 1500 4 1 3780 600 1 2 3780 180 2 2 3960 300 3 2 4260 1500 10 1 4380 0 11 1 4380 0 4 2 5760 600 10 2 6360 0 11 2 6360 0 =Lesson", r.Text())
 }
 
 func TestParseRefuses(t *testing.T) {

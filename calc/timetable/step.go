@@ -71,7 +71,7 @@ func (s *Step) End() int { return s.Start + s.Length }
 
 // Steps appends the steps of the making to none, in the order of their starts. All loads share one oven: one goes in when the one before it is
 // out and its own pieces are ready, all of them for the first heat-set and then all for the second; what is done outside goes on beside. A
-// preheat, recovery or rest of no length is left out. A part that is unknown, or lasts more than a year, gives no steps, and is
+// preheat or recovery of no length is left out: the oven is hot. Release stays, however short the rest. A part that is unknown, or lasts more than a year, gives no steps, and is
 // returned; NumParts stands for none.
 func Steps(none []Step, t *Times) ([]Step, Part) {
 	m := maker{steps: none}
@@ -117,7 +117,7 @@ func (m *maker) add(do Do, load int) {
 	s.Start = m.earliest(&s)
 	m.note(&s)
 	switch do {
-	case DoPreheat, DoRecovery1, DoRecovery2, DoRest:
+	case DoPreheat, DoRecovery1, DoRecovery2:
 		if s.Length == 0 {
 			return
 		}

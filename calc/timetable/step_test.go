@@ -42,8 +42,8 @@ func TestSteps(t *testing.T) {
 			{"preheat", 1, 0, 30},
 			{"load-1", 1, 30, 3}, {"recovery-1", 1, 33, 5}, {"hold-1", 1, 38, 25},
 			{"cool-1", 1, 63, 10}, {"load-1", 2, 63, 3}, {"recovery-1", 2, 66, 5}, {"hold-1", 2, 71, 25},
-			{"ready", 1, 73, 0},
-			{"cool-1", 2, 96, 10}, {"ready", 2, 106, 0},
+			{"rest", 1, 73, 0}, {"ready", 1, 73, 0},
+			{"cool-1", 2, 96, 10}, {"rest", 2, 106, 0}, {"ready", 2, 106, 0},
 		}},
 		// Two holds of an hour, cooling between, a day of rest: common practice. 15 + 2 × (3 + 5 + 60 + 30) + 10 = 221 min.
 		{"two heat-sets", times(2, 1, 15, 3, 5, 60, 30, 10, 60, 30, 1440), []when{
@@ -58,14 +58,14 @@ func TestSteps(t *testing.T) {
 			{"load-1", 2, 68, 3}, {"cool-1", 1, 68, 30}, {"recovery-1", 2, 71, 5}, {"hold-1", 2, 76, 60},
 			{"reclamp", 1, 98, 10}, {"load-2", 1, 136, 3}, {"cool-1", 2, 136, 30}, {"recovery-2", 1, 139, 5}, {"hold-2", 1, 144, 60},
 			{"reclamp", 2, 166, 10}, {"load-2", 2, 204, 3}, {"cool-2", 1, 204, 30}, {"recovery-2", 2, 207, 5}, {"hold-2", 2, 212, 60},
-			{"ready", 1, 234, 0}, {"cool-2", 2, 272, 30}, {"ready", 2, 302, 0},
+			{"rest", 1, 234, 0}, {"ready", 1, 234, 0}, {"cool-2", 2, 272, 30}, {"rest", 2, 302, 0}, {"ready", 2, 302, 0},
 		}},
-		{"what takes no time but hands stays", times(2, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0), []when{
+		{"what takes no time but hands stays, but for an oven that is hot", times(2, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0), []when{
 			{"load-1", 1, 0, 0}, {"hold-1", 1, 0, 0}, {"cool-1", 1, 0, 0}, {"reclamp", 1, 0, 0},
-			{"load-2", 1, 0, 0}, {"hold-2", 1, 0, 0}, {"cool-2", 1, 0, 0}, {"ready", 1, 0, 0},
+			{"load-2", 1, 0, 0}, {"hold-2", 1, 0, 0}, {"cool-2", 1, 0, 0}, {"rest", 1, 0, 0}, {"ready", 1, 0, 0},
 		}},
 		{"no load counts as one", times(1, 0, 0, 1, 0, 1, 1, 0, 0, 0, 0), []when{
-			{"load-1", 1, 0, 1}, {"hold-1", 1, 1, 1}, {"cool-1", 1, 2, 1}, {"ready", 1, 3, 0},
+			{"load-1", 1, 0, 1}, {"hold-1", 1, 1, 1}, {"cool-1", 1, 2, 1}, {"rest", 1, 3, 0}, {"ready", 1, 3, 0},
 		}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -111,7 +111,7 @@ func TestUnknownPart(t *testing.T) {
 
 func TestWholeSeconds(t *testing.T) {
 	steps, _ := Steps(nil, times(1, 1, 0.1/minute, 1.4/minute, 1.6/minute, 2.5/minute, 0, 0, 0, 0, 0))
-	assert.Equal(t, []Step{{DoLoad1, 1, 0, 1}, {DoRecovery1, 1, 1, 2}, {DoHold1, 1, 3, 3}, {DoCool1, 1, 6, 0}, {DoReady, 1, 6, 0}}, steps)
+	assert.Equal(t, []Step{{DoLoad1, 1, 0, 1}, {DoRecovery1, 1, 1, 2}, {DoHold1, 1, 3, 3}, {DoCool1, 1, 6, 0}, {DoRest, 1, 6, 0}, {DoReady, 1, 6, 0}}, steps)
 }
 
 // some makes Times as they may come.

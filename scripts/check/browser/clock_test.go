@@ -95,15 +95,15 @@ func (p *page) left(card string) int {
 	return n
 }
 
-// card waits until a card shows what is on and a number of seconds left, give or take two for the machine.
-func (p *page) card(id, on string, left int) {
+// card waits until a card shows what needs hands next and a number of seconds left, give or take two for the machine.
+func (p *page) card(id, next string, left int) {
 	p.t.Helper()
-	p.expect(id+":on", on)
+	p.expect(id+":on", says("clock.due", "", next))
 	got := p.left(id)
 	for end := time.Now().Add(3 * time.Second); (got > left+1 || got < left-3) && time.Now().Before(end); got = p.left(id) {
 		time.Sleep(50 * time.Millisecond)
 	}
-	assert.InDelta(p.t, left-1, got, 2, "%s: %s", id, on)
+	assert.InDelta(p.t, left-1, got, 2, "%s: %s", id, next)
 }
 
 // 15 + 2 × (3 + 5 + 60 + 30) + 10 = 221 min, then 24 h of rest: the start plan's, common practice.
@@ -146,6 +146,11 @@ func TestClockTimes(t *testing.T) {
 	p.set("clock.day", "2026-10-25")
 	p.expect("clock.time:says", says("clock.past", "", "05:19"))
 	assert.Equal(t, "08:00", p.value("clock.time"))
+	p.press(`[data-do="start-at"]`)
+	p.expect("status", says("clock.past", "", "05:19"))
+	assert.Equal(t, "08:00", p.value("clock.time"))
+	assert.Zero(t, eval[int](p, `Object.keys(localStorage).filter((k) => k.startsWith("twistbench/run/")).length`), "nothing was started")
+	assert.Empty(t, p.state("run.1"))
 	p.choose("clock.mode", "start")
 	p.set("clock.time", "02:30")
 	p.expect("clock.time:says", says("clock.twice", ""))
@@ -184,8 +189,8 @@ func TestCountdown(t *testing.T) {
 			assert.False(t, eval[bool](p, byID("strip.clock")+`.checkVisibility()`))
 			p.press(`[data-do="start"]`)
 			p.until(`document.documentElement.dataset.bench === "clock"`)
-			p.card("run.1", "Heat up the oven", 15*60)
-			p.expect("run.1:rest", says("clock.on", "", "23:45", "Put it in", says("plan.start", "")))
+			p.card("run.1", "Put it in", 15*60)
+			p.expect("run.1:rest", says("clock.on", "", "23:45", "Heat up the oven", says("plan.start", "")))
 			p.until(`asked.includes("keep screen")`)
 			p.until(`document.documentElement.hasAttribute("data-awake")`)
 			assert.LessOrEqual(t, eval[float64](p, `document.documentElement.scrollHeight - innerHeight`), 0.0, "it fits the screen")
@@ -196,19 +201,19 @@ func TestCountdown(t *testing.T) {
 			p.sleep(true)
 			p.jump(30 * 60)
 			time.Sleep(700 * time.Millisecond)
-			p.card("run.1", "Heat up the oven", 15*60)
+			p.card("run.1", "Put it in", 15*60)
 			eval[bool](p, `(asked.length = 0, lock.released = true)`)
 			p.sleep(false)
-			p.card("run.1", "Hold", 53*60)
-			p.expect("run.1:rest", says("clock.on", "", "00:53", "Take it out to cool", says("plan.start", "")))
+			p.card("run.1", "Take it out to cool", 53*60)
+			p.expect("run.1:rest", says("clock.on", "", "00:53", "Hold", says("plan.start", "")))
 			p.until(`asked.includes("keep screen")`) // it was let go behind the other page
 			assert.Equal(t, "on", p.state("run.1"), "what came due while nobody looked, ten minutes ago and more, is past")
 
 			// Late, and not that late.
 			p.press(`#run\.1 [data-do="late-15"]`)
-			p.card("run.1", "Hold", 68*60)
+			p.card("run.1", "Take it out to cool", 68*60)
 			p.press(`#run\.1 [data-do="early-5"]`)
-			p.card("run.1", "Hold", 63*60)
+			p.card("run.1", "Take it out to cool", 63*60)
 
 			// A reload brings it back, and the strip says so outside of its own view.
 			kept := p.shelf()
@@ -218,7 +223,7 @@ func TestCountdown(t *testing.T) {
 			assert.Equal(t, "on", p.state("strip.clock"))
 			p.shot("clock-" + s.name + "-strip")
 			p.press(`#strip\.clock`)
-			p.card("run.1", "Hold", 63*60)
+			p.card("run.1", "Take it out to cool", 63*60)
 
 			// The next step is due: a word, a shape, a sound and a shake, until it is seen to.
 			eval[bool](p, `(asked.length = 0, true)`)
@@ -254,16 +259,16 @@ func TestCountdown(t *testing.T) {
 func TestSeveralRuns(t *testing.T) {
 	p := openClock(t, phone, "UTC", "2026-12-31 23:50:00")
 	p.press(`[data-do="start"]`)
-	p.card("run.1", "Heat up the oven", 15*60)
+	p.card("run.1", "Put it in", 15*60)
 	p.press(`#clock-big [data-do="unbench"]`)
 	p.fill("plan-name", "Blind “a=b”; 2")
 	p.leave()
 	p.set("clock.day", "2027-01-01")
 	p.set("clock.time", "00:10")
 	p.press(`[data-do="start-at"]`)
-	p.card("run.1", "Heat up the oven", 15*60)
-	p.card("run.2", "", 20*60)
-	p.expect("run.2:rest", says("clock.on", "", "Fri 00:10", "Heat up the oven", "Blind “a=b”; 2"))
+	p.card("run.1", "Put it in", 15*60)
+	p.card("run.2", "Heat up the oven", 20*60)
+	p.expect("run.2:rest", says("clock.next", "", "Fri 00:10", "Blind “a=b”; 2"))
 	p.shot("clock-phone-two")
 	other := p.host.blank(phone)
 	call(other, emulation.SetTimezoneOverride, emulation.SetTimezoneOverrideParams{TimezoneID: "UTC"})
@@ -363,7 +368,7 @@ func TestClockWithout(t *testing.T) {
 			p.before(script)
 			p.visit(h.url())
 			p.press(`[data-do="start"]`)
-			p.card("run.1", "Heat up the oven", 15*60)
+			p.card("run.1", "Put it in", 15*60)
 			if name == "lock" || name == "refused" {
 				assert.True(t, eval[bool](p, `document.querySelector(".sleeps").checkVisibility()`))
 			}
