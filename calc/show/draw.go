@@ -14,6 +14,9 @@ type Drawing struct {
 	Key    string
 	W, H   float64 // viewBox 0 0 W H
 	Shapes []Shape
+	title  string  // the key of its words
+	desc   string  // the keys of the text equivalent
+	when   []place // when each of them is said
 }
 
 // Shape is an element of a drawing. How its class looks is the style sheet's: a drawing has strokes, filled with paper at most, and must read in one
@@ -22,7 +25,9 @@ type Shape struct {
 	ID     string // of its slots
 	Tag    string // "path" or "text"
 	Class  string
-	Anchor string // text-anchor of a text
+	Anchor string  // text-anchor of a text
+	at     []place // of a path: its steps; of a text: x, y, the room there is for it (0 for all), and when each of its keys is said
+	says   string  // of a text: the keys of its words; of a path: what is always the same, before the steps
 }
 
 const (
@@ -45,21 +50,21 @@ const (
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
 var Drawings = [...]Drawing{
-	fibreDrawing: {"fibre", 320, 214, fibreShapes[:]},
-	hangDrawing:  {"hang", 320, 424, hangShapes[:]},
-	cutDrawing:   {"cut", 320, 262, cutShapes[:]},
-	twistDrawing: {"twist", 320, 364, twistShapes[:]},
-	coilDrawing:  {"coil", 320, 322, coilShapes[:]},
-	clampDrawing: {"clamp", 320, 238, clampShapes[:]},
-	heatDrawing:  {"heat", 320, 192, heatShapes[:]},
-	clockDrawing: {"clock", 320, 178, clockShapes[:]},
-	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:]},
-	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:]},
-	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:]},
-	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes[:]},
-	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes[:]},
-	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:]},
-	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:]},
+	fibreDrawing: {"fibre", 320, 214, fibreShapes[:], "", "", nil},
+	hangDrawing:  {"hang", 320, 424, hangShapes[:], "draw.hang.title", "draw.hang.desc", nil},
+	cutDrawing:   {"cut", 320, 262, cutShapes[:], "", "", nil},
+	twistDrawing: {"twist", 320, 364, twistShapes[:], "", "", nil},
+	coilDrawing:  {"coil", 320, 322, coilShapes[:], "", "", nil},
+	clampDrawing: {"clamp", 320, 238, clampShapes[:], "", "", nil},
+	heatDrawing:  {"heat", 320, 192, heatShapes[:], "", "", nil},
+	clockDrawing: {"clock", 320, 178, clockShapes[:], "", "", nil},
+	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:], "", "", nil},
+	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:], "", "", nil},
+	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:], "", "", nil},
+	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes[:], "", "", nil},
+	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes[:], "", "", nil},
+	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:], "", "", nil},
+	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:], "", "", nil},
 }
 
 // drawings appends the slots of every drawing.
@@ -67,18 +72,19 @@ func (w *writer) drawings() {
 	s := sketch{writer: *w}
 	for i := range Drawings {
 		s.shapes, s.w = Drawings[i].Shapes, Drawings[i].W
-		s.draw(i)
+		s.drawOld(i)
 	}
 	w.b = s.b
 }
 
 // draw appends the slots of drawing i. (A function in its row would move the sketch to the heap at every keystroke.)
-func (s *sketch) draw(i int) {
+func (s *sketch) drawOld(i int) {
 	switch i {
 	case fibreDrawing:
 		drawFibre(s)
 	case hangDrawing:
 		drawHang(s)
+		s.draw(&Drawings[i])
 	case cutDrawing:
 		drawCut(s)
 	case twistDrawing:
@@ -114,7 +120,9 @@ type sketch struct {
 	writer
 	shapes  []Shape
 	w       float64
-	x, y    int  // where the pen is, in tenths
+	x, y    int                 // where the pen is, in tenths
+	n       [mostPlaces]float64 // what places name
+	lack    calc.ID
 	upright bool // the pen's x runs down the page, as along a hanging thread
 }
 
@@ -241,6 +249,7 @@ func (s *sketch) stroke(x, y, toX, toY float64) {
 const (
 	nearSide = 1 << iota
 	farSide
+	bothSides = nearSide | farSide
 )
 
 // coil draws a coil of so many turns from x to x + length round the line y, with the hand of the plan's twist. A helix seen from the side.
@@ -437,7 +446,7 @@ func (s *sketch) attribute(i int, name string, x float64) {
 // say appends the words of a key, for those who do not see the drawing.
 //
 //go:noinline
-func (s *sketch) say(id, key string) {
+func (s *sketch) sayOld(id, key string) {
 	s.desc(id, key)
 	s.shut()
 }

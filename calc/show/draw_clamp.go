@@ -36,34 +36,34 @@ const (
 const mostNumbers = 8
 
 var clampShapes = [...]Shape{
-	clampRule:        {"draw.clamp.rule", "path", "rule", ""},
-	clampIndex:       {"draw.clamp.index", "path", "dim", ""},
-	clampCoil1:       {"draw.clamp.first-coil", "path", "fibre", ""},
-	clampCoil2:       {"draw.clamp.second-coil", "path", "fibre", ""},
-	clampFar:         {"draw.clamp.far", "path", "dim", ""},
-	clampCoiled:      {"draw.clamp.coiled", "path", "ghost", ""},
-	clampFixed:       {"draw.clamp.fixed", "path", "jaw", ""},
-	clampFirst:       {"draw.clamp.first", "path", "jaw", ""},
-	clampSecond:      {"draw.clamp.second", "path", "jaw", ""},
-	clampMoves:       {"draw.clamp.moves", "path", "dim", ""},
-	clampHoles:       {"draw.clamp.holes", "path", "dim", ""},
-	clampNearest:     {"draw.clamp.nearest", "path", "jaw", ""},
-	clampLetter1:     {"draw.clamp.letter-first", "text", "letter", "start"},
-	clampLetter2:     {"draw.clamp.letter-second", "text", "letter", "start"},
-	clampLabel1:      {"draw.clamp.first-label", "text", "label", "start"},
-	clampLabel2:      {"draw.clamp.second-label", "text", "label", "start"},
-	clampMove1:       {"draw.clamp.first-move", "text", "label", "end"},
-	clampMove2:       {"draw.clamp.second-move", "text", "label", "end"},
-	clampHolesLabel:  {"draw.clamp.holes-label", "text", "label", "start"},
-	clampNote:        {"draw.clamp.note", "text", "label", "start"},
-	clampNumbers:     {"draw.clamp.number-1", "text", "label", "middle"},
-	clampNumbers + 1: {"draw.clamp.number-2", "text", "label", "middle"},
-	clampNumbers + 2: {"draw.clamp.number-3", "text", "label", "middle"},
-	clampNumbers + 3: {"draw.clamp.number-4", "text", "label", "middle"},
-	clampNumbers + 4: {"draw.clamp.number-5", "text", "label", "middle"},
-	clampNumbers + 5: {"draw.clamp.number-6", "text", "label", "middle"},
-	clampNumbers + 6: {"draw.clamp.number-7", "text", "label", "middle"},
-	clampNumbers + 7: {"draw.clamp.number-8", "text", "label", "middle"},
+	clampRule:        {"draw.clamp.rule", "path", "rule", "", nil, ""},
+	clampIndex:       {"draw.clamp.index", "path", "dim", "", nil, ""},
+	clampCoil1:       {"draw.clamp.first-coil", "path", "fibre", "", nil, ""},
+	clampCoil2:       {"draw.clamp.second-coil", "path", "fibre", "", nil, ""},
+	clampFar:         {"draw.clamp.far", "path", "dim", "", nil, ""},
+	clampCoiled:      {"draw.clamp.coiled", "path", "ghost", "", nil, ""},
+	clampFixed:       {"draw.clamp.fixed", "path", "jaw", "", nil, ""},
+	clampFirst:       {"draw.clamp.first", "path", "jaw", "", nil, ""},
+	clampSecond:      {"draw.clamp.second", "path", "jaw", "", nil, ""},
+	clampMoves:       {"draw.clamp.moves", "path", "dim", "", nil, ""},
+	clampHoles:       {"draw.clamp.holes", "path", "dim", "", nil, ""},
+	clampNearest:     {"draw.clamp.nearest", "path", "jaw", "", nil, ""},
+	clampLetter1:     {"draw.clamp.letter-first", "text", "letter", "start", nil, ""},
+	clampLetter2:     {"draw.clamp.letter-second", "text", "letter", "start", nil, ""},
+	clampLabel1:      {"draw.clamp.first-label", "text", "label", "start", nil, ""},
+	clampLabel2:      {"draw.clamp.second-label", "text", "label", "start", nil, ""},
+	clampMove1:       {"draw.clamp.first-move", "text", "label", "end", nil, ""},
+	clampMove2:       {"draw.clamp.second-move", "text", "label", "end", nil, ""},
+	clampHolesLabel:  {"draw.clamp.holes-label", "text", "label", "start", nil, ""},
+	clampNote:        {"draw.clamp.note", "text", "label", "start", nil, ""},
+	clampNumbers:     {"draw.clamp.number-1", "text", "label", "middle", nil, ""},
+	clampNumbers + 1: {"draw.clamp.number-2", "text", "label", "middle", nil, ""},
+	clampNumbers + 2: {"draw.clamp.number-3", "text", "label", "middle", nil, ""},
+	clampNumbers + 3: {"draw.clamp.number-4", "text", "label", "middle", nil, ""},
+	clampNumbers + 4: {"draw.clamp.number-5", "text", "label", "middle", nil, ""},
+	clampNumbers + 5: {"draw.clamp.number-6", "text", "label", "middle", nil, ""},
+	clampNumbers + 6: {"draw.clamp.number-7", "text", "label", "middle", nil, ""},
+	clampNumbers + 7: {"draw.clamp.number-8", "text", "label", "middle", nil, ""},
 }
 
 const (
@@ -232,7 +232,7 @@ func drawClamp(s *sketch) {
 		s.place(clampNumbers+i, at, x, rule+25, marks.room)
 	}
 
-	s.say("draw.clamp:title", "draw.clamp.title")
+	s.sayOld("draw.clamp:title", "draw.clamp.title")
 	s.desc("draw.clamp:desc", "draw.clamp.desc")
 	s.also(rows == 2, "draw.clamp.desc-second")
 	s.also(holed && rows == 2, "draw.clamp.holes")

@@ -18,14 +18,14 @@ const (
 const mostHours = 4
 
 var clockShapes = [...]Shape{
-	clockOven:        {"draw.clock.oven", "path", "warm", ""},
-	clockOutside:     {"draw.clock.outside", "path", "dim", ""},
-	clockHold:        {"draw.clock.first", "text", "label", "start"},
-	clockNote:        {"draw.clock.note", "text", "label", "end"},
-	clockNumbers:     {"draw.clock.number-1", "text", "label", "middle"},
-	clockNumbers + 1: {"draw.clock.number-2", "text", "label", "middle"},
-	clockNumbers + 2: {"draw.clock.number-3", "text", "label", "middle"},
-	clockNumbers + 3: {"draw.clock.number-4", "text", "label", "middle"},
+	clockOven:        {"draw.clock.oven", "path", "warm", "", nil, ""},
+	clockOutside:     {"draw.clock.outside", "path", "dim", "", nil, ""},
+	clockHold:        {"draw.clock.first", "text", "label", "start", nil, ""},
+	clockNote:        {"draw.clock.note", "text", "label", "end", nil, ""},
+	clockNumbers:     {"draw.clock.number-1", "text", "label", "middle", nil, ""},
+	clockNumbers + 1: {"draw.clock.number-2", "text", "label", "middle", nil, ""},
+	clockNumbers + 2: {"draw.clock.number-3", "text", "label", "middle", nil, ""},
+	clockNumbers + 3: {"draw.clock.number-4", "text", "label", "middle", nil, ""},
 }
 
 // drawClock draws a row for each load, all to one scale of time from the start to the end of the last cooling: the oven's steps as boxes, the
@@ -115,6 +115,6 @@ func drawClock(s *sketch) {
 		}
 		s.place(clockNumbers+i, from, left+float64(i*every)*k, foot+24, float64(every)*k-6)
 	}
-	s.say("draw.clock:title", "draw.clock.title")
-	s.say("draw.clock:desc", "draw.clock.desc")
+	s.sayOld("draw.clock:title", "draw.clock.title")
+	s.sayOld("draw.clock:desc", "draw.clock.desc")
 }

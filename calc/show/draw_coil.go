@@ -26,33 +26,33 @@ const (
 )
 
 var coilShapes = [...]Shape{
-	coilTubes:       {"draw.coil.far", "path", "tube", ""},
-	coilTubes + 1:   {"draw.coil.far-inside", "path", "tube inside", ""},
-	coilTubes + 2:   {"draw.coil.ends", "path", "end", ""},
-	coilTubes + 3:   {"draw.coil.near", "path", "tube", ""},
-	coilTubes + 4:   {"draw.coil.near-inside", "path", "tube inside", ""},
-	coilClash:       {"draw.coil.clash", "path", "clash", ""},
-	coilDims:        {"draw.coil.dims", "path", "dim", ""},
-	coilHand:        {"draw.coil.hand", "text", "hand", "middle"},
-	coilPitchLetter: {"draw.coil.pitch-letter", "text", "label", "start"},
-	coilGapLetter:   {"draw.coil.gap-letter", "text", "label", "end"},
-	coilTravel:      {"draw.coil.travel", "text", "label", "start"},
-	coilHeads:       {"draw.coil.head-coiled", "text", "label", "middle"},
-	coilHeads + 1:   {"draw.coil.head-last", "text", "label", "middle"},
-	coilHeads + 2:   {"draw.coil.head-solid", "text", "label", "middle"},
-	coilRows:        {"draw.coil.row-length", "text", "label", "start"},
-	coilRows + 1:    {"draw.coil.row-pitch", "text", "label", "start"},
-	coilRows + 2:    {"draw.coil.row-gap", "text", "label", "start"},
-	coilCells:       {"draw.coil.length-coiled", "text", "label", "middle"},
-	coilCells + 1:   {"draw.coil.length-last", "text", "label", "middle"},
-	coilCells + 2:   {"draw.coil.length-solid", "text", "label", "middle"},
-	coilCells + 3:   {"draw.coil.pitch-coiled", "text", "label", "middle"},
-	coilCells + 4:   {"draw.coil.pitch-last", "text", "label", "middle"},
-	coilCells + 5:   {"draw.coil.pitch-solid", "text", "label", "middle"},
-	coilCells + 6:   {"draw.coil.gap-coiled", "text", "label", "middle"},
-	coilCells + 7:   {"draw.coil.gap-last", "text", "label", "middle"},
-	coilCells + 8:   {"draw.coil.gap-solid", "text", "label", "middle"},
-	coilNote:        {"draw.coil.note", "text", "label", "start"},
+	coilTubes:       {"draw.coil.far", "path", "tube", "", nil, ""},
+	coilTubes + 1:   {"draw.coil.far-inside", "path", "tube inside", "", nil, ""},
+	coilTubes + 2:   {"draw.coil.ends", "path", "end", "", nil, ""},
+	coilTubes + 3:   {"draw.coil.near", "path", "tube", "", nil, ""},
+	coilTubes + 4:   {"draw.coil.near-inside", "path", "tube inside", "", nil, ""},
+	coilClash:       {"draw.coil.clash", "path", "clash", "", nil, ""},
+	coilDims:        {"draw.coil.dims", "path", "dim", "", nil, ""},
+	coilHand:        {"draw.coil.hand", "text", "hand", "middle", nil, ""},
+	coilPitchLetter: {"draw.coil.pitch-letter", "text", "label", "start", nil, ""},
+	coilGapLetter:   {"draw.coil.gap-letter", "text", "label", "end", nil, ""},
+	coilTravel:      {"draw.coil.travel", "text", "label", "start", nil, ""},
+	coilHeads:       {"draw.coil.head-coiled", "text", "label", "middle", nil, ""},
+	coilHeads + 1:   {"draw.coil.head-last", "text", "label", "middle", nil, ""},
+	coilHeads + 2:   {"draw.coil.head-solid", "text", "label", "middle", nil, ""},
+	coilRows:        {"draw.coil.row-length", "text", "label", "start", nil, ""},
+	coilRows + 1:    {"draw.coil.row-pitch", "text", "label", "start", nil, ""},
+	coilRows + 2:    {"draw.coil.row-gap", "text", "label", "start", nil, ""},
+	coilCells:       {"draw.coil.length-coiled", "text", "label", "middle", nil, ""},
+	coilCells + 1:   {"draw.coil.length-last", "text", "label", "middle", nil, ""},
+	coilCells + 2:   {"draw.coil.length-solid", "text", "label", "middle", nil, ""},
+	coilCells + 3:   {"draw.coil.pitch-coiled", "text", "label", "middle", nil, ""},
+	coilCells + 4:   {"draw.coil.pitch-last", "text", "label", "middle", nil, ""},
+	coilCells + 5:   {"draw.coil.pitch-solid", "text", "label", "middle", nil, ""},
+	coilCells + 6:   {"draw.coil.gap-coiled", "text", "label", "middle", nil, ""},
+	coilCells + 7:   {"draw.coil.gap-last", "text", "label", "middle", nil, ""},
+	coilCells + 8:   {"draw.coil.gap-solid", "text", "label", "middle", nil, ""},
+	coilNote:        {"draw.coil.note", "text", "label", "start", nil, ""},
 }
 
 var (
@@ -210,7 +210,7 @@ func drawCoil(s *sketch) {
 	s.coilNote(any, needs, "draw.coil.note")
 	s.place(coilNote, from, 4, table+row*coilFacts+6, s.w)
 
-	s.say("draw.coil:title", "draw.coil.title")
+	s.sayOld("draw.coil:title", "draw.coil.title")
 	s.writer.text("draw.coil:desc", "")
 	s.coilNote(any, needs, "draw.coil.desc")
 	s.also(shown[0], "draw.coil.desc-coiled")

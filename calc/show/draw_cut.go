@@ -24,27 +24,27 @@ const (
 const cutRows = 5
 
 var cutShapes = [...]Shape{
-	cutPrecursor:   {"draw.cut.precursor", "path", "fibre", ""},
-	cutEnds:        {"draw.cut.ends", "path", "cut", ""},
-	cutCoiled:      {"draw.cut.coiled", "path", "fibre", ""},
-	cutFirst:       {"draw.cut.first", "path", "fibre", ""},
-	cutSecond:      {"draw.cut.second", "path", "fibre", ""},
-	cutFinished:    {"draw.cut.finished", "path", "fibre", ""},
-	cutTicks:       {"draw.cut.ticks", "path", "dim", ""},
-	cutWorked:      {"draw.cut.worked", "path", "dim", ""},
-	cutGiven:       {"draw.cut.given", "path", "given", ""},
-	cutLetters:     {"draw.cut.letter-precursor", "text", "letter", "middle"},
-	cutLetters + 1: {"draw.cut.letter-coiled", "text", "letter", "middle"},
-	cutLetters + 2: {"draw.cut.letter-first", "text", "letter", "middle"},
-	cutLetters + 3: {"draw.cut.letter-second", "text", "letter", "middle"},
-	cutLetters + 4: {"draw.cut.letter-finished", "text", "letter", "middle"},
-	cutLabels:      {"draw.cut.label-precursor", "text", "label", "start"},
-	cutLabels + 1:  {"draw.cut.label-coiled", "text", "label", "start"},
-	cutLabels + 2:  {"draw.cut.label-first", "text", "label", "start"},
-	cutLabels + 3:  {"draw.cut.label-second", "text", "label", "start"},
-	cutLabels + 4:  {"draw.cut.label-finished", "text", "label", "start"},
-	cutCutLabel:    {"draw.cut.cut-label", "text", "label", "end"},
-	cutNote:        {"draw.cut.note", "text", "label", "start"},
+	cutPrecursor:   {"draw.cut.precursor", "path", "fibre", "", nil, ""},
+	cutEnds:        {"draw.cut.ends", "path", "cut", "", nil, ""},
+	cutCoiled:      {"draw.cut.coiled", "path", "fibre", "", nil, ""},
+	cutFirst:       {"draw.cut.first", "path", "fibre", "", nil, ""},
+	cutSecond:      {"draw.cut.second", "path", "fibre", "", nil, ""},
+	cutFinished:    {"draw.cut.finished", "path", "fibre", "", nil, ""},
+	cutTicks:       {"draw.cut.ticks", "path", "dim", "", nil, ""},
+	cutWorked:      {"draw.cut.worked", "path", "dim", "", nil, ""},
+	cutGiven:       {"draw.cut.given", "path", "given", "", nil, ""},
+	cutLetters:     {"draw.cut.letter-precursor", "text", "letter", "middle", nil, ""},
+	cutLetters + 1: {"draw.cut.letter-coiled", "text", "letter", "middle", nil, ""},
+	cutLetters + 2: {"draw.cut.letter-first", "text", "letter", "middle", nil, ""},
+	cutLetters + 3: {"draw.cut.letter-second", "text", "letter", "middle", nil, ""},
+	cutLetters + 4: {"draw.cut.letter-finished", "text", "letter", "middle", nil, ""},
+	cutLabels:      {"draw.cut.label-precursor", "text", "label", "start", nil, ""},
+	cutLabels + 1:  {"draw.cut.label-coiled", "text", "label", "start", nil, ""},
+	cutLabels + 2:  {"draw.cut.label-first", "text", "label", "start", nil, ""},
+	cutLabels + 3:  {"draw.cut.label-second", "text", "label", "start", nil, ""},
+	cutLabels + 4:  {"draw.cut.label-finished", "text", "label", "start", nil, ""},
+	cutCutLabel:    {"draw.cut.cut-label", "text", "label", "end", nil, ""},
+	cutNote:        {"draw.cut.note", "text", "label", "start", nil, ""},
 }
 
 // drawCut draws the five lengths below one another, at one scale and from one zero, the left tie.
@@ -167,7 +167,7 @@ func drawCut(s *sketch) {
 		s.needs(cutNote, 4, y[4]+below+32, calc.ClampCoiled)
 	}
 
-	s.say("draw.cut:title", "draw.cut.title")
+	s.sayOld("draw.cut:title", "draw.cut.title")
 	s.desc("draw.cut:desc", "draw.cut.desc")
 	s.also(measured, "draw.cut.desc-measured")
 	s.also(!measured, "draw.cut.desc-coiled")

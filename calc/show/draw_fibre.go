@@ -22,17 +22,17 @@ const (
 )
 
 var fibreShapes = [...]Shape{
-	fibreStrands:     {"draw.fibre.strands", "path", "fibre", ""},
-	fibreYarn:        {"draw.fibre.yarn", "path", "yarn", ""},
-	fibreCuts:        {"draw.fibre.cuts", "path", "dim", ""},
-	fibreEnvelope:    {"draw.fibre.envelope", "path", "ghost", ""},
-	fibreDims:        {"draw.fibre.dims", "path", "dim", ""},
-	fibreStrandLabel: {"draw.fibre.strand-label", "text", "label", "middle"},
-	fibreYarnName:    {"draw.fibre.yarn-name", "text", "label", "start"},
-	fibreYarnLabel:   {"draw.fibre.yarn-label", "text", "label", "start"},
-	fibreBundleLabel: {"draw.fibre.bundle-label", "text", "label", "middle"},
-	fibreScaleLabel:  {"draw.fibre.scale-label", "text", "label", "start"},
-	fibreMany:        {"draw.fibre.many", "text", "label", "end"},
+	fibreStrands:     {"draw.fibre.strands", "path", "fibre", "", nil, ""},
+	fibreYarn:        {"draw.fibre.yarn", "path", "yarn", "", nil, ""},
+	fibreCuts:        {"draw.fibre.cuts", "path", "dim", "", nil, ""},
+	fibreEnvelope:    {"draw.fibre.envelope", "path", "ghost", "", nil, ""},
+	fibreDims:        {"draw.fibre.dims", "path", "dim", "", nil, ""},
+	fibreStrandLabel: {"draw.fibre.strand-label", "text", "label", "middle", nil, ""},
+	fibreYarnName:    {"draw.fibre.yarn-name", "text", "label", "start", nil, ""},
+	fibreYarnLabel:   {"draw.fibre.yarn-label", "text", "label", "start", nil, ""},
+	fibreBundleLabel: {"draw.fibre.bundle-label", "text", "label", "middle", nil, ""},
+	fibreScaleLabel:  {"draw.fibre.scale-label", "text", "label", "start", nil, ""},
+	fibreMany:        {"draw.fibre.many", "text", "label", "end", nil, ""},
 }
 
 // mostStrands is how many strands are drawn at most, of the fibre and of the companion yarn.
@@ -204,7 +204,7 @@ func drawFibre(s *sketch) {
 	s.place(fibreScaleLabel, from, 14+length, 207, 120)
 	s.label(fibreMany, s.w-4, 207, 160, drawn && longest(n, yn) > mostStrands, "draw.fibre.many")
 
-	s.say("draw.fibre:title", "draw.fibre.title")
+	s.sayOld("draw.fibre:title", "draw.fibre.title")
 	key = "draw.fibre.desc"
 	if n != 1 {
 		key = "draw.fibre.desc-strands"

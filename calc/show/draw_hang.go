@@ -6,46 +6,75 @@ import (
 	"twistbench/calc"
 )
 
+// The hook and the tray in the drawing, and its two fibres: now, and fully coiled.
 const (
-	hangBeam = iota
-	hangTray
-	hangFibre
-	hangCoil
-	hangStem
-	hangMass
-	hangGhost
-	hangDims
-	hangHeightLabel
-	hangCutName
-	hangCutLabel
-	hangCoilLabel
-	hangCoilName
-	hangRiseLabel
-	hangClearLabel
-	hangAddLabel
-	hangMassLabel
-	hangNote
+	hangTop, hangFoot = 34, 350
+	hangNow, hangThen = 100 * u, 214 * u
+)
+
+// What the drawing of the hanging fibre names.
+const (
+	hangKnown  = iota + 1 // 0 where all heights are
+	hangHook              // the hook, where they are
+	hangTies              // the upper tie
+	hangTie               // and the lower
+	hangEnd               // of the fibre
+	hangUnder             // the lowest of the stack
+	hangClimbs            // 0 where the fully coiled fibre is known
+	hangCoiled            // how long its coil is
+	hangTurns
+	hangCoilEnd
+	hangRisen  // the lowest of its stack
+	hangShort  // its end
+	hangStem   // the same, where a stem is seen
+	hangWeighs // 0 where the mass is known
+	hangWide   // the mass
+	hangHigh
+	hangLeft // where it is, and where when coiled
+	hangLeftThen
+	hangRight
+	hangRightThen
+	hangOver
+	hangOverThen
+	hangCutAt // where words stand, where there is room for them
+	hangCoilAt
+	hangNameAt
+	hangRiseAt
+	hangClearAt
+	hangAdds  // 0 where the hook's mass is known
+	hangLacks // 1 where the heights are not
 )
 
 var hangShapes = [...]Shape{
-	hangBeam:        {"draw.hang.beam", "path", "hook", ""},
-	hangTray:        {"draw.hang.tray", "path", "tray", ""},
-	hangFibre:       {"draw.hang.fibre", "path", "fibre", ""},
-	hangCoil:        {"draw.hang.coil", "path", "dim", ""},
-	hangStem:        {"draw.hang.stem", "path", "hook", ""},
-	hangMass:        {"draw.hang.mass", "path", "mass", ""},
-	hangGhost:       {"draw.hang.ghost", "path", "ghost", ""},
-	hangDims:        {"draw.hang.dims", "path", "dim", ""},
-	hangHeightLabel: {"draw.hang.height-label", "text", "label", "start"},
-	hangCutName:     {"draw.hang.cut-name", "text", "label", "end"},
-	hangCutLabel:    {"draw.hang.cut-label", "text", "label", "end"},
-	hangCoilLabel:   {"draw.hang.coil-label", "text", "label", "start"},
-	hangCoilName:    {"draw.hang.coil-name", "text", "label", "start"},
-	hangRiseLabel:   {"draw.hang.rise-label", "text", "label", "end"},
-	hangClearLabel:  {"draw.hang.clear-label", "text", "label", "start"},
-	hangAddLabel:    {"draw.hang.add-label", "text", "label", "start"},
-	hangMassLabel:   {"draw.hang.mass-label", "text", "label", "start"},
-	hangNote:        {"draw.hang.note", "text", "label", "start"},
+	{"draw.hang.beam", "path", "hook", "", nil, beam},
+	{"draw.hang.tray", "path", "tray", "", nil, cushion},
+	{"draw.hang.fibre", "path", "fibre", "", []place{
+		stroke, hangNow, hangHook, hangNow, hangEnd, disc, hangNow, hangTies, 2.6 * u, disc, hangNow, hangTie, 2.6 * u,
+	}, ""},
+	{"draw.hang.coil", "path", "dim", "", []place{
+		when, hangClimbs, upright, stroke, hangHook, hangThen, hangTies, hangThen,
+		coil, hangTies, hangThen, hangCoiled, 6 * u, hangTurns, bothSides * u, stroke, hangCoilEnd, hangThen, hangShort, hangThen,
+	}, ""},
+	{"draw.hang.stem", "path", "hook", "", []place{stroke, hangNow, hangEnd, hangNow, hangUnder}, ""},
+	{"draw.hang.mass", "path", "mass", "", []place{when, hangWeighs, box, hangLeft, hangOver, hangWide, hangHigh}, ""},
+	{"draw.hang.ghost", "path", "ghost", "", []place{
+		when, hangClimbs, stroke, hangThen, hangStem, hangThen, hangOverThen, when, hangWeighs, box, hangLeftThen, hangOverThen, hangWide, hangHigh,
+	}, ""},
+	{"draw.hang.dims", "path", "dim", "", []place{
+		upright, bar, hangHook, hangFoot * u, 14 * u, bar, hangFoot * u, hangUnder, 151 * u, arrow, hangUnder, hangRisen, 268 * u, level,
+		stroke, 19 * u, hangHook, 56 * u, hangHook, when, hangKnown, stroke, 19 * u, hangFoot * u, 36 * u, hangFoot * u,
+		when, hangClimbs, stroke, hangRight + 4*u, hangUnder, 263 * u, hangUnder, stroke, hangRightThen + 4*u, hangRisen, 273 * u, hangRisen,
+	}, ""},
+	{"draw.hang.height-label", "text", "label", "start", []place{4 * u, 17 * u, 0, hangKnown}, "draw.hang.height"},
+	{"draw.hang.cut-name", "text", "label", "end", []place{hangNow - 8*u, hangCutAt - 3*u, 74 * u}, "draw.hang.cut"},
+	{"draw.hang.cut-label", "text", "label", "end", []place{hangNow - 8*u, hangCutAt + 13*u, 74 * u}, "draw.hang.length"},
+	{"draw.hang.coil-label", "text", "label", "start", []place{hangThen + 14*u, hangCoilAt - 3*u, 98 * u}, "draw.hang.coiled"},
+	{"draw.hang.coil-name", "text", "label", "start", []place{hangThen + 14*u, hangNameAt + 13*u, 98 * u}, "draw.hang.as-coiled"},
+	{"draw.hang.rise-label", "text", "label", "end", []place{261 * u, hangRiseAt, 149 * u}, "draw.hang.rises"},
+	{"draw.hang.clear-label", "text", "label", "start", []place{157 * u, hangClearAt, 105 * u}, "draw.hang.clearance"},
+	{"draw.hang.add-label", "text", "label", "start", []place{40 * u, 382 * u, 0, hangAdds}, "draw.hang.add"},
+	{"draw.hang.mass-label", "text", "label", "start", []place{40 * u, 399 * u, 0, hangWeighs}, "draw.hang.mass"},
+	{"draw.hang.note", "text", "label", "start", []place{40 * u, 418 * u, 0, hangLacks, hangLacks - 1*u}, "draw.hang.note" + or + needs},
 }
 
 // What stays as it is: the beam that the hook is in, and a tray with something soft in it.
@@ -57,109 +86,43 @@ const (
 // drawHang draws the fibre under its mass, and beside it the same when it is fully coiled. Every height is true to the height of the
 // hook above the tray.
 func drawHang(s *sketch) {
-	const (
-		hook, tray      = 34.0, 350.0 // heights in the drawing
-		now, then       = 100.0, 214.0
-		heights, rising = 14.0, 268.0
-		clearing        = 151.0
-	)
-	p, o := &s.st.Plan, &s.st.Out
-	cut, mass := float64(o.Length), float64(p.Mass)
-	high := known(float64(o.HookHeight)) && o.HookHeight > 0
-	k := 0.0 // units to the metre
-	if high {
-		k = (tray - hook) / float64(o.HookHeight)
+	p, o, n := &s.st.Plan, &s.st.Out, &s.n
+	k := scale(hangFoot-hangTop, float64(o.HookHeight)) // units to the metre
+	n[hangHook], n[hangKnown] = hangTop+0*k, 0*k
+	n[hangLacks], s.lack = 0, s.st.Needs(calc.HangHookHeight)
+	if k != k {
+		n[hangLacks] = 1
 	}
-	tail, coiled := float64(p.Tail)*k, float64(p.Coiled)*k
-	rise := float64(o.Rise) * k
-	end := hook + cut*k                       // of the fibre
-	under := tray - float64(p.Clearance)*k    // the lowest of the stack
-	stack := float64(p.Stack) * k             // from the fibre's end to there
-	w, h := block(mass, 46, 72, stack)        // of the mass
-	climbs := high && known(rise) && rise > 0 // the fully coiled one is known
-
-	s.put(s.shapes[hangBeam].ID, "", "d", beam)
-	s.put(s.shapes[hangTray].ID, "", "d", cushion)
-	s.path(hangFibre)
-	if high {
-		s.stroke(now, hook, now, end)
-		s.disc(now, hook+tail, 2.6)
-		s.disc(now, end-tail, 2.6)
+	tail, coiled, rise := float64(p.Tail)*k, float64(p.Coiled)*k, float64(o.Rise)*k
+	end, under := hangTop+float64(o.Length)*k, hangFoot-float64(p.Clearance)*k
+	w, h := block(float64(p.Mass), 46, 72, float64(p.Stack)*k)
+	if !(rise > 0) {
+		rise = math.NaN()
 	}
-	s.end()
-	s.path(hangCoil)
-	if climbs {
-		s.upright = true
-		s.stroke(hook, then, hook+tail, then)
-		s.coil(hook+tail, then, coiled, 6, turns(coiled, 12), nearSide|farSide)
-		s.stroke(hook+tail+coiled, then, end-rise, then)
-		s.upright = false
-	}
-	s.end()
-	s.path(hangStem)
-	if high {
-		s.stroke(now, end, now, under)
-	}
-	s.end()
-	s.path(hangMass)
-	if high && known(mass) {
-		s.box(now-w/2, under-h, w, h)
-	}
-	s.end()
-	s.path(hangGhost)
-	if climbs {
-		if under-h > end+0.1 {
-			s.stroke(then, end-rise, then, under-rise-h)
-		}
-		if known(mass) {
-			s.box(then-w/2, under-rise-h, w, h)
-		}
-	}
-	s.end()
-	s.path(hangDims)
-	if high {
-		s.upright = true
-		s.bar(hook, tray, heights)
-		s.bar(tray, under, clearing)
-		if climbs {
-			s.arrow(under, under-rise, rising)
-		}
-		s.upright = false
-		s.stroke(heights+5, hook, 56, hook)
-		s.stroke(heights+5, tray, 36, tray)
-		if climbs {
-			s.stroke(now+w/2+4, under, rising-5, under)
-			s.stroke(then+w/2+4, under-rise, rising+5, under-rise)
-		}
-	}
-	s.end()
-
-	s.label(hangHeightLabel, 4, 17, s.w, high, "draw.hang.height")
-	y := math.Max((hook+end)/2, hook+18)
-	clear := high && y+18 < under-h
-	s.label(hangCutName, now-8, y-3, now-26, clear, "draw.hang.cut")
-	s.label(hangCutLabel, now-8, y+13, now-26, clear, "draw.hang.length")
-	y = math.Max(hook+tail+coiled/2, hook+18)
+	n[hangClimbs] = 0 * rise
+	n[hangTies], n[hangTie], n[hangEnd], n[hangUnder] = hangTop+tail, end-tail, end, under
+	n[hangCoiled], n[hangTurns], n[hangCoilEnd] = coiled, float64(turns(coiled, 12)), hangTop+tail+coiled
+	n[hangRisen], n[hangShort], n[hangStem] = under-rise, end-rise, end-rise
 	top := under - rise - h
-	s.label(hangCoilLabel, then+14, y-3, 98, climbs && y < top, "draw.hang.coiled")
-	s.label(hangCoilName, then+14, y+13, 98, climbs && y+16 < top, "draw.hang.as-coiled")
-	s.label(hangRiseLabel, rising-7, under-rise/2+5, rising-7-now-12, climbs && rise > 20, "draw.hang.rises")
-	y = under - 5
-	roomy := tray-under > 16
-	if roomy {
-		y = (tray+under)/2 + 5
+	if !(under-h > end+0.1) {
+		n[hangStem] = math.NaN()
 	}
-	s.label(hangClearLabel, clearing+6, y, rising-clearing-12, high && (!climbs || roomy || rise > 48), "draw.hang.clearance")
-	s.label(hangAddLabel, 40, tray+32, s.w, known(float64(p.Hook)) && p.Add >= 0, "draw.hang.add")
-	s.label(hangMassLabel, 40, tray+49, s.w, known(mass), "draw.hang.mass")
-	if high {
-		s.label(hangNote, 40, tray+68, s.w, true, "draw.hang.note")
-	} else {
-		s.needs(hangNote, 40, tray+68, calc.HangHookHeight)
-	}
+	n[hangWeighs] = 0 * float64(p.Mass)
+	n[hangWide], n[hangHigh], n[hangOver], n[hangOverThen] = w, h, under-h, top
+	n[hangLeft], n[hangLeftThen], n[hangRight], n[hangRightThen] = 100-w/2, 214-w/2, 100+w/2, 214+w/2
 
-	s.say("draw.hang:title", "draw.hang.title")
-	s.say("draw.hang:desc", "draw.hang.desc")
+	y := math.Max((hangTop+end)/2, hangTop+18)
+	n[hangCutAt] = y + only(y+18 < under-h)
+	y = math.Max(hangTop+tail+coiled/2, hangTop+18)
+	n[hangCoilAt], n[hangNameAt] = y+only(y < top), y+only(y+16 < top)
+	n[hangRiseAt] = under - rise/2 + 5 + only(rise > 20)
+	room := hangFoot - under
+	y = under - 5
+	if room > 16 {
+		y = (hangFoot+under)/2 + 5
+	}
+	n[hangClearAt] = y + only(room > 16 || !(rise <= 48))
+	n[hangAdds] = 0*float64(p.Hook) + only(p.Add >= 0)
 }
 
 // block returns how wide and how high the side of a cylinder is whose volume is as the mass (kg): a kilogram is as wide as it is high,

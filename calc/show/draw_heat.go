@@ -20,20 +20,20 @@ const (
 )
 
 var heatShapes = [...]Shape{
-	heatMelting:     {"draw.heat.melting", "path", "warm", ""},
-	heatOver:        {"draw.heat.over", "path", "warm", ""},
-	heatBar:         {"draw.heat.bar", "path", "rule", ""},
-	heatMarks:       {"draw.heat.marks", "path", "fibre", ""},
-	heatMargin:      {"draw.heat.margin", "path", "dim", ""},
-	heatMarginLabel: {"draw.heat.margin-label", "text", "label", "middle"},
-	heatGlass:       {"draw.heat.glass", "path", "dim", ""},
-	heatGlassLabel:  {"draw.heat.glass-label", "text", "label", "middle"},
-	heatUsual:       {"draw.heat.usual", "path", "dim", ""},
-	heatUsualLabel:  {"draw.heat.usual-label", "text", "label", "middle"},
-	heatFrame:       {"draw.heat.frame", "path", "dim", ""},
-	heatFrameLabel:  {"draw.heat.frame-label", "text", "label", "middle"},
-	heatSetLabel:    {"draw.heat.set-label", "text", "label", "middle"},
-	heatMeltLabel:   {"draw.heat.melt-label", "text", "label", "end"},
+	heatMelting:     {"draw.heat.melting", "path", "warm", "", nil, ""},
+	heatOver:        {"draw.heat.over", "path", "warm", "", nil, ""},
+	heatBar:         {"draw.heat.bar", "path", "rule", "", nil, ""},
+	heatMarks:       {"draw.heat.marks", "path", "fibre", "", nil, ""},
+	heatMargin:      {"draw.heat.margin", "path", "dim", "", nil, ""},
+	heatMarginLabel: {"draw.heat.margin-label", "text", "label", "middle", nil, ""},
+	heatGlass:       {"draw.heat.glass", "path", "dim", "", nil, ""},
+	heatGlassLabel:  {"draw.heat.glass-label", "text", "label", "middle", nil, ""},
+	heatUsual:       {"draw.heat.usual", "path", "dim", "", nil, ""},
+	heatUsualLabel:  {"draw.heat.usual-label", "text", "label", "middle", nil, ""},
+	heatFrame:       {"draw.heat.frame", "path", "dim", "", nil, ""},
+	heatFrameLabel:  {"draw.heat.frame-label", "text", "label", "middle", nil, ""},
+	heatSetLabel:    {"draw.heat.set-label", "text", "label", "middle", nil, ""},
+	heatMeltLabel:   {"draw.heat.melt-label", "text", "label", "end", nil, ""},
 }
 
 // coldRoom is where the bar begins (K): 20 °C.
@@ -129,8 +129,8 @@ func drawHeat(sk *sketch) {
 	}
 	s.place(heatMeltLabel, n, heatRight, heatFoot+23, s.w)
 
-	s.say("draw.heat:title", "draw.heat.title")
-	s.say("draw.heat:desc", "draw.heat.desc")
+	s.sayOld("draw.heat:title", "draw.heat.title")
+	s.sayOld("draw.heat:desc", "draw.heat.desc")
 }
 
 const (
@@ -141,10 +141,10 @@ const (
 )
 
 var threadHeatShapes = [...]Shape{
-	threadHeatLine:   {"draw.thread.heat.line", "path", "fibre", ""},
-	threadHeatCoil:   {"draw.thread.heat.coil", "path", "fibre", ""},
-	threadHeatJaws:   {"draw.thread.heat.jaws", "path", "jaw", ""},
-	threadHeatWarmth: {"draw.thread.heat.warmth", "path", "warm", ""},
+	threadHeatLine:   {"draw.thread.heat.line", "path", "fibre", "", nil, ""},
+	threadHeatCoil:   {"draw.thread.heat.coil", "path", "fibre", "", nil, ""},
+	threadHeatJaws:   {"draw.thread.heat.jaws", "path", "jaw", "", nil, ""},
+	threadHeatWarmth: {"draw.thread.heat.warmth", "path", "warm", "", nil, ""},
 }
 
 // drawThreadHeat draws the coil between the jaws as in the frame, and beside it the oven's warmth.

@@ -19,8 +19,8 @@ const (
 )
 
 var threadFibreShapes = [...]Shape{
-	threadFibreLine: {"draw.thread.fibre.line", "path", "fibre", ""},
-	threadFibreYarn: {"draw.thread.fibre.yarn", "path", "yarn", ""},
+	threadFibreLine: {"draw.thread.fibre.line", "path", "fibre", "", nil, ""},
+	threadFibreYarn: {"draw.thread.fibre.yarn", "path", "yarn", "", nil, ""},
 }
 
 // drawThreadFibre draws the strands side by side, three at most, laid together above and below.
@@ -58,8 +58,8 @@ const (
 )
 
 var threadHangShapes = [...]Shape{
-	threadHangLine: {"draw.thread.hang.line", "path", "fibre", ""},
-	threadHangMass: {"draw.thread.hang.mass", "path", "mass", ""},
+	threadHangLine: {"draw.thread.hang.line", "path", "fibre", "", nil, ""},
+	threadHangMass: {"draw.thread.hang.mass", "path", "mass", "", nil, ""},
 }
 
 // drawThreadHang draws the mass on the thread, its volume as the mass is.
@@ -88,9 +88,9 @@ const (
 )
 
 var threadCutShapes = [...]Shape{
-	threadCutLine:  {"draw.thread.cut.line", "path", "fibre", ""},
-	threadCutEnds:  {"draw.thread.cut.ends", "path", "cut", ""},
-	threadCutLabel: {"draw.thread.cut.label", "text", "label", "middle"},
+	threadCutLine:  {"draw.thread.cut.line", "path", "fibre", "", nil, ""},
+	threadCutEnds:  {"draw.thread.cut.ends", "path", "cut", "", nil, ""},
+	threadCutLabel: {"draw.thread.cut.label", "text", "label", "middle", nil, ""},
 }
 
 // drawThreadCut draws one piece between its cuts, with its ties, the tails in proportion to the whole.
@@ -137,8 +137,8 @@ const (
 )
 
 var threadTwistShapes = [...]Shape{
-	threadTwistLine:   {"draw.thread.twist.line", "path", "fibre", ""},
-	threadTwistSlants: {"draw.thread.twist.slants", "path", "turn", ""},
+	threadTwistLine:   {"draw.thread.twist.line", "path", "fibre", "", nil, ""},
+	threadTwistSlants: {"draw.thread.twist.slants", "path", "turn", "", nil, ""},
 }
 
 // drawThreadTwist draws a length of the thread as thick as the gutter allows, with the slant and the hand of the twist.
@@ -172,12 +172,12 @@ const (
 )
 
 var threadCoilShapes = [...]Shape{
-	threadCoilLine:      {"draw.thread.coil.line", "path", "fibre", ""},
-	threadCoilTubes:     {"draw.thread.coil.far", "path", "tube", ""},
-	threadCoilTubes + 1: {"draw.thread.coil.far-inside", "path", "tube inside", ""},
-	threadCoilTubes + 2: {"draw.thread.coil.ends", "path", "end", ""},
-	threadCoilTubes + 3: {"draw.thread.coil.near", "path", "tube", ""},
-	threadCoilTubes + 4: {"draw.thread.coil.near-inside", "path", "tube inside", ""},
+	threadCoilLine:      {"draw.thread.coil.line", "path", "fibre", "", nil, ""},
+	threadCoilTubes:     {"draw.thread.coil.far", "path", "tube", "", nil, ""},
+	threadCoilTubes + 1: {"draw.thread.coil.far-inside", "path", "tube inside", "", nil, ""},
+	threadCoilTubes + 2: {"draw.thread.coil.ends", "path", "end", "", nil, ""},
+	threadCoilTubes + 3: {"draw.thread.coil.near", "path", "tube", "", nil, ""},
+	threadCoilTubes + 4: {"draw.thread.coil.near-inside", "path", "tube inside", "", nil, ""},
 }
 
 // drawThreadCoil draws some turns of the coil as wide as the gutter allows, with its index, pitch and hand.
@@ -219,10 +219,10 @@ const (
 )
 
 var threadClampShapes = [...]Shape{
-	threadClampLine:  {"draw.thread.clamp.line", "path", "fibre", ""},
-	threadClampCoil:  {"draw.thread.clamp.coil", "path", "fibre", ""},
-	threadClampJaws:  {"draw.thread.clamp.jaws", "path", "jaw", ""},
-	threadClampMarks: {"draw.thread.clamp.marks", "path", "ghost", ""},
+	threadClampLine:  {"draw.thread.clamp.line", "path", "fibre", "", nil, ""},
+	threadClampCoil:  {"draw.thread.clamp.coil", "path", "fibre", "", nil, ""},
+	threadClampJaws:  {"draw.thread.clamp.jaws", "path", "jaw", "", nil, ""},
+	threadClampMarks: {"draw.thread.clamp.marks", "path", "ghost", "", nil, ""},
 }
 
 // drawThreadClamp draws the coil between the jaws at the last gap, and where the jaw stood before, in proportion.

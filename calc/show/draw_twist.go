@@ -23,19 +23,19 @@ const (
 const twistRows = 4
 
 var twistShapes = [...]Shape{
-	twistFibre:      {"draw.twist.fibre", "path", "fibre", ""},
-	twistMarks:      {"draw.twist.marks", "path", "turn", ""},
-	twistAngle:      {"draw.twist.angle", "path", "dim", ""},
-	twistHand:       {"draw.twist.hand", "text", "hand", "middle"},
-	twistBias:       {"draw.twist.bias", "text", "label", "middle"},
-	twistThick:      {"draw.twist.thick", "text", "label", "start"},
-	twistRises:      {"draw.twist.rises", "text", "label", "start"},
-	twistHead:       {"draw.twist.head", "text", "label", "start"},
-	twistLegend:     {"draw.twist.slow", "text", "label", "start"},
-	twistLegend + 1: {"draw.twist.onset", "text", "label", "start"},
-	twistLegend + 2: {"draw.twist.turns", "text", "label", "start"},
-	twistLegend + 3: {"draw.twist.full", "text", "label", "start"},
-	twistNote:       {"draw.twist.note", "text", "label", "start"},
+	twistFibre:      {"draw.twist.fibre", "path", "fibre", "", nil, ""},
+	twistMarks:      {"draw.twist.marks", "path", "turn", "", nil, ""},
+	twistAngle:      {"draw.twist.angle", "path", "dim", "", nil, ""},
+	twistHand:       {"draw.twist.hand", "text", "hand", "middle", nil, ""},
+	twistBias:       {"draw.twist.bias", "text", "label", "middle", nil, ""},
+	twistThick:      {"draw.twist.thick", "text", "label", "start", nil, ""},
+	twistRises:      {"draw.twist.rises", "text", "label", "start", nil, ""},
+	twistHead:       {"draw.twist.head", "text", "label", "start", nil, ""},
+	twistLegend:     {"draw.twist.slow", "text", "label", "start", nil, ""},
+	twistLegend + 1: {"draw.twist.onset", "text", "label", "start", nil, ""},
+	twistLegend + 2: {"draw.twist.turns", "text", "label", "start", nil, ""},
+	twistLegend + 3: {"draw.twist.full", "text", "label", "start", nil, ""},
+	twistNote:       {"draw.twist.note", "text", "label", "start", nil, ""},
 }
 
 var twistKeys = [twistRows]string{"draw.twist.slow", "draw.twist.onset", "draw.twist.turns", "draw.twist.full"}
@@ -126,7 +126,7 @@ func drawTwist(s *sketch) {
 	}
 	s.place(twistNote, from, 4, 358, s.w)
 
-	s.say("draw.twist:title", "draw.twist.title")
+	s.sayOld("draw.twist:title", "draw.twist.title")
 	s.writer.text("draw.twist:desc", "")
 	if shown {
 		s.words("draw.twist.desc")
