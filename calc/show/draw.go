@@ -84,7 +84,6 @@ func (s *sketch) drawOld(i int) {
 		drawFibre(s)
 	case hangDrawing:
 		drawHang(s)
-		s.draw(&Drawings[i])
 	case cutDrawing:
 		drawCut(s)
 	case twistDrawing:
@@ -120,10 +119,9 @@ type sketch struct {
 	writer
 	shapes  []Shape
 	w       float64
-	x, y    int                 // where the pen is, in tenths
-	n       [mostPlaces]float64 // what places name
-	lack    calc.ID
-	upright bool // the pen's x runs down the page, as along a hanging thread
+	x, y    int     // where the pen is, in tenths
+	n       numbers // what places name
+	upright bool    // the pen's x runs down the page, as along a hanging thread
 }
 
 // path begins the path of shape i; what the pen does until end is in it, which may be nothing.

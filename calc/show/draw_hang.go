@@ -14,14 +14,14 @@ const (
 
 // What the drawing of the hanging fibre names.
 const (
-	hangKnown  = iota + 1 // 0 where all heights are
-	hangHook              // the hook, where they are
-	hangTies              // the upper tie
-	hangTie               // and the lower
-	hangEnd               // of the fibre
-	hangUnder             // the lowest of the stack
-	hangClimbs            // 0 where the fully coiled fibre is known
-	hangCoiled            // how long its coil is
+	hangKnown  = iota + firstPlace // 0 where all heights are
+	hangHook                       // the hook, where they are
+	hangTies                       // the upper tie
+	hangTie                        // and the lower
+	hangEnd                        // of the fibre
+	hangUnder                      // the lowest of the stack
+	hangClimbs                     // 0 where the fully coiled fibre is known
+	hangCoiled                     // how long its coil is
 	hangTurns
 	hangCoilEnd
 	hangRisen  // the lowest of its stack
@@ -41,8 +41,7 @@ const (
 	hangNameAt
 	hangRiseAt
 	hangClearAt
-	hangAdds  // 0 where the hook's mass is known
-	hangLacks // 1 where the heights are not
+	hangAdds // 0 where the hook's mass is known
 )
 
 var hangShapes = [...]Shape{
@@ -74,7 +73,7 @@ var hangShapes = [...]Shape{
 	{"draw.hang.clear-label", "text", "label", "start", []place{157 * u, hangClearAt, 105 * u}, "draw.hang.clearance"},
 	{"draw.hang.add-label", "text", "label", "start", []place{40 * u, 382 * u, 0, hangAdds}, "draw.hang.add"},
 	{"draw.hang.mass-label", "text", "label", "start", []place{40 * u, 399 * u, 0, hangWeighs}, "draw.hang.mass"},
-	{"draw.hang.note", "text", "label", "start", []place{40 * u, 418 * u, 0, hangLacks, hangLacks - 1*u}, "draw.hang.note" + or + needs},
+	{"draw.hang.note", "text", "label", "start", []place{40 * u, 418 * u, 0, lacks}, "draw.hang.note" + or + needs},
 }
 
 // What stays as it is: the beam that the hook is in, and a tray with something soft in it.
@@ -86,12 +85,11 @@ const (
 // drawHang draws the fibre under its mass, and beside it the same when it is fully coiled. Every height is true to the height of the
 // hook above the tray.
 func drawHang(s *sketch) {
-	p, o, n := &s.st.Plan, &s.st.Out, &s.n
+	p, o := &s.st.Plan, &s.st.Out
+	var n numbers
 	k := scale(hangFoot-hangTop, float64(o.HookHeight)) // units to the metre
-	n[hangHook], n[hangKnown] = hangTop+0*k, 0*k
-	n[hangLacks], s.lack = 0, s.st.Needs(calc.HangHookHeight)
 	if k != k {
-		n[hangLacks] = 1
+		n[lacks] = float64(s.st.Needs(calc.HangHookHeight))
 	}
 	tail, coiled, rise := float64(p.Tail)*k, float64(p.Coiled)*k, float64(o.Rise)*k
 	end, under := hangTop+float64(o.Length)*k, hangFoot-float64(p.Clearance)*k
@@ -99,22 +97,18 @@ func drawHang(s *sketch) {
 	if !(rise > 0) {
 		rise = math.NaN()
 	}
-	n[hangClimbs] = 0 * rise
+	top, over := under-h, under-rise-h
+	n[hangKnown], n[hangHook] = 0*k, hangTop+0*k
 	n[hangTies], n[hangTie], n[hangEnd], n[hangUnder] = hangTop+tail, end-tail, end, under
-	n[hangCoiled], n[hangTurns], n[hangCoilEnd] = coiled, float64(turns(coiled, 12)), hangTop+tail+coiled
-	n[hangRisen], n[hangShort], n[hangStem] = under-rise, end-rise, end-rise
-	top := under - rise - h
-	if !(under-h > end+0.1) {
-		n[hangStem] = math.NaN()
-	}
-	n[hangWeighs] = 0 * float64(p.Mass)
-	n[hangWide], n[hangHigh], n[hangOver], n[hangOverThen] = w, h, under-h, top
-	n[hangLeft], n[hangLeftThen], n[hangRight], n[hangRightThen] = 100-w/2, 214-w/2, 100+w/2, 214+w/2
+	n[hangClimbs], n[hangCoiled], n[hangTurns], n[hangCoilEnd] = 0*rise, coiled, float64(turns(coiled, 12)), hangTop+tail+coiled
+	n[hangRisen], n[hangShort], n[hangStem] = under-rise, end-rise, end-rise+only(top > end+0.1)
+	n[hangWeighs], n[hangWide], n[hangHigh], n[hangOver], n[hangOverThen] = 0*float64(p.Mass), w, h, top, over
+	n[hangLeft], n[hangRight], n[hangLeftThen], n[hangRightThen] = 100-w/2, 100+w/2, 214-w/2, 214+w/2
 
 	y := math.Max((hangTop+end)/2, hangTop+18)
-	n[hangCutAt] = y + only(y+18 < under-h)
+	n[hangCutAt] = y + only(y+18 < top)
 	y = math.Max(hangTop+tail+coiled/2, hangTop+18)
-	n[hangCoilAt], n[hangNameAt] = y+only(y < top), y+only(y+16 < top)
+	n[hangCoilAt], n[hangNameAt] = y+only(y < over), y+only(y+16 < over)
 	n[hangRiseAt] = under - rise/2 + 5 + only(rise > 20)
 	room := hangFoot - under
 	y = under - 5
@@ -123,6 +117,7 @@ func drawHang(s *sketch) {
 	}
 	n[hangClearAt] = y + only(room > 16 || !(rise <= 48))
 	n[hangAdds] = 0*float64(p.Hook) + only(p.Add >= 0)
+	s.draw(hangDrawing, &n)
 }
 
 // block returns how wide and how high the side of a cylinder is whose volume is as the mass (kg): a kilogram is as wide as it is high,

@@ -21,6 +21,16 @@ const mostPlaces = 1 << placeBits
 
 const placeBits = 6
 
+// numbers are what the places of a drawing name.
+type numbers [mostPlaces]float64
+
+// The numbers that every drawing has; its own are from firstPlace on.
+const (
+	zero  = iota
+	lacks // what must be given before there is a drawing, a calc.ID; 0 where there is one
+	firstPlace
+)
+
 // at returns what number a place is.
 //
 //go:noinline
@@ -103,7 +113,7 @@ const (
 	semi = ";"
 )
 
-// In the place of a key: what must be given before a drawing can be made, and the sketch's lack names it.
+// In the place of a key: what must be given before a drawing can be made, as number lacks says.
 const needs = "?"
 
 // says appends the words of some keys, each where its place is 0 or it has none.
@@ -117,7 +127,7 @@ func (s *sketch) says(keys string, when []place) {
 		key := keys[:n]
 		show := len(when) == 0 || s.at(when[0]) == 0
 		if show {
-			if len(s.b) > from && key != "." {
+			if len(s.b) > from && between != or[0] && key != "." {
 				if between == semi[0] {
 					s.char(between)
 				}
@@ -141,14 +151,16 @@ func (s *sketch) say(key string) {
 	case 'd': // draw.
 		s.words(key)
 	case needs[0]:
-		s.needing(s.lack)
+		s.needing(calc.ID(s.n[lacks]))
 	default:
 		s.sentence(key, calc.None, about{})
 	}
 }
 
 // draw appends the slots of a drawing.
-func (s *sketch) draw(g *Drawing) {
+func (s *sketch) draw(drawing int, n *numbers) {
+	g := &Drawings[drawing]
+	s.n, s.w = *n, g.W
 	for i := range g.Shapes {
 		p := &g.Shapes[i]
 		if p.Anchor == "" {
@@ -174,7 +186,6 @@ func (s *sketch) draw(g *Drawing) {
 		s.equivalent(g.Key, ":title", g.title, nil)
 		s.equivalent(g.Key, ":desc", g.desc, g.when)
 	}
-	s.n = [mostPlaces]float64{}
 }
 
 // equivalent appends the slot of a drawing that has words for those who do not see it.
@@ -187,9 +198,7 @@ func (s *sketch) equivalent(key, what, keys string, when []place) {
 	s.shut()
 }
 
-// unless returns a place's number that is 0 where a condition holds and not known where it does not.
-//
-//go:noinline
+// only returns a number that is 0 where a condition holds and not known where it does not.
 func only(condition bool) float64 {
 	if condition {
 		return 0
