@@ -52,7 +52,7 @@ const (
 var Drawings = [...]Drawing{
 	fibreDrawing: {"fibre", 320, 214, fibreShapes[:], "", "", nil},
 	hangDrawing:  {"hang", 320, 424, hangShapes[:], "draw.hang.title", "draw.hang.desc", nil},
-	cutDrawing:   {"cut", 320, 262, cutShapes[:], "", "", nil},
+	cutDrawing:   {"cut", 320, 262, cutShapes[:], "draw.cut.title", "draw.cut.desc" + and + "draw.cut.desc-measured" + and + "draw.cut.desc-coiled" + and + "draw.cut.desc-gap" + and + "draw.cut.desc-gaps", []place{zero, cutMeasured, cutMeasured - 1*u, cutOne, cutOne - 1*u}},
 	twistDrawing: {"twist", 320, 364, twistShapes[:], "", "", nil},
 	coilDrawing:  {"coil", 320, 322, coilShapes[:], "", "", nil},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:], "", "", nil},
@@ -121,6 +121,7 @@ type sketch struct {
 	w       float64
 	x, y    int     // where the pen is, in tenths
 	n       numbers // what places name
+	width   float64 // of the path's stroke, where it is as the plan says
 	upright bool    // the pen's x runs down the page, as along a hanging thread
 }
 
@@ -224,6 +225,12 @@ func (s *sketch) bar(x, end, y float64) {
 	s.stroke(x, y-3, x, y+3)
 	s.stroke(x, y, end, y)
 	s.stroke(end, y-3, end, y+3)
+}
+
+// ends draws the ticks of a bar alone, so high above and below.
+func (s *sketch) ends(x, end, y, half float64) {
+	s.stroke(x, y-half, x, y+half)
+	s.stroke(end, y-half, end, y+half)
 }
 
 // arrow draws an arrow from x to end, with a tick where it starts.
@@ -331,7 +338,7 @@ func (s *sketch) tubes(i int, coils []helix, thick float64, n int) {
 		}
 		s.end()
 		if part != tubesEnds {
-			s.attribute(i+part, "stroke-width", width)
+			s.attribute(s.shapes[i+part].ID, "stroke-width", width)
 		}
 	}
 }
@@ -427,18 +434,9 @@ func (s *sketch) place(i, from int, x, y, room float64) float64 {
 	case "end":
 		x = math.Max(x, margin+w)
 	}
-	s.attribute(i, "x", x)
-	s.attribute(i, "y", y)
+	s.attribute(s.shapes[i].ID, "x", x)
+	s.attribute(s.shapes[i].ID, "y", y)
 	return w
-}
-
-const margin = 3
-
-//go:noinline
-func (s *sketch) attribute(i int, name string, x float64) {
-	s.open(s.shapes[i].ID, "", name)
-	s.tenths(int(math.Round(x * 10)))
-	s.shut()
 }
 
 // say appends the words of a key, for those who do not see the drawing.

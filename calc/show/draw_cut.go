@@ -4,174 +4,105 @@ import (
 	"twistbench/calc"
 )
 
-const (
-	cutPrecursor = iota
-	cutEnds
-	cutCoiled
-	cutFirst
-	cutSecond
-	cutFinished
-	cutTicks
-	cutWorked
-	cutGiven
-	cutLetters
-	cutLabels   = cutLetters + cutRows
-	cutCutLabel = cutLabels + cutRows
-	cutNote     = cutCutLabel + 1
-)
-
 // cutRows is how many lengths there are: precursor, as coiled, first gap, second gap, finished.
 const cutRows = 5
 
+// What the drawing of the cut names, from cutY on once for each length.
+const (
+	cutZero  = iota + firstPlace // the left tie
+	cutTurns                     // of each coil
+	cutFrom                      // the ends of the tails
+	cutTo
+	cutTails    // 0 where the tails are known
+	cutWhole    // and where what is cut is
+	cutMeasured // 0 where the coil was measured, and 1 where it was not
+	cutOne      // 0 where there is one gap, and 1 where there are two
+	cutTwo      // 0 where there are two
+	cutLast     // the baseline of the last row
+	cutY        // the baselines of those that are known
+	cutLong     = cutY + cutRows
+	cutEnd      = cutLong + cutRows
+	cutGiven    = cutEnd + cutRows   // the baselines again, of those that are typed
+	cutWorked   = cutGiven + cutRows // and of those that are worked out
+)
+
 var cutShapes = [...]Shape{
-	cutPrecursor:   {"draw.cut.precursor", "path", "fibre", "", nil, ""},
-	cutEnds:        {"draw.cut.ends", "path", "cut", "", nil, ""},
-	cutCoiled:      {"draw.cut.coiled", "path", "fibre", "", nil, ""},
-	cutFirst:       {"draw.cut.first", "path", "fibre", "", nil, ""},
-	cutSecond:      {"draw.cut.second", "path", "fibre", "", nil, ""},
-	cutFinished:    {"draw.cut.finished", "path", "fibre", "", nil, ""},
-	cutTicks:       {"draw.cut.ticks", "path", "dim", "", nil, ""},
-	cutWorked:      {"draw.cut.worked", "path", "dim", "", nil, ""},
-	cutGiven:       {"draw.cut.given", "path", "given", "", nil, ""},
-	cutLetters:     {"draw.cut.letter-precursor", "text", "letter", "middle", nil, ""},
-	cutLetters + 1: {"draw.cut.letter-coiled", "text", "letter", "middle", nil, ""},
-	cutLetters + 2: {"draw.cut.letter-first", "text", "letter", "middle", nil, ""},
-	cutLetters + 3: {"draw.cut.letter-second", "text", "letter", "middle", nil, ""},
-	cutLetters + 4: {"draw.cut.letter-finished", "text", "letter", "middle", nil, ""},
-	cutLabels:      {"draw.cut.label-precursor", "text", "label", "start", nil, ""},
-	cutLabels + 1:  {"draw.cut.label-coiled", "text", "label", "start", nil, ""},
-	cutLabels + 2:  {"draw.cut.label-first", "text", "label", "start", nil, ""},
-	cutLabels + 3:  {"draw.cut.label-second", "text", "label", "start", nil, ""},
-	cutLabels + 4:  {"draw.cut.label-finished", "text", "label", "start", nil, ""},
-	cutCutLabel:    {"draw.cut.cut-label", "text", "label", "end", nil, ""},
-	cutNote:        {"draw.cut.note", "text", "label", "start", nil, ""},
+	{"draw.cut.precursor", "path", "fibre", "", []place{
+		stroke, cutFrom, cutY + 17*u, cutTo, cutY + 17*u, disc, cutZero, cutY + 17*u, 2.6 * u, disc, cutEnd, cutY + 17*u, 2.6 * u,
+	}, ""},
+	{"draw.cut.ends", "path", "cut", "", []place{when, cutTails, ends, cutFrom, cutTo, cutY + 17*u, 9 * u}, ""},
+	{"draw.cut.coiled", "path", "fibre", "", []place{coil, cutZero, cutY + 1 + 17*u, cutLong + 1, 7 * u, cutTurns, nearSide * u}, ""},
+	{"draw.cut.first", "path", "fibre", "", []place{coil, cutZero, cutY + 2 + 17*u, cutLong + 2, 7 * u, cutTurns, nearSide * u}, ""},
+	{"draw.cut.second", "path", "fibre", "", []place{coil, cutZero, cutY + 3 + 17*u, cutLong + 3, 7 * u, cutTurns, nearSide * u}, ""},
+	{"draw.cut.finished", "path", "fibre", "", []place{coil, cutZero, cutY + 4 + 17*u, cutLong + 4, 7 * u, cutTurns, nearSide * u}, ""},
+	{"draw.cut.ticks", "path", "dim", "", []place{
+		ends, cutZero, cutEnd, cutY + 17*u, 11 * u, ends, cutZero, cutEnd + 1, cutY + 1 + 17*u, 11 * u, ends, cutZero, cutEnd + 2, cutY + 2 + 17*u, 11 * u,
+		ends, cutZero, cutEnd + 3, cutY + 3 + 17*u, 11 * u, ends, cutZero, cutEnd + 4, cutY + 4 + 17*u, 11 * u,
+	}, ""},
+	{"draw.cut.worked", "path", "dim", "", []place{
+		circle, 9 * u, cutWorked - 5*u, 4 * u, circle, 9 * u, cutWorked + 1 - 5*u, 4 * u, circle, 9 * u, cutWorked + 2 - 5*u, 4 * u,
+		circle, 9 * u, cutWorked + 3 - 5*u, 4 * u, circle, 9 * u, cutWorked + 4 - 5*u, 4 * u,
+	}, ""},
+	{"draw.cut.given", "path", "given", "", []place{
+		disc, 9 * u, cutGiven - 5*u, 4 * u, disc, 9 * u, cutGiven + 1 - 5*u, 4 * u, disc, 9 * u, cutGiven + 2 - 5*u, 4 * u,
+		disc, 9 * u, cutGiven + 3 - 5*u, 4 * u, disc, 9 * u, cutGiven + 4 - 5*u, 4 * u,
+	}, ""},
+	{"draw.cut.letter-precursor", "text", "letter", "middle", []place{25 * u, 19 * u}, "P"},
+	{"draw.cut.letter-coiled", "text", "letter", "middle", []place{25 * u, 65 * u}, "L"},
+	{"draw.cut.letter-first", "text", "letter", "middle", []place{25 * u, 111 * u}, "1"},
+	{"draw.cut.letter-second", "text", "letter", "middle", []place{25 * u, 157 * u, 0, cutTwo}, "2"},
+	{"draw.cut.letter-finished", "text", "letter", "middle", []place{25 * u, cutLast}, "f"},
+	{"draw.cut.label-precursor", "text", "label", "start", []place{38 * u, cutY, 280 * u}, "draw.cut.tie-to-tie"},
+	{"draw.cut.cut-label", "text", "label", "end", []place{316 * u, 19 * u, beside - 12*u, cutWhole}, "draw.cut.cut"},
+	{"draw.cut.label-coiled", "text", "label", "start", []place{38 * u, cutY + 1, 280 * u, cutMeasured, cutMeasured - 1*u}, "draw.cut.measured" + or + "draw.cut.as-coiled"},
+	{"draw.cut.label-first", "text", "label", "start", []place{38 * u, cutY + 2, 280 * u, cutOne, cutOne - 1*u}, "draw.cut.only-gap" + or + "draw.cut.first-gap"},
+	{"draw.cut.label-second", "text", "label", "start", []place{38 * u, cutY + 3, 280 * u}, "draw.cut.second-gap"},
+	{"draw.cut.label-finished", "text", "label", "start", []place{38 * u, cutY + 4, 280 * u}, "draw.cut.released"},
+	{"draw.cut.note", "text", "label", "start", []place{4 * u, cutLast + 49*u, 0, lacks}, "draw.cut.note" + or + needs},
 }
+
+var cutIDs = [cutRows]calc.ID{calc.CutPrecursor, calc.ClampCoiled, calc.ClampFirst, calc.ClampSecond, calc.ClampFinished}
 
 // drawCut draws the five lengths below one another, at one scale and from one zero, the left tie.
 func drawCut(s *sketch) {
-	const (
-		left, right = 8.0, 312.0
-		apart       = 46.0 // rows
-		first       = 19.0 // baseline of the first row's words
-		below       = 17.0 // from them to the length itself
-		radius      = 7.0
-	)
-	p, o := &s.st.Plan, &s.st.Out
-	measured := known(float64(p.Measured))
-	rows := [cutRows]struct {
-		id     calc.ID
-		length float64
-		letter string
-		key    string
-	}{
-		{calc.CutPrecursor, float64(p.Precursor), "P", "draw.cut.tie-to-tie"},
-		{calc.ClampCoiled, float64(p.Piece()), "L", "draw.cut.as-coiled"},
-		{calc.ClampFirst, float64(p.First), "1", "draw.cut.first-gap"},
-		{calc.ClampSecond, float64(p.Second), "2", "draw.cut.second-gap"},
-		{calc.ClampFinished, float64(p.Finished), "f", "draw.cut.released"},
+	const left, right, first, apart = 8, 312, 19, 46
+	p := &s.st.Plan
+	var n numbers
+	n[cutMeasured] = 1
+	if known(float64(p.Measured)) {
+		n[cutMeasured] = 0
 	}
-	if measured {
-		rows[1].key = "draw.cut.measured"
-	}
-	hidden := -1
+	n[cutOne] = 1
 	if p.Stages == calc.StagesOne {
-		hidden = 3
-		rows[2].key = "draw.cut.only-gap"
+		n[cutOne] = 0
 	}
-
 	tail := float64(p.Tail)
-	tails := known(tail)
-	if !tails {
+	n[cutTails] = 0 * tail
+	if tail != tail {
 		tail = 0
 	}
-	reach := longest(float64(p.Precursor)+tail, rows[1].length, rows[2].length, rows[3].length, rows[4].length)
-	zero, k := left, 0.0
-	if reach > 0 {
-		k = (right - left) / (tail + reach)
-		zero += tail * k
+	lengths := [cutRows]float64{float64(p.Precursor), float64(p.Piece()), float64(p.First), float64(p.Second), float64(p.Finished)}
+	reach := longest(lengths[0]+tail, lengths[1], lengths[2], lengths[3], lengths[4])
+	if reach == 0 {
+		n[lacks] = float64(s.st.Needs(calc.ClampCoiled))
 	}
-	var y [cutRows]float64 // of the baselines
-	for i, at := 0, first; i < cutRows; i++ {
-		y[i] = at
-		if i != hidden {
-			at += apart
+	k := scale(right-left, tail+reach) // units to the metre
+	from := left + tail*k
+	n[cutZero], n[cutFrom], n[cutTo] = from, left, from+(lengths[0]+tail)*k
+	n[cutTurns] = float64(turns(lengths[1]*k, 10)) // the same in every row, drawn apart
+	n[cutWhole] = 0 * float64(s.st.Out.Length)
+	n[cutTwo] = only(n[cutOne] != 0)
+	y := first + 0.0
+	for i, length := range lengths {
+		hidden := i == 3 && n[cutOne] == 0
+		shown := only(length > 0 && !hidden)
+		typed := p.Given[calc.LengthGroup].Has(cutIDs[i]) || i == 1 && n[cutMeasured] == 0
+		n[cutY+i], n[cutLong+i], n[cutEnd+i] = y+shown, length*k, from+length*k
+		n[cutGiven+i], n[cutWorked+i] = y+shown+only(typed), y+shown+only(!typed)
+		n[cutLast] = y
+		if !hidden {
+			y += apart
 		}
 	}
-	shown := func(i int) bool { return i != hidden && known(rows[i].length) && rows[i].length > 0 }
-	n := turns(float64(p.Piece())*k, 10) // the same turns in every row, drawn apart
-
-	s.path(cutPrecursor)
-	if at := y[0] + below; shown(0) {
-		s.stroke(zero-tail*k, at, zero+(rows[0].length+tail)*k, at)
-		s.disc(zero, at, 2.6)
-		s.disc(zero+rows[0].length*k, at, 2.6)
-	}
-	s.end()
-	s.path(cutEnds)
-	if at := y[0] + below; shown(0) && tails {
-		for _, x := range [2]float64{zero - tail*k, zero + (rows[0].length+tail)*k} {
-			s.stroke(x, at-9, x, at+9)
-		}
-	}
-	s.end()
-	for i := 1; i < cutRows; i++ {
-		s.path(cutCoiled - 1 + i)
-		if shown(i) {
-			s.coil(zero, y[i]+below, rows[i].length*k, radius, n, nearSide)
-		}
-		s.end()
-	}
-	s.path(cutTicks)
-	for i := range cutRows {
-		if shown(i) {
-			for _, x := range [2]float64{zero, zero + rows[i].length*k} {
-				s.stroke(x, y[i]+below-11, x, y[i]+below+11)
-			}
-		}
-	}
-	s.end()
-	typed := func(i int) bool { return p.Given[calc.LengthGroup].Has(rows[i].id) || i == 1 && measured }
-	s.path(cutWorked)
-	for i := range cutRows {
-		if shown(i) && !typed(i) {
-			s.circle(9, y[i]-5, 4)
-		}
-	}
-	s.end()
-	s.path(cutGiven)
-	for i := range cutRows {
-		if shown(i) && typed(i) {
-			s.disc(9, y[i]-5, 4)
-		}
-	}
-	s.end()
-
-	for i := range cutRows {
-		from := s.text(cutLetters + i)
-		if i != hidden {
-			s.str(rows[i].letter)
-		}
-		s.place(cutLetters+i, from, 25, y[i], 20)
-	}
-	used := 0.0
-	for i := range cutRows {
-		w := s.label(cutLabels+i, 38, y[i], s.w-40, shown(i), rows[i].key)
-		if i == 0 {
-			used = w
-		}
-	}
-	s.label(cutCutLabel, s.w-4, y[0], s.w-4-38-used-8, known(float64(o.Length)), "draw.cut.cut")
-	if reach > 0 {
-		s.label(cutNote, 4, y[4]+below+32, s.w, true, "draw.cut.note")
-	} else {
-		s.needs(cutNote, 4, y[4]+below+32, calc.ClampCoiled)
-	}
-
-	s.sayOld("draw.cut:title", "draw.cut.title")
-	s.desc("draw.cut:desc", "draw.cut.desc")
-	s.also(measured, "draw.cut.desc-measured")
-	s.also(!measured, "draw.cut.desc-coiled")
-	s.also(hidden < 0, "draw.cut.desc-gaps")
-	s.also(hidden >= 0, "draw.cut.desc-gap")
-	s.end()
+	s.draw(cutDrawing, &n)
 }

@@ -26,8 +26,9 @@ type numbers [mostPlaces]float64
 
 // The numbers that every drawing has; its own are from firstPlace on.
 const (
-	zero  = iota
-	lacks // what must be given before there is a drawing, a calc.ID; 0 where there is one
+	zero   = iota
+	lacks  // what must be given before there is a drawing, a calc.ID; 0 where there is one
+	beside // how much room is left at the right of the text before
 	firstPlace
 )
 
@@ -41,11 +42,14 @@ const (
 	move    = iota // x, y
 	line           // x, y: from where the pen is
 	stroke         // x, y, to x, to y
+	bend           // two control points and an end, each x, y: a cubic curve from where the pen is
 	circle         // x, y, radius
 	disc           // x, y, radius
 	box            // x, y, width, height
 	bar            // x, end, y: a dimension along x
+	ends           // x, end, y, half: its ticks alone, so high above and below y
 	arrow          // x, end, y: a move along x
+	hatch          // x, end, apart, y, to y, lean: strokes that end at x and so on, each beginning so far to the left of its end
 	coil           // x, y, length, radius, turns, sides
 	when           // x: all that follows is left out unless x is 0
 	upright        // in what follows x runs down the page and y across it
@@ -54,24 +58,27 @@ const (
 )
 
 // places is how many places stand behind each step.
-var places = [numSteps]uint8{move: 2, line: 2, stroke: 4, circle: 3, disc: 3, box: 4, bar: 3, arrow: 3, coil: 6, when: 1}
+var places = [numSteps]uint8{
+	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, when: 1,
+}
 
 // steps draws the steps of a path.
 func (s *sketch) steps(at []place) {
+	s.x, s.y, s.upright = 0, 0, false
 	var x [6]float64
 	for len(at) > 0 {
 		step := at[0]
-		n := int(places[step])
+		n := 1 + int(places[step])
 		sum := 0.0
-		for i := range n {
-			x[i] = s.at(at[1+i])
-			sum += x[i]
+		for i := 1; i < n; i++ {
+			x[i-1] = s.at(at[i])
+			sum += x[i-1]
 		}
-		at = at[1+n:]
+		at = at[n:]
+		if step == when && sum != 0 {
+			return
+		}
 		if sum-sum != 0 { // one of them is not known
-			if step == when {
-				return
-			}
 			continue
 		}
 		switch step {
@@ -81,6 +88,8 @@ func (s *sketch) steps(at []place) {
 			s.line(x[0], x[1])
 		case stroke:
 			s.stroke(x[0], x[1], x[2], x[3])
+		case bend:
+			s.curve(x[0], x[1], x[2], x[3], x[4], x[5])
 		case circle:
 			s.circle(x[0], x[1], x[2])
 		case disc:
@@ -89,21 +98,22 @@ func (s *sketch) steps(at []place) {
 			s.box(x[0], x[1], x[2], x[3])
 		case bar:
 			s.bar(x[0], x[1], x[2])
+		case ends:
+			s.ends(x[0], x[1], x[2], x[3])
 		case arrow:
 			s.arrow(x[0], x[1], x[2])
+		case hatch:
+			for ; x[0] < x[1]; x[0] += x[2] {
+				s.stroke(x[0]-x[5], x[3], x[0], x[4])
+			}
 		case coil:
 			s.coil(x[0], x[1], x[2], x[3], int(x[4]), int(x[5]))
-		case when:
-			if x[0] != 0 {
-				return
-			}
 		case upright:
 			s.upright = true
 		case level:
 			s.upright = false
 		}
 	}
-	s.upright = false
 }
 
 // Between keys: one or the other of a text, and more of a text equivalent.
@@ -113,20 +123,22 @@ const (
 	semi = ";"
 )
 
-// In the place of a key: what must be given before a drawing can be made, as number lacks says.
-const needs = "?"
+// What may stand in the place of a key, besides a sentence.
+const (
+	needs = "?" // what must be given before a drawing can be made: number lacks
+)
 
 // says appends the words of some keys, each where its place is 0 or it has none.
 func (s *sketch) says(keys string, when []place) {
 	from := len(s.b)
-	for between := and[0]; keys != ""; {
+	between := and[0]
+	for i := 0; keys != ""; i++ {
 		n := 0
 		for n < len(keys) && keys[n] != or[0] && keys[n] != and[0] && keys[n] != semi[0] {
 			n++
 		}
 		key := keys[:n]
-		show := len(when) == 0 || s.at(when[0]) == 0
-		if show {
+		if i >= len(when) || s.at(when[i]) == 0 {
 			if len(s.b) > from && between != or[0] && key != "." {
 				if between == semi[0] {
 					s.char(between)
@@ -135,17 +147,14 @@ func (s *sketch) says(keys string, when []place) {
 			}
 			s.say(key)
 		}
-		if len(when) > 0 {
-			when = when[1:]
+		keys = keys[n:]
+		if keys != "" {
+			between, keys = keys[0], keys[1:]
 		}
-		if n == len(keys) {
-			break
-		}
-		between, keys = keys[n], keys[n+1:]
 	}
 }
 
-// say appends the words of a key, or a sentence that stands in the place of one.
+// say appends the words of a key, or what stands in the place of one.
 func (s *sketch) say(key string) {
 	switch key[0] {
 	case 'd': // draw.
@@ -157,35 +166,75 @@ func (s *sketch) say(key string) {
 	}
 }
 
-// draw appends the slots of a drawing.
+// draw appends the slots of a drawing with its numbers.
 func (s *sketch) draw(drawing int, n *numbers) {
 	g := &Drawings[drawing]
 	s.n, s.w = *n, g.W
 	for i := range g.Shapes {
 		p := &g.Shapes[i]
 		if p.Anchor == "" {
-			s.open(p.ID, "", "d")
-			s.str(p.says)
-			s.x, s.y = 0, 0
-			s.steps(p.at)
-			s.shut()
-			continue
+			s.pathOf(p)
+		} else {
+			s.labelOf(p)
 		}
-		s.writer.text(p.ID, "")
-		from := len(s.b)
-		x, y, room := s.at(p.at[0]), s.at(p.at[1]), s.w
-		if len(p.at) > 2 && p.at[2] != 0 {
-			room = s.at(p.at[2])
-		}
-		if sum := x + y; sum-sum == 0 {
-			s.says(p.says, p.at[min(3, len(p.at)):])
-		}
-		s.place(i, from, x, y, room)
 	}
 	if g.title != "" {
 		s.equivalent(g.Key, ":title", g.title, nil)
 		s.equivalent(g.Key, ":desc", g.desc, g.when)
 	}
+}
+
+// path appends the slots of a path.
+func (s *sketch) pathOf(p *Shape) {
+	s.open(p.ID, "", "d")
+	s.str(p.says)
+	s.width = math.NaN()
+	s.steps(p.at)
+	s.shut()
+	if s.width == s.width {
+		s.attribute(p.ID, "stroke-width", s.width)
+	}
+}
+
+// label appends the slots of a text, moved so that it stays in the drawing. It is left out where it needs more than the room there is.
+func (s *sketch) labelOf(p *Shape) {
+	s.writer.text(p.ID, "")
+	from := len(s.b)
+	x, y, room := s.at(p.at[0]), s.at(p.at[1]), s.w-2*margin
+	if len(p.at) > 2 && p.at[2] != 0 {
+		room = math.Min(room, s.at(p.at[2]))
+	}
+	if sum := x + y; sum-sum == 0 {
+		s.says(p.says, p.at[min(3, len(p.at)):])
+	}
+	w := wide(s.b[from:])
+	if w > room {
+		s.b, w = s.b[:from], 0
+	}
+	s.shut()
+	s.n[beside] = s.w - x - w
+	if w == 0 {
+		x, y = 0, 0 // a place may be as unknown as the words
+	}
+	switch p.Anchor {
+	case "start":
+		x = math.Min(x, s.w-margin-w)
+	case "middle":
+		x = math.Max(margin+w/2, math.Min(x, s.w-margin-w/2))
+	case "end":
+		x = math.Max(x, margin+w)
+	}
+	s.attribute(p.ID, "x", x)
+	s.attribute(p.ID, "y", y)
+}
+
+const margin = 3
+
+//go:noinline
+func (s *sketch) attribute(id, name string, x float64) {
+	s.open(id, "", name)
+	s.tenths(int(math.Round(x * 10)))
+	s.shut()
 }
 
 // equivalent appends the slot of a drawing that has words for those who do not see it.
@@ -199,6 +248,8 @@ func (s *sketch) equivalent(key, what, keys string, when []place) {
 }
 
 // only returns a number that is 0 where a condition holds and not known where it does not.
+//
+//go:noinline
 func only(condition bool) float64 {
 	if condition {
 		return 0
