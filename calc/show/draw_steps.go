@@ -51,6 +51,7 @@ const (
 	arrow          // x, end, y: a move along x
 	hatch          // x, end, apart, y, to y, lean: strokes that end at x and so on, each beginning so far to the left of its end
 	coil           // x, y, length, radius, turns, sides
+	slants         // x, top, foot, radius, pitch
 	when           // x: all that follows is left out unless x is 0
 	upright        // in what follows x runs down the page and y across it
 	level          // and here no longer
@@ -59,7 +60,7 @@ const (
 
 // places is how many places stand behind each step.
 var places = [numSteps]uint8{
-	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, when: 1,
+	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1,
 }
 
 // steps draws the steps of a path.
@@ -108,6 +109,8 @@ func (s *sketch) steps(at []place) {
 			}
 		case coil:
 			s.coil(x[0], x[1], x[2], x[3], int(x[4]), int(x[5]))
+		case slants:
+			s.slants(x[0], x[1], x[2], x[3], x[4])
 		case upright:
 			s.upright = true
 		case level:

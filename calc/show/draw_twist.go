@@ -6,141 +6,101 @@ import (
 	"twistbench/calc"
 )
 
-const (
-	twistFibre = iota
-	twistMarks
-	twistAngle
-	twistHand
-	twistBias
-	twistThick
-	twistRises
-	twistHead
-	twistLegend
-	twistNote = twistLegend + twistRows
-)
-
 // twistRows is how many marks there are along the count of turns: slow down, first coil, turns of twist, full coiling.
 const twistRows = 4
 
-var twistShapes = [...]Shape{
-	twistFibre:      {"draw.twist.fibre", "path", "fibre", "", nil, ""},
-	twistMarks:      {"draw.twist.marks", "path", "turn", "", nil, ""},
-	twistAngle:      {"draw.twist.angle", "path", "dim", "", nil, ""},
-	twistHand:       {"draw.twist.hand", "text", "hand", "middle", nil, ""},
-	twistBias:       {"draw.twist.bias", "text", "label", "middle", nil, ""},
-	twistThick:      {"draw.twist.thick", "text", "label", "start", nil, ""},
-	twistRises:      {"draw.twist.rises", "text", "label", "start", nil, ""},
-	twistHead:       {"draw.twist.head", "text", "label", "start", nil, ""},
-	twistLegend:     {"draw.twist.slow", "text", "label", "start", nil, ""},
-	twistLegend + 1: {"draw.twist.onset", "text", "label", "start", nil, ""},
-	twistLegend + 2: {"draw.twist.turns", "text", "label", "start", nil, ""},
-	twistLegend + 3: {"draw.twist.full", "text", "label", "start", nil, ""},
-	twistNote:       {"draw.twist.note", "text", "label", "start", nil, ""},
-}
+// What the drawing of the twist names.
+const (
+	twistOn    = iota + firstPlace // 0 where the fibre is drawn
+	twistOff                       // 0 where it is not, and 1 where it is
+	twistPitch                     // of the lines on it
+	twistArmX                      // the end of the line at the bias angle
+	twistArmY
+	twistBend1 // the control points of the arc, and its end
+	twistBend2
+	twistBend2Y
+	twistArcX
+	twistArcY
+	twistBiasX // the words beside it
+	twistLeft  // 0 where lines rise to the left, and 2 where to the right
+	twistCount // 0 where there is a count of turns
+	twistLeast // of the first coil
+	twistMost
+	twistWide
+	twistTurns                          // where each mark is on the line
+	twistMarks = twistTurns + twistRows // 0 for those that are known
+)
 
-var twistKeys = [twistRows]string{"draw.twist.slow", "draw.twist.onset", "draw.twist.turns", "draw.twist.full"}
+var twistShapes = [...]Shape{
+	{"draw.twist.fibre", "path", "fibre", "", []place{
+		stroke, twistOn + 68*u, 80 * u, twistOn + 68*u, 186 * u, stroke, twistOn + 116*u, 80 * u, twistOn + 116*u, 186 * u,
+		stroke, twistCount + 14*u, 240 * u, twistCount + 14*u, 252 * u, stroke, twistCount + 14*u, 246 * u, twistCount + 306*u, 246 * u,
+	}, ""},
+	// A triangle above the line, a hatched band, a ring below it and a disc on it; and each of them in the legend.
+	{"draw.twist.marks", "path", "turn", "", []place{
+		slants, twistOn + 92*u, 80 * u, 186 * u, 24 * u, twistPitch,
+		stroke, twistTurns - 5.5*u, 229.5 * u, twistTurns + 5.5*u, 229.5 * u, line, twistTurns, 238.5 * u, line, twistTurns - 5.5*u, 229.5 * u,
+		stroke, twistMarks + 8.5*u, 273 * u, twistMarks + 19.5*u, 273 * u, line, twistMarks + 14*u, 282 * u, line, twistMarks + 8.5*u, 273 * u,
+		box, twistLeast, 240.5 * u, twistWide, 11 * u, hatch, twistLeast + 11*u, twistMost, 6 * u, 251.5 * u, 240.5 * u, 11 * u, stroke, twistTurns + 1, 237 * u, twistTurns + 1, 255 * u,
+		box, twistMarks + 1 + 6*u, 290 * u, 16 * u, 11 * u, hatch, twistMarks + 1 + 17*u, 22 * u, 6 * u, 301 * u, 290 * u, 11 * u, stroke, twistMarks + 1 + 14*u, 286.5 * u, twistMarks + 1 + 14*u, 304.5 * u,
+		stroke, twistTurns + 2, 246 * u, twistTurns + 2, 256 * u, circle, twistTurns + 2, 260.5 * u, 4.5 * u,
+		circle, twistMarks + 2 + 14*u, 313.5 * u, 4.5 * u,
+		disc, twistTurns + 3, 246 * u, 4.5 * u, disc, twistMarks + 3 + 14*u, 331.5 * u, 4.5 * u,
+	}, ""},
+	{"draw.twist.angle", "path", "dim", "", []place{
+		when, twistOn, stroke, 92 * u, 192 * u, 92 * u, 12 * u, stroke, 92 * u, 80 * u, twistArmX, twistArmY,
+		move, 92 * u, 18 * u, bend, twistBend1, 18 * u, twistBend2, twistBend2Y, twistArcX, twistArcY, bar, 68 * u, 116 * u, 200 * u,
+	}, ""},
+	{"draw.twist.hand", "text", "hand", "middle", []place{twistOn + 250*u, 74 * u}, "{twist.hand}"},
+	{"draw.twist.bias", "text", "label", "middle", []place{twistBiasX, twistArmY + 2*u, 90 * u}, "draw.twist.bias"},
+	{"draw.twist.thick", "text", "label", "start", []place{twistOn + 126*u, 204 * u, 194 * u}, "draw.twist.thick"},
+	{"draw.twist.rises", "text", "label", "start", []place{twistOn + 150*u, 102 * u, 170 * u, twistLeft, twistLeft - 2*u}, "draw.twist.left" + or + "draw.twist.right"},
+	{"draw.twist.head", "text", "label", "start", []place{twistCount + 4*u, 222 * u}, "draw.twist.count"},
+	{"draw.twist.slow", "text", "label", "start", []place{twistMarks + 30*u, 282 * u}, "draw.twist.slow"},
+	{"draw.twist.onset", "text", "label", "start", []place{twistMarks + 1 + 30*u, 300 * u}, "draw.twist.onset"},
+	{"draw.twist.turns", "text", "label", "start", []place{twistMarks + 2 + 30*u, 318 * u}, "draw.twist.turns"},
+	{"draw.twist.full", "text", "label", "start", []place{twistMarks + 3 + 30*u, 336 * u}, "draw.twist.full"},
+	{"draw.twist.note", "text", "label", "start", []place{4 * u, 358 * u, 0, lacks}, "draw.twist.note" + or + needs},
+}
 
 // drawTwist draws a length of the fibre as twisted, with lines that ran straight along it before, and below it the turns of the drill from 0 to
 // the last that this plan speaks of.
 func drawTwist(s *sketch) {
 	const (
-		middle, radius = 92.0, 24.0 // the fibre
-		top, foot      = 80.0, 186.0
-		reach          = 62.0 // of the angle
-		left, right    = 14.0, 306.0
-		line           = 246.0 // of the count
-		legend, row    = 282.0, 18.0
+		middle, top = 92.0, 80.0 // of the fibre
+		arm, reach  = 68.0, 62.0 // of the angle
+		left, right = 14.0, 306.0
 	)
 	p, o := &s.st.Plan, &s.st.Out
+	var n numbers
 	angle, hand := float64(p.Bias), s.hand()
-	shown := angle > 0 && angle < math.Pi/2 && known(float64(p.Thickness))
-	sin, cos := math.Sincos(angle)
+	on := only(angle > 0 && angle < math.Pi/2) + 0*float64(p.Thickness)
+	sin, cos := math.Sincos(angle + on)
+	ease := reach * 4 / 3 * math.Tan(angle/4)
+	n[twistOn], n[twistPitch] = on, 48*math.Pi*cos/sin
+	if on == 0 {
+		n[twistOff] = 1
+	}
+	n[twistArmX], n[twistArmY], n[twistBiasX] = middle+hand*sin*arm, top-cos*arm, middle+hand*(sin*arm+26)
+	n[twistArcX], n[twistArcY] = middle+hand*sin*reach, top-cos*reach
+	n[twistBend1], n[twistBend2], n[twistBend2Y] = middle+hand*ease, n[twistArcX]-hand*cos*ease, n[twistArcY]-sin*ease
+	n[twistLeft] = hand + 1
 
-	counts := [twistRows]float64{float64(o.Slow), float64(o.Onset[0]), float64(p.Turns), float64(o.AllTurns)}
 	least, most := float64(o.Onset[1]), float64(o.Onset[2])
+	counts := [twistRows]float64{float64(o.Slow), float64(o.Onset[0]) + 0*(least+most), float64(p.Turns), float64(o.AllTurns)}
 	end := longest(counts[0], counts[1], counts[2], counts[3], most)
-	k := (right - left) / end // units to the turn
-	var marked [twistRows]bool
+	k := scale(right-left, end) // units to the turn
+	n[twistCount], n[twistLeast], n[twistMost], n[twistWide] = 0*k, left+least*k, left+most*k, (most-least)*k
 	for i, x := range counts {
-		marked[i] = known(x) && x >= 0 && (i != 1 || known(least, most))
-	}
-
-	s.path(twistFibre)
-	if shown {
-		s.stroke(middle-radius, top, middle-radius, foot)
-		s.stroke(middle+radius, top, middle+radius, foot)
-	}
-	if end > 0 {
-		s.stroke(left, line-6, left, line+6)
-		s.stroke(left, line, right, line)
-	}
-	s.end()
-	s.path(twistMarks)
-	if shown {
-		s.slants(middle, top, foot, radius, 2*math.Pi*radius*cos/sin)
-	}
-	for i, x := range counts {
-		if marked[i] {
-			s.turnMark(i, left+x*k, line, left+least*k, left+most*k, false)
-			s.turnMark(i, left, legend+row*float64(i)-4.5, left-8, left+8, true)
-		}
-	}
-	s.end()
-	s.path(twistAngle)
-	if shown {
-		s.stroke(middle, foot+6, middle, top-reach-6)
-		s.stroke(middle, top, middle+hand*sin*(reach+6), top-cos*(reach+6))
-		// The arc between them, as one cubic curve.
-		x, y, ease := middle+hand*sin*reach, top-cos*reach, reach*4/3*math.Tan(angle/4)
-		s.move(middle, top-reach)
-		s.curve(middle+hand*ease, top-reach, x-hand*cos*ease, y-sin*ease, x, y)
-		s.bar(middle-radius, middle+radius, foot+14)
-	}
-	s.end()
-
-	from := s.text(twistHand)
-	if shown {
-		s.number(calc.TwistHand)
-	}
-	s.place(twistHand, from, 250, top-6, 60)
-	s.label(twistBias, middle+hand*(sin*(reach+6)+26), top-cos*(reach+6)+2, 90, shown, "draw.twist.bias")
-	s.label(twistThick, middle+radius+10, foot+18, s.w-middle-radius-10, shown, "draw.twist.thick")
-	rises := "draw.twist.right"
-	if hand < 0 {
-		rises = "draw.twist.left"
-	}
-	s.label(twistRises, 150, top+22, s.w-150, shown, rises)
-	s.label(twistHead, 4, line-24, s.w, end > 0, "draw.twist.count")
-	for i, key := range twistKeys {
-		s.label(twistLegend+i, left+16, legend+row*float64(i), s.w, marked[i], key)
+		x += only(x >= 0)
+		n[twistTurns+i], n[twistMarks+i] = left+x*k, 0*x
 	}
 	needs := s.st.Needs(calc.TwistBias)
 	if needs == calc.None {
 		needs = s.st.Needs(calc.CoilTurns)
 	}
-	from = s.text(twistNote)
-	if needs != calc.None {
-		s.needing(needs)
-	} else {
-		s.words("draw.twist.note")
-	}
-	s.place(twistNote, from, 4, 358, s.w)
-
-	s.sayOld("draw.twist:title", "draw.twist.title")
-	s.writer.text("draw.twist:desc", "")
-	if shown {
-		s.words("draw.twist.desc")
-	} else {
-		s.needing(needs)
-	}
-	for i, key := range twistKeys {
-		if marked[i] {
-			s.str("; ")
-			s.words(key)
-		}
-	}
-	s.char('.')
-	s.end()
+	n[lacks] = float64(needs)
+	s.draw(twistDrawing, &n)
 }
 
 // slants draws the near side of lines that ran straight along a fibre round the upright line x before it was twisted, from the height top to
@@ -168,36 +128,5 @@ func (s *sketch) slants(x, top, foot, radius, pitch float64) {
 				from = end
 			}
 		}
-	}
-}
-
-// turnMark draws the mark of a row for x on the line y: a triangle above it, a hatched band, a ring below it, and a disc on it; in the legend
-// all of them are on the line.
-//
-//go:noinline
-func (s *sketch) turnMark(row int, x, y, least, most float64, legend bool) {
-	const size = 4.5
-	switch row {
-	case 0:
-		if !legend {
-			y -= 12
-		}
-		s.stroke(x-size-1, y-size, x+size+1, y-size)
-		s.line(x, y+size)
-		s.line(x-size-1, y-size)
-	case 1:
-		s.box(least, y-size-1, most-least, 2*size+2)
-		for at := least + 2*size + 2; at <= most; at += 6 {
-			s.stroke(at-2*size-2, y+size+1, at, y-size-1)
-		}
-		s.stroke(x, y-9, x, y+9)
-	case 2:
-		if !legend {
-			s.stroke(x, y, x, y+10)
-			y += 10 + size
-		}
-		s.circle(x, y, size)
-	case 3:
-		s.disc(x, y, size)
 	}
 }
