@@ -56,7 +56,9 @@ var Drawings = [...]Drawing{
 	twistDrawing: {"twist", 320, 364, twistShapes[:], "draw.twist.title",
 		"draw.twist.desc" + or + needs + semi + "draw.twist.slow" + semi + "draw.twist.onset" + semi + "draw.twist.turns" + semi + "draw.twist.full" + and + ".",
 		[]place{twistOn, twistOff, twistMarks, twistMarks + 1, twistMarks + 2, twistMarks + 3}},
-	coilDrawing:  {"coil", 320, 322, coilShapes[:], "", "", nil},
+	coilDrawing: {"coil", 320, 322, coilShapes[:], "draw.coil.title",
+		"draw.coil.desc" + or + needs + or + "draw.coil.none" + and + "draw.coil.desc-coiled" + and + "draw.coil.desc-clash" + and + "draw.coil.desc-last" + and + "draw.coil.desc-solid" + and + "draw.coil.desc-travel",
+		[]place{coilOff, coilOff - 1*u, coilOff - 2*u, coilShown, coilClash, coilShown + 1, coilShown + 2, coilTravels}},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:], "", "", nil},
 	heatDrawing:  {"heat", 320, 192, heatShapes[:], "", "", nil},
 	clockDrawing: {"clock", 320, 178, clockShapes[:], "", "", nil},
@@ -121,9 +123,12 @@ type sketch struct {
 	writer
 	shapes  []Shape
 	w       float64
-	x, y    int     // where the pen is, in tenths
-	n       numbers // what places name
-	width   float64 // of the path's stroke, where it is as the plan says
+	x, y    int               // where the pen is, in tenths
+	n       numbers           // what places name
+	width   float64           // of the path's stroke, where it is as the plan says
+	coils   [coilStates]helix // in the drawing, the same turns of each
+	turns   int
+	thick   float64 // their fibre
 	upright bool    // the pen's x runs down the page, as along a hanging thread
 }
 
@@ -307,40 +312,34 @@ const (
 	tubesNearInside
 )
 
-// tubes draws the same n turns of coils as the five paths from shape i on.
+// tube draws one of these parts of the sketch's coils.
 //
 // Seen from the side, the two outlines of a tube are its centre line moved by half its thickness. So it is a stroke as wide as the tube, and
 // on it one of paper that is narrower by an outline; and near strands hide the far ones. Each coil begins and ends where it turns, so that
 // its cut ends are seen as discs.
-//
-//go:noinline
-func (s *sketch) tubes(i int, coils []helix, thick float64, n int) {
-	for part := range tubesNearInside + 1 {
-		s.path(i + part)
-		width, past := thick+outline, 0.0
-		if thick < thin {
-			width = math.Max(thick, 1)
-		}
-		if part == tubesFarInside || part == tubesNearInside {
-			width, past = math.Max(thick-outline, 0), 0.6
-		}
-		for _, c := range coils {
-			switch {
-			case thick < thin && (part == tubesEnds || past > 0) || !(c.pitch > 0):
-			case part == tubesEnds:
-				x := c.x - c.radius*s.hand()
-				s.circle(x, c.foot, thick/2)
-				s.circle(x, c.foot-float64(n)*c.pitch, thick/2)
-			case part < tubesEnds:
-				c.foot, c.radius = c.foot-c.pitch/2, -c.radius
-				s.crossings(c, n, past)
-			default:
-				s.crossings(c, n, past)
-			}
-		}
-		s.end()
-		if part != tubesEnds {
-			s.attribute(s.shapes[i+part].ID, "stroke-width", width)
+func (s *sketch) tube(part int) {
+	width, past := s.thick+outline, 0.0
+	if s.thick < thin {
+		width = math.Max(s.thick, 1)
+	}
+	if part == tubesFarInside || part == tubesNearInside {
+		width, past = math.Max(s.thick-outline, 0), 0.6
+	}
+	if part != tubesEnds {
+		s.width = width
+	}
+	for _, c := range s.coils {
+		switch {
+		case s.thick < thin && (part == tubesEnds || past > 0) || !(c.pitch > 0):
+		case part == tubesEnds:
+			x := c.x - c.radius*s.hand()
+			s.circle(x, c.foot, s.thick/2)
+			s.circle(x, c.foot-float64(s.turns)*c.pitch, s.thick/2)
+		case part < tubesEnds:
+			c.foot, c.radius = c.foot-c.pitch/2, -c.radius
+			s.crossings(c, s.turns, past)
+		default:
+			s.crossings(c, s.turns, past)
 		}
 	}
 }

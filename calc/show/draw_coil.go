@@ -7,63 +7,73 @@ import (
 )
 
 const (
-	coilTubes = iota
-	coilClash = iota + tubesNearInside
-	coilDims
-	coilHand
-	coilPitchLetter
-	coilGapLetter
-	coilTravel
-	coilHeads
-	coilRows  = coilHeads + coilStates
-	coilCells = coilRows + coilFacts
-	coilNote  = coilCells + coilFacts*coilStates
-)
-
-const (
 	coilStates = 3 // as coiled, at the last gap, and closed until the turns touch
 	coilFacts  = 3 // length, pitch, gap
 )
 
+// What the drawing of the coil names.
+const (
+	coilOn    = iota + firstPlace // 0 where there are coils
+	coilOff                       // 0 there too, 1 where one needs something, and 2 where there is none
+	coilRight                     // of the coil at the last gap, and of what is at its right
+	coilBend                      // the middle of the pitch that is marked, and its ends
+	coilBendLow
+	coilBendHigh
+	coilFoot // the lowest of that coil
+	coilRise // where it comes to when it closes, less the head of an arrow
+	coilTravel
+	coilLeft  // of the gap, and of its mark
+	coilEdge  // its height at the left
+	coilNearX // from there to the middle
+	coilNearY
+	coilMiddle
+	coilGaps                             // its upper and lower mark, each from and to
+	coilShown   = coilGaps + 8           // 0 for each coil that is drawn
+	coilClash   = coilShown + coilStates // 0 for each whose turns would lie in each other
+	coilTravels = coilClash + coilStates // 0 where it can close
+	coilCells   = coilTravels + 1        // which words the table has; not known where it has none
+)
+
 var coilShapes = [...]Shape{
-	coilTubes:       {"draw.coil.far", "path", "tube", "", nil, ""},
-	coilTubes + 1:   {"draw.coil.far-inside", "path", "tube inside", "", nil, ""},
-	coilTubes + 2:   {"draw.coil.ends", "path", "end", "", nil, ""},
-	coilTubes + 3:   {"draw.coil.near", "path", "tube", "", nil, ""},
-	coilTubes + 4:   {"draw.coil.near-inside", "path", "tube inside", "", nil, ""},
-	coilClash:       {"draw.coil.clash", "path", "clash", "", nil, ""},
-	coilDims:        {"draw.coil.dims", "path", "dim", "", nil, ""},
-	coilHand:        {"draw.coil.hand", "text", "hand", "middle", nil, ""},
-	coilPitchLetter: {"draw.coil.pitch-letter", "text", "label", "start", nil, ""},
-	coilGapLetter:   {"draw.coil.gap-letter", "text", "label", "end", nil, ""},
-	coilTravel:      {"draw.coil.travel", "text", "label", "start", nil, ""},
-	coilHeads:       {"draw.coil.head-coiled", "text", "label", "middle", nil, ""},
-	coilHeads + 1:   {"draw.coil.head-last", "text", "label", "middle", nil, ""},
-	coilHeads + 2:   {"draw.coil.head-solid", "text", "label", "middle", nil, ""},
-	coilRows:        {"draw.coil.row-length", "text", "label", "start", nil, ""},
-	coilRows + 1:    {"draw.coil.row-pitch", "text", "label", "start", nil, ""},
-	coilRows + 2:    {"draw.coil.row-gap", "text", "label", "start", nil, ""},
-	coilCells:       {"draw.coil.length-coiled", "text", "label", "middle", nil, ""},
-	coilCells + 1:   {"draw.coil.length-last", "text", "label", "middle", nil, ""},
-	coilCells + 2:   {"draw.coil.length-solid", "text", "label", "middle", nil, ""},
-	coilCells + 3:   {"draw.coil.pitch-coiled", "text", "label", "middle", nil, ""},
-	coilCells + 4:   {"draw.coil.pitch-last", "text", "label", "middle", nil, ""},
-	coilCells + 5:   {"draw.coil.pitch-solid", "text", "label", "middle", nil, ""},
-	coilCells + 6:   {"draw.coil.gap-coiled", "text", "label", "middle", nil, ""},
-	coilCells + 7:   {"draw.coil.gap-last", "text", "label", "middle", nil, ""},
-	coilCells + 8:   {"draw.coil.gap-solid", "text", "label", "middle", nil, ""},
-	coilNote:        {"draw.coil.note", "text", "label", "start", nil, ""},
+	{"draw.coil.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
+	{"draw.coil.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
+	{"draw.coil.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
+	{"draw.coil.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
+	{"draw.coil.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.coil.clash", "path", "clash", "", []place{clashes}, ""},
+	{"draw.coil.dims", "path", "dim", "", []place{
+		upright, bar, coilBendLow, coilBendHigh, coilRight + 5*u, arrow, coilFoot, coilRise, 244 * u, level, stroke, 190 * u, coilFoot, 238 * u, coilFoot,
+		// Along the gap to the left, and up to it from strand to strand.
+		stroke, coilLeft - 3*u, coilEdge, coilNearX, coilNearY, line, 182 * u, coilMiddle,
+		stroke, coilGaps, coilGaps + 1, coilGaps + 2, coilGaps + 3, stroke, coilGaps + 4, coilGaps + 5, coilGaps + 6, coilGaps + 7,
+	}, ""},
+	{"draw.coil.hand", "text", "hand", "middle", []place{coilOn + 28*u, 72 * u}, "{twist.hand}"},
+	{"draw.coil.pitch-letter", "text", "label", "start", []place{coilRight + 10*u, coilBend + 4*u}, "p"},
+	{"draw.coil.gap-letter", "text", "label", "end", []place{coilLeft - 6*u, coilEdge + 4*u}, "g"},
+	{"draw.coil.travel", "text", "label", "start", []place{251 * u, coilTravel, 60 * u}, "draw.coil.travel"},
+	{"draw.coil.head-coiled", "text", "label", "middle", []place{coilShown + 94*u, 16 * u, 88 * u}, "draw.hang.as-coiled"},
+	{"draw.coil.head-last", "text", "label", "middle", []place{coilShown + 1 + 182*u, 16 * u, 88 * u}, "draw.coil.last"},
+	{"draw.coil.head-solid", "text", "label", "middle", []place{coilShown + 2 + 270*u, 16 * u, 88 * u}, "draw.coil.solid"},
+	{"draw.coil.row-length", "text", "label", "start", []place{coilOn + 4*u, 256 * u, 50 * u}, "draw.coil.length"},
+	{"draw.coil.row-pitch", "text", "label", "start", []place{coilOn + 4*u, 273 * u, 50 * u}, "draw.coil.pitch"},
+	{"draw.coil.row-gap", "text", "label", "start", []place{coilOn + 4*u, 290 * u, 50 * u}, "draw.coil.gap"},
+	{"draw.coil.length-coiled", "text", "label", "middle", []place{94 * u, 256 * u, 88 * u, coilCells}, "{clamp.piece}"},
+	{"draw.coil.length-last", "text", "label", "middle", []place{182 * u, 256 * u, 88 * u, coilCells + 1}, "{clamp.last}"},
+	{"draw.coil.length-solid", "text", "label", "middle", []place{270 * u, 256 * u, 88 * u, coilCells + 2}, "{coil.solid}"},
+	{"draw.coil.pitch-coiled", "text", "label", "middle", []place{94 * u, 273 * u, 88 * u, coilCells + 3}, "{coil.pitch}"},
+	{"draw.coil.pitch-last", "text", "label", "middle", []place{182 * u, 273 * u, 88 * u, coilCells + 4, coilCells + 4 - 1*u}, "{coil.last-pitch}" + or + "draw.coil.long"},
+	{"draw.coil.pitch-solid", "text", "label", "middle", []place{270 * u, 273 * u, 88 * u, coilCells + 5}, "{coil.solid-pitch}"},
+	{"draw.coil.gap-coiled", "text", "label", "middle", []place{94 * u, 290 * u, 88 * u, coilCells + 6, coilCells + 6 - 1*u}, "{coil.gap}" + or + "draw.coil.clash"},
+	{"draw.coil.gap-last", "text", "label", "middle", []place{182 * u, 290 * u, 88 * u, coilCells + 7, coilCells + 7 - 1*u}, "{coil.last-gap}" + or + "draw.coil.clash"},
+	{"draw.coil.gap-solid", "text", "label", "middle", []place{270 * u, 290 * u, 88 * u, coilShown + 2}, "draw.coil.touch"},
+	{"draw.coil.note", "text", "label", "start", []place{4 * u, 313 * u, 0, coilOff, coilOff - 1*u, coilOff - 2*u}, "draw.coil.note" + or + needs + or + "draw.coil.none"},
 }
 
-var (
-	coilHeadKeys = [coilStates]string{"draw.hang.as-coiled", "draw.coil.last", "draw.coil.solid"}
-	coilRowKeys  = [coilFacts]string{"draw.coil.length", "draw.coil.pitch", "draw.coil.gap"}
-	coilNumbers  = [coilFacts * coilStates]calc.ID{
-		calc.ClampPiece, calc.ClampLast, calc.CoilSolid,
-		calc.CoilPitch, calc.CoilLastPitch, calc.CoilSolidPitch,
-		calc.CoilGap, calc.CoilLastGap, calc.None,
-	}
-)
+var coilNumbers = [...]calc.ID{
+	calc.ClampPiece, calc.ClampLast, calc.CoilSolid,
+	calc.CoilPitch, calc.CoilLastPitch, calc.CoilSolidPitch,
+	calc.CoilGap, calc.CoilLastGap,
+}
 
 // mostTurns is how many turns of a coil are drawn at most, the same of it in each state.
 const mostTurns = 6
@@ -75,173 +85,102 @@ func drawCoil(s *sketch) {
 		first, apart = 94.0, 88.0  // columns
 		top, high    = 28.0, 198.0 // the coils
 		across       = 62.0
-		table, row   = 256.0, 17.0
 	)
 	p, o := &s.st.Plan, &s.st.Out
+	var n numbers
 	thick := float64(p.Thickness)
-	n := mostTurns
+	s.turns = mostTurns
 	if p.Count < mostTurns {
-		n = max(1, int(p.Count))
+		s.turns = max(1, int(p.Count))
 	}
-	coils := [coilStates]helix{
-		{radius: float64(p.Mean), pitch: float64(p.Pitch)},
-		{radius: float64(o.LastMean), pitch: float64(o.LastPitch)},
-		{radius: float64(o.SolidMean), pitch: float64(o.SolidPitch)},
+	many := float64(s.turns)
+	s.coils = [coilStates]helix{
+		{radius: float64(p.Mean) / 2, pitch: float64(p.Pitch)},
+		{radius: float64(o.LastMean) / 2, pitch: float64(o.LastPitch)},
+		{radius: float64(o.SolidMean) / 2, pitch: float64(o.SolidPitch)},
 	}
-	var shown, clash [coilStates]bool
-	wide, long := 0.0, 0.0
-	for i := range coils {
-		c := &coils[i]
-		c.radius /= 2
-		shown[i] = thick > 0 && c.radius > 0 && c.pitch > 0 && known(thick, c.radius, c.pitch)
-		if shown[i] {
-			wide, long = math.Max(wide, 2*c.radius), math.Max(long, c.pitch)
-			clash[i] = c.pitch < 0.99*c.along(thick)
-		} else {
-			*c = helix{}
+	widest, tallest := 0.0, 0.0
+	for i := range s.coils {
+		c := &s.coils[i]
+		shown := only(thick > 0 && c.radius > 0 && c.pitch > 0) + 0*(thick+c.radius+c.pitch)
+		n[coilShown+i], n[coilClash+i] = shown, shown+only(c.pitch < 0.99*c.along(thick))
+		if shown == 0 {
+			widest, tallest = math.Max(widest, 2*c.radius), math.Max(tallest, c.pitch)
 		}
 	}
-	any := wide > 0
-	k := 0.0 // units to the metre
-	if any {
-		k = math.Min(across/(wide+thick), high/(float64(n)*long+thick))
-		thick *= k
-	} else {
-		thick = 0
+	k := only(widest > 0) + math.Min(across/(widest+thick), high/(many*tallest+thick)) // units to the metre
+	s.thick = thick * k
+	if k != k {
+		s.thick = 0
 	}
-	for i := range coils {
-		c := &coils[i]
-		c.radius, c.pitch = c.radius*k, c.pitch*k
-		c.x, c.foot = first+apart*float64(i), top+thick/2+float64(n)*c.pitch
+	for i := range s.coils {
+		c := &s.coils[i]
+		c.radius, c.pitch = c.radius*k, c.pitch*k+n[coilShown+i]
+		c.x, c.foot = first+apart*float64(i), top+s.thick/2+many*c.pitch
 	}
 
-	s.tubes(coilTubes, coils[:], thick, n)
-	// Turns that would lie in each other show through each other.
-	s.path(coilClash)
-	for i := range coils {
-		if c := &coils[i]; clash[i] {
-			edge := math.Min(c.along(thick)/2, 16)
-			for _, by := range [2]float64{edge, -edge} {
-				s.crossings(helix{c.x, c.foot + by, c.radius, c.pitch}, n, 0)
-			}
-		}
-	}
-	s.end()
-
-	c, closed := &coils[1], &coils[2]
+	c, closed := &s.coils[1], &s.coils[2]
+	hand, side := s.hand(), c.radius+s.thick/2
+	room := c.foot - closed.foot
+	travels := only(room >= 8)
+	n[coilTravels] = travels
+	n[coilFoot] = c.foot + s.thick/2 + travels
+	n[coilRise], n[coilTravel] = n[coilFoot]-room+2, n[coilFoot]-room/2+5
+	dims := only(s.turns >= 3 && c.pitch >= 10)
+	turn := c.foot - float64(s.turns/2)*c.pitch // where a strand in the middle comes to the front
+	bend := turn - (3+hand)/4*c.pitch + dims    // and where it is on the right, and the one above it: between them
+	n[coilRight], n[coilBend], n[coilBendLow], n[coilBendHigh] = c.x+side, bend, bend-c.pitch/2, bend+c.pitch/2
 	gap := float64(o.LastGap) * k / 2
-	dims := shown[1] && n >= 3 && c.pitch >= 10
-	gaps := dims && gap >= 1
-	foot, room := c.foot+thick/2, c.foot-closed.foot
-	travels := shown[1] && shown[2] && room >= 8
-	side := c.radius + thick/2
-	hand := s.hand()
-	turn := c.foot - float64(n/2)*c.pitch // where a strand in the middle comes to the front
-	bend := turn - (3+hand)/4*c.pitch     // and where it is on the right, and the one above it: between them
-	between := turn - 0.75*c.pitch        // the gap to the one above, in the middle
-	edge := between + hand*c.pitch/4      // and on the left
-	s.path(coilDims)
-	s.upright = true
-	if dims {
-		s.bar(bend-c.pitch/2, bend+c.pitch/2, c.x+side+5)
+	middle := turn - 0.75*c.pitch + dims + only(gap >= 1) // the gap to the one above
+	n[coilMiddle], n[coilLeft], n[coilEdge] = middle, c.x-side, middle+hand*c.pitch/4
+	n[coilNearX], n[coilNearY] = c.x-0.7*c.radius, middle+hand*c.pitch*0.123
+	x, y := c.pitch/(2*math.Pi), hand*c.radius
+	long := math.Hypot(x, y)
+	for i := coilGaps; i < coilShown; i += 4 {
+		far := gap + math.Copysign(9, gap)
+		n[i], n[i+1], n[i+2], n[i+3] = c.x+x/long*far, middle+y/long*far, c.x+x/long*gap, middle+y/long*gap
+		gap = -gap
 	}
-	if travels {
-		s.arrow(foot, foot-room+2, closed.x-26)
-	}
-	s.upright = false
-	if travels {
-		s.stroke(c.x+8, foot, closed.x-32, foot)
-	}
-	if gaps {
-		// Along the gap to the left, and up to it from strand to strand.
-		s.stroke(c.x-side-3, edge, c.x-0.7*c.radius, between+hand*c.pitch*0.123)
-		s.line(c.x, between)
-		x, y := c.pitch/(2*math.Pi), hand*c.radius
-		long := math.Hypot(x, y)
-		x, y = x/long, y/long
-		for _, by := range [2]float64{gap, -gap} {
-			far := by + math.Copysign(9, by)
-			s.stroke(c.x+x*far, between+y*far, c.x+x*by, between+y*by)
-		}
-	}
-	s.end()
 
-	from := s.text(coilHand)
-	if any {
-		s.number(calc.TwistHand)
-	}
-	s.place(coilHand, from, 28, top+44, 40)
-	s.symbol(coilPitchLetter, c.x+side+10, bend+4, dims, 'p')
-	s.symbol(coilGapLetter, c.x-side-6, edge+4, gaps, 'g')
-	s.label(coilTravel, closed.x-19, foot-room/2+5, apart/2+16, travels, "draw.coil.travel")
-	for i, key := range coilHeadKeys {
-		s.label(coilHeads+i, coils[i].x, 16, apart, shown[i], key)
-	}
-	for i := range coilFacts {
-		s.label(coilRows+i, 4, table+row*float64(i), first-apart/2, any, coilRowKeys[i])
-	}
 	for i, id := range coilNumbers {
-		state, fact := i%coilStates, i/coilStates
-		from := s.text(coilCells + i)
-		switch {
-		case !any:
-		case id == calc.None:
-			if shown[state] {
-				s.words("draw.coil.touch")
-			}
-		case fact == 2 && clash[state]:
-			s.words("draw.coil.clash")
-		case id == calc.CoilLastPitch && o.LastPitch > o.TurnLength:
-			s.words("draw.coil.long")
-		case known(s.st.SI(id)):
-			s.number(id)
+		n[coilCells+i] = 0 * (k + s.st.SI(id))
+	}
+	for i := range 2 {
+		if n[coilClash+i] == 0 {
+			n[coilCells+6+i] = 1
 		}
-		s.place(coilCells+i, from, coils[state].x, table+row*float64(fact), apart)
 	}
-
-	needs := s.st.Needs(calc.CoilPitch)
-	if needs == calc.CoilPitch && s.st.Worked(needs) {
-		needs = calc.None // all is there, and yet there is none
+	if o.LastPitch > o.TurnLength && k == k {
+		n[coilCells+4] = 1
 	}
-	if needs == calc.None {
-		needs = s.st.Needs(calc.CoilMean)
+	n[coilOn] = 0 * k
+	if k != k {
+		needs := s.st.Needs(calc.CoilPitch)
+		if needs == calc.CoilPitch && s.st.Worked(needs) {
+			needs = calc.None // all is there, and yet there is none
+		}
+		if needs == calc.None {
+			needs = s.st.Needs(calc.CoilMean)
+		}
+		n[lacks], n[coilOff] = float64(needs), 1
+		if needs == calc.None {
+			n[coilOff] = 2
+		}
 	}
-	from = s.text(coilNote)
-	s.coilNote(any, needs, "draw.coil.note")
-	s.place(coilNote, from, 4, table+row*coilFacts+6, s.w)
-
-	s.sayOld("draw.coil:title", "draw.coil.title")
-	s.writer.text("draw.coil:desc", "")
-	s.coilNote(any, needs, "draw.coil.desc")
-	s.also(shown[0], "draw.coil.desc-coiled")
-	s.also(clash[0], "draw.coil.desc-clash")
-	s.also(shown[1], "draw.coil.desc-last")
-	s.also(shown[2], "draw.coil.desc-solid")
-	s.also(travels, "draw.coil.desc-travel")
-	s.end()
+	s.draw(coilDrawing, &n)
 }
 
-// coilNote appends the words of a key where a coil is drawn, and else what is needed for one, or that there is none.
-func (s *sketch) coilNote(any bool, needs calc.ID, key string) {
-	switch {
-	case any:
-		s.words(key)
-	case needs != calc.None:
-		s.needing(needs)
-	default:
-		s.words("draw.coil.none")
+// clashes draws the edges of turns that would lie in each other: they show through each other.
+func (s *sketch) clashes() {
+	for i := range s.coils {
+		if c := s.coils[i]; s.n[coilClash+i] == 0 {
+			edge, foot := math.Min(c.along(s.thick)/2, 16), c.foot
+			for _, by := range [2]float64{edge, -edge} {
+				c.foot = foot + by
+				s.crossings(c, s.turns, 0)
+			}
+		}
 	}
-}
-
-// symbol appends a letter as the text of shape i at (x, y).
-//
-//go:noinline
-func (s *sketch) symbol(i int, x, y float64, show bool, letter byte) {
-	from := s.text(i)
-	if show {
-		s.char(letter)
-	}
-	s.place(i, from, x, y, s.w)
 }
 
 // along returns how far a length across the fibre of a coil reaches along its axis.

@@ -176,7 +176,7 @@ func BenchmarkCoil(b *testing.B) {
 	for _, text := range []string{"", "coil.index=5&coil.pitch=1.2 mm", "coil.pitch=0.3 mm"} {
 		b.Run(text, func(b *testing.B) {
 			st, _ := draw(b, text)
-			s := sketch{writer: writer{english(), st, make([]byte, 0, 1<<16)}, shapes: coilShapes[:], w: 320}
+			s := sketch{writer: writer{english(), st, make([]byte, 0, 1<<16)}}
 			b.ReportAllocs()
 			for b.Loop() {
 				s.b = s.b[:0]

@@ -55,12 +55,14 @@ const (
 	when           // x: all that follows is left out unless x is 0
 	upright        // in what follows x runs down the page and y across it
 	level          // and here no longer
+	tube           // part: of the sketch's coils
+	clashes        // of the sketch's coils
 	numSteps
 )
 
 // places is how many places stand behind each step.
 var places = [numSteps]uint8{
-	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1,
+	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1,
 }
 
 // steps draws the steps of a path.
@@ -111,6 +113,10 @@ func (s *sketch) steps(at []place) {
 			s.coil(x[0], x[1], x[2], x[3], int(x[4]), int(x[5]))
 		case slants:
 			s.slants(x[0], x[1], x[2], x[3], x[4])
+		case tube:
+			s.tube(int(x[0]))
+		case clashes:
+			s.clashes()
 		case upright:
 			s.upright = true
 		case level:

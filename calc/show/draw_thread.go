@@ -207,8 +207,17 @@ func drawThreadCoil(s *sketch) {
 		s.stroke(threadX, 0, threadX, threadEnd)
 	}
 	s.end()
-	coils := [1]helix{{threadX, foot, mean / 2, pitch}}
-	s.tubes(threadCoilTubes, coils[:], thick, int(n))
+	s.coils = [coilStates]helix{{threadX, foot, mean / 2, pitch}}
+	s.thick, s.turns = thick, int(n)
+	for i := range 5 {
+		s.path(threadCoilTubes + i)
+		s.width = math.NaN()
+		s.tube(i)
+		s.end()
+		if s.width == s.width {
+			s.attribute(s.shapes[threadCoilTubes+i].ID, "stroke-width", s.width)
+		}
+	}
 }
 
 const (
