@@ -59,7 +59,8 @@ var Drawings = [...]Drawing{
 	coilDrawing: {"coil", 320, 322, coilShapes[:], "draw.coil.title",
 		"draw.coil.desc" + or + needs + or + "draw.coil.none" + and + "draw.coil.desc-coiled" + and + "draw.coil.desc-clash" + and + "draw.coil.desc-last" + and + "draw.coil.desc-solid" + and + "draw.coil.desc-travel",
 		[]place{coilOff, coilOff - 1*u, coilOff - 2*u, coilShown, coilClash, coilShown + 1, coilShown + 2, coilTravels}},
-	clampDrawing: {"clamp", 320, 238, clampShapes[:], "", "", nil},
+	clampDrawing: {"clamp", 320, 238, clampShapes[:], "draw.clamp.title",
+		"draw.clamp.desc" + and + "draw.clamp.desc-second" + and + "draw.clamp.holes" + and + "draw.clamp.hole", []place{zero, clampTwo, clampSays, clampSays - 1*u}},
 	heatDrawing:  {"heat", 320, 192, heatShapes[:], "", "", nil},
 	clockDrawing: {"clock", 320, 178, clockShapes[:], "", "", nil},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:], "", "", nil},
@@ -129,6 +130,7 @@ type sketch struct {
 	coils   [coilStates]helix // in the drawing, the same turns of each
 	turns   int
 	thick   float64 // their fibre
+	marks   marks   // of a rule
 	upright bool    // the pen's x runs down the page, as along a hanging thread
 }
 

@@ -8,62 +8,72 @@ import (
 	"twistbench/calc/quantity"
 )
 
-const (
-	clampRule = iota
-	clampIndex
-	clampCoil1
-	clampCoil2
-	clampFar
-	clampCoiled
-	clampFixed
-	clampFirst
-	clampSecond
-	clampMoves
-	clampHoles
-	clampNearest
-	clampLetter1
-	clampLetter2
-	clampLabel1
-	clampLabel2
-	clampMove1
-	clampMove2
-	clampHolesLabel
-	clampNote
-	clampNumbers
-)
-
 // mostNumbers is how many numbers there are along the rule at most.
 const mostNumbers = 8
 
+// What the drawing of the frame names.
+const (
+	clampOn  = iota + firstPlace // 0 where there is a gap
+	clampOn1                     // and where each is known
+	clampOn2
+	clampGap1 // their lengths
+	clampGap2
+	clampTurns
+	clampJaw1 // the faces of the moving jaws
+	clampJaw2
+	clampPast   // the first one, where the row of the second is below it
+	clampDown   // how far a line goes down from it
+	clampCoiled // how long the coil was before
+	clampMoves1 // 0 where the first move is known, and the second
+	clampMoves2
+	clampRule  // the height of the rule
+	clampMarks // the same, where there is one
+	clampHoles
+	clampPitch // of them, and where they begin
+	clampOffset
+	clampHole1 // the nearest
+	clampHole2
+	clampTwo     // 0 where there are two heat-sets, and 1 where there is one
+	clampSays    // the same, where nearest holes are known
+	clampHolesAt // the words of them
+	clampNoteAt
+	clampNumbers                              // along the rule
+	clampRooms   = clampNumbers + mostNumbers // for each
+)
+
 var clampShapes = [...]Shape{
-	clampRule:        {"draw.clamp.rule", "path", "rule", "", nil, ""},
-	clampIndex:       {"draw.clamp.index", "path", "dim", "", nil, ""},
-	clampCoil1:       {"draw.clamp.first-coil", "path", "fibre", "", nil, ""},
-	clampCoil2:       {"draw.clamp.second-coil", "path", "fibre", "", nil, ""},
-	clampFar:         {"draw.clamp.far", "path", "dim", "", nil, ""},
-	clampCoiled:      {"draw.clamp.coiled", "path", "ghost", "", nil, ""},
-	clampFixed:       {"draw.clamp.fixed", "path", "jaw", "", nil, ""},
-	clampFirst:       {"draw.clamp.first", "path", "jaw", "", nil, ""},
-	clampSecond:      {"draw.clamp.second", "path", "jaw", "", nil, ""},
-	clampMoves:       {"draw.clamp.moves", "path", "dim", "", nil, ""},
-	clampHoles:       {"draw.clamp.holes", "path", "dim", "", nil, ""},
-	clampNearest:     {"draw.clamp.nearest", "path", "jaw", "", nil, ""},
-	clampLetter1:     {"draw.clamp.letter-first", "text", "letter", "start", nil, ""},
-	clampLetter2:     {"draw.clamp.letter-second", "text", "letter", "start", nil, ""},
-	clampLabel1:      {"draw.clamp.first-label", "text", "label", "start", nil, ""},
-	clampLabel2:      {"draw.clamp.second-label", "text", "label", "start", nil, ""},
-	clampMove1:       {"draw.clamp.first-move", "text", "label", "end", nil, ""},
-	clampMove2:       {"draw.clamp.second-move", "text", "label", "end", nil, ""},
-	clampHolesLabel:  {"draw.clamp.holes-label", "text", "label", "start", nil, ""},
-	clampNote:        {"draw.clamp.note", "text", "label", "start", nil, ""},
-	clampNumbers:     {"draw.clamp.number-1", "text", "label", "middle", nil, ""},
-	clampNumbers + 1: {"draw.clamp.number-2", "text", "label", "middle", nil, ""},
-	clampNumbers + 2: {"draw.clamp.number-3", "text", "label", "middle", nil, ""},
-	clampNumbers + 3: {"draw.clamp.number-4", "text", "label", "middle", nil, ""},
-	clampNumbers + 4: {"draw.clamp.number-5", "text", "label", "middle", nil, ""},
-	clampNumbers + 5: {"draw.clamp.number-6", "text", "label", "middle", nil, ""},
-	clampNumbers + 6: {"draw.clamp.number-7", "text", "label", "middle", nil, ""},
-	clampNumbers + 7: {"draw.clamp.number-8", "text", "label", "middle", nil, ""},
+	{"draw.clamp.rule", "path", "rule", "", []place{ruler, clampMarks}, ""},
+	// From the jaw to the rule, past the words of the row below.
+	{"draw.clamp.index", "path", "dim", "", []place{
+		stroke, clampJaw1, 62 * u, clampJaw1, clampDown, stroke, clampPast, 142 * u, clampPast, clampRule,
+		stroke, clampJaw2, 138 * u, clampJaw2, clampRule, stroke, clampOn + 40*u, clampRule - 32*u, clampOn + 40*u, clampRule,
+	}, ""},
+	{"draw.clamp.first-coil", "path", "fibre", "", []place{coil, 40 * u, 48 * u, clampGap1, 9 * u, clampTurns, nearSide * u}, ""},
+	{"draw.clamp.second-coil", "path", "fibre", "", []place{coil, 40 * u, 124 * u, clampGap2, 9 * u, clampTurns, nearSide * u}, ""},
+	{"draw.clamp.far", "path", "dim", "", []place{coil, 40 * u, 48 * u, clampGap1, 9 * u, clampTurns, farSide * u, coil, 40 * u, 124 * u, clampGap2, 9 * u, clampTurns, farSide * u}, ""},
+	{"draw.clamp.coiled", "path", "ghost", "", []place{stroke, clampCoiled, 25 * u, clampCoiled, 62 * u}, ""},
+	{"draw.clamp.fixed", "path", "jaw", "", []place{jaw, clampOn1 + 18*u, 34 * u, jaw, clampOn2 + 18*u, 110 * u}, ""},
+	{"draw.clamp.first", "path", "jaw", "", []place{jaw, clampJaw1, 34 * u}, ""},
+	{"draw.clamp.second", "path", "jaw", "", []place{jaw, clampJaw2, 110 * u}, ""},
+	{"draw.clamp.moves", "path", "dim", "", []place{arrow, clampCoiled, clampJaw1, 26 * u, arrow, clampJaw1, clampJaw2, 102 * u}, ""},
+	{"draw.clamp.holes", "path", "dim", "", []place{holes, clampHoles - 9*u}, ""},
+	{"draw.clamp.nearest", "path", "jaw", "", []place{disc, clampHole1, clampRule - 9*u, 3 * u, disc, clampHole2, clampRule - 9*u, 3 * u}, ""},
+	{"draw.clamp.letter-first", "text", "letter", "start", []place{18 * u, 17 * u}, "1"},
+	{"draw.clamp.letter-second", "text", "letter", "start", []place{18 * u, 93 * u, 0, clampTwo}, "2"},
+	{"draw.clamp.first-label", "text", "label", "start", []place{38 * u, clampOn1 + 17*u, 280 * u}, "draw.clamp.first"},
+	{"draw.clamp.first-move", "text", "label", "end", []place{316 * u, 17 * u, beside - 12*u, clampMoves1}, signed + "clamp.first-move"},
+	{"draw.clamp.second-label", "text", "label", "start", []place{38 * u, clampOn2 + 93*u, 280 * u}, "draw.clamp.second"},
+	{"draw.clamp.second-move", "text", "label", "end", []place{316 * u, 93 * u, beside - 12*u, clampMoves2}, signed + "clamp.second-move"},
+	{"draw.clamp.holes-label", "text", "label", "start", []place{4 * u, clampHolesAt, 0, clampSays, clampSays - 1*u}, "draw.clamp.holes" + or + "draw.clamp.hole"},
+	{"draw.clamp.note", "text", "label", "start", []place{4 * u, clampNoteAt, 0, lacks}, "draw.clamp.note" + or + needs},
+	{"draw.clamp.number-1", "text", "label", "middle", []place{clampNumbers, clampRule + 25*u, clampRooms}, along + "0"},
+	{"draw.clamp.number-2", "text", "label", "middle", []place{clampNumbers + 1, clampRule + 25*u, clampRooms + 1}, along + "1"},
+	{"draw.clamp.number-3", "text", "label", "middle", []place{clampNumbers + 2, clampRule + 25*u, clampRooms + 2}, along + "2"},
+	{"draw.clamp.number-4", "text", "label", "middle", []place{clampNumbers + 3, clampRule + 25*u, clampRooms + 3}, along + "3"},
+	{"draw.clamp.number-5", "text", "label", "middle", []place{clampNumbers + 4, clampRule + 25*u, clampRooms + 4}, along + "4"},
+	{"draw.clamp.number-6", "text", "label", "middle", []place{clampNumbers + 5, clampRule + 25*u, clampRooms + 5}, along + "5"},
+	{"draw.clamp.number-7", "text", "label", "middle", []place{clampNumbers + 6, clampRule + 25*u, clampRooms + 6}, along + "6"},
+	{"draw.clamp.number-8", "text", "label", "middle", []place{clampNumbers + 7, clampRule + 25*u, clampRooms + 7}, along + "7"},
 }
 
 const (
@@ -73,188 +83,85 @@ const (
 
 // drawClamp draws the frame from above, once for each heat-set, along a rule with the scale of the gaps.
 func drawClamp(s *sketch) {
-	const (
-		jawW, jawH = 22.0, 28.0
-		radius     = 9.0
-	)
 	p, o := &s.st.Plan, &s.st.Out
-	piece, zero := float64(p.Piece()), float64(p.Zero)
-	gaps := [2]float64{float64(p.First), float64(p.Second)}
-	rows := 2
+	var n numbers
+	rule, second := 170.0, float64(p.Second)
 	if p.Stages == calc.StagesOne {
-		rows, gaps[1] = 1, quantity.NaN
+		rule, second, n[clampTwo] = 94, math.NaN(), 1
 	}
-	k := 0.0 // units to the metre
-	if most := longest(piece, gaps[0], gaps[1]); most > 0 {
-		k = (clampMost - clampFace) / most
-	}
-	lines := [2]float64{48, 124} // of the coils
-	shown := [2]bool{known(gaps[0]) && gaps[0] > 0, known(gaps[1]) && gaps[1] > 0}
-	jaws := [2]float64{clampFace + gaps[0]*k, clampFace + gaps[1]*k}
-	rule := lines[rows-1] + 46
-	coiled := clampFace + piece*k
-	n := turns(piece*k, 16)
-
-	marks := s.marks(k, zero)
-	s.path(clampRule)
-	if marks.step > 0 {
-		s.rule(marks, rule)
-	}
-	s.end()
-	s.path(clampIndex)
-	for i, show := range shown {
-		if !show {
-			continue
-		}
-		// From the jaw to the rule, past the words of the row below.
-		x := jaws[i]
-		if i == 0 && rows == 2 {
-			s.stroke(x, lines[0]+jawH/2, x, lines[0]+jawH/2+8)
-			s.stroke(x, lines[1]+jawH/2+4, x, rule)
-		} else {
-			s.stroke(x, lines[i]+jawH/2, x, rule)
-		}
-	}
-	if shown[0] || shown[1] {
-		s.stroke(clampFace, lines[rows-1]+jawH/2, clampFace, rule)
-	}
-	s.end()
-	for i := range 2 {
-		s.path(clampCoil1 + i)
-		if shown[i] {
-			s.coil(clampFace, lines[i], gaps[i]*k, radius, n, nearSide)
-		}
-		s.end()
-	}
-	s.path(clampFar)
-	for i := range 2 {
-		if shown[i] {
-			s.coil(clampFace, lines[i], gaps[i]*k, radius, n, farSide)
-		}
-	}
-	s.end()
-	s.path(clampCoiled)
-	if shown[0] && known(piece) {
-		s.stroke(coiled, lines[0]-jawH/2-9, coiled, lines[0]+jawH/2)
-	}
-	s.end()
-	s.path(clampFixed)
-	for i := range rows {
-		if shown[i] {
-			s.jaw(clampFace-jawW, lines[i]-jawH/2, jawW, jawH)
-		}
-	}
-	s.end()
-	for i := range 2 {
-		s.path(clampFirst + i)
-		if shown[i] {
-			s.jaw(jaws[i], lines[i]-jawH/2, jawW, jawH)
-		}
-		s.end()
-	}
-	moves := [2]bool{shown[0] && known(piece), shown[0] && shown[1]}
-	from := [2]float64{coiled, jaws[0]}
-	s.path(clampMoves)
-	for i := range 2 {
-		if moves[i] {
-			s.arrow(from[i], jaws[i], lines[i]-jawH/2-8)
-		}
-	}
-	s.end()
+	piece, zero := float64(p.Piece()), float64(p.Zero)
+	gaps := [2]float64{float64(p.First), second}
+	k := scale(clampMost-clampFace, longest(piece, gaps[0], second)) // units to the metre
 	pitch, offset := float64(p.HolePitch)*k, float64(p.HoleOffset)*k
-	holed := known(pitch, offset) && pitch > 0
-	s.path(clampHoles)
-	for i := range 2 {
-		if !holed || !shown[i] {
-			continue
+	pitch += only(pitch > 0)
+	n[clampOn] = math.NaN()
+	for i, gap := range gaps {
+		gap *= k
+		gap += only(gap > 0)
+		n[clampOn1+i], n[clampGap1+i], n[clampJaw1+i] = 0*gap, gap, clampFace+gap
+		if gap > 0 {
+			n[clampOn] = 0
 		}
-		for side := -2.0; side <= 2; side++ {
-			hole := float64(o.Hole[i]) + side
-			taken := i == 1 && shown[0] && math.Abs(hole-float64(o.Hole[0])) <= 2
-			if pitch >= 9 && side != 0 && hole >= 1 && !taken || side == 0 {
-				s.hole(clampFace+hole*pitch+offset, rule-9, false)
-			}
-		}
+		hole := clampFace + float64(o.Hole[i])*pitch + offset
+		n[clampHole1+i] = hole + 0*gap + only(hole > 6 && hole < 314)
 	}
-	s.end()
-	s.path(clampNearest)
-	for i := range 2 {
-		if holed && shown[i] {
-			s.hole(clampFace+float64(o.Hole[i])*pitch+offset, rule-9, true)
-		}
+	n[clampTurns] = float64(turns(piece*k, 16))
+	n[clampPast], n[clampDown] = n[clampJaw1], 70
+	if n[clampTwo] != 0 {
+		n[clampPast], n[clampDown] = math.NaN(), rule
 	}
-	s.end()
-
-	var used [2]float64
-	letters := [2]string{"1", "2"}
-	for i := range 2 {
-		from := s.text(clampLetter1 + i)
-		if i < rows {
-			s.str(letters[i])
-		}
-		s.place(clampLetter1+i, from, clampFace-jawW, lines[i]-31, 20)
+	n[clampCoiled] = clampFace + piece*k + n[clampOn1]
+	n[clampRule], n[clampMarks], n[clampHoles] = rule, rule+0*(k+zero), rule+0*(pitch+offset)
+	n[clampPitch], n[clampOffset] = pitch, offset
+	n[clampMoves1], n[clampMoves2] = 0*n[clampCoiled], n[clampOn1]+n[clampOn2]
+	n[clampHolesAt], n[clampNoteAt] = rule+46, rule+46
+	holed := 0*(pitch+offset) + n[clampOn1]
+	if n[clampTwo] == 0 {
+		holed += n[clampOn2]
 	}
-	for i := range 2 {
-		used[i] = s.label(clampLabel1+i, clampFace-2, lines[i]-31, s.w-clampFace, shown[i], [2]string{"draw.clamp.first", "draw.clamp.second"}[i])
+	n[clampSays] = n[clampTwo] + holed
+	if holed == 0 {
+		n[clampNoteAt] += 17
 	}
-	for i := range 2 {
-		at := s.text(clampMove1 + i)
-		if moves[i] {
-			s.signed(calc.ClampFirstMove + calc.ID(i))
-		}
-		s.place(clampMove1+i, at, s.w-4, lines[i]-31, s.w-4-(clampFace-2)-used[i]-8)
-	}
-	y := rule + 46
-	key := "draw.clamp.holes"
-	if rows == 1 {
-		key = "draw.clamp.hole"
-	}
-	holed = holed && shown[0] && (shown[1] || rows == 1)
-	s.label(clampHolesLabel, 4, y, s.w, holed, key)
-	if holed {
-		y += 17
-	}
-	if shown[0] || shown[1] {
-		s.label(clampNote, 4, y, s.w, true, "draw.clamp.note")
-	} else {
-		s.needs(clampNote, 4, y, calc.ClampFirst)
+	if n[clampOn] != 0 {
+		n[lacks] = float64(s.st.Needs(calc.ClampFirst))
 	}
 	for i := range mostNumbers {
-		at := s.text(clampNumbers + i)
-		x := clampFace
-		if position, ok := marks.number(i); ok {
-			x = clampFace + (marks.unit.ToSI(position)-zero)*k
-			s.decimals(position, marks.decimals)
-			if w := wide(s.b[at:]) / 2; x-w < margin || x+w > s.w-margin {
-				s.b = s.b[:at]
-			}
-		}
-		s.place(clampNumbers+i, at, x, rule+25, marks.room)
+		n[clampNumbers+i] = math.NaN()
 	}
-
-	s.sayOld("draw.clamp:title", "draw.clamp.title")
-	s.desc("draw.clamp:desc", "draw.clamp.desc")
-	s.also(rows == 2, "draw.clamp.desc-second")
-	s.also(holed && rows == 2, "draw.clamp.holes")
-	s.also(holed && rows == 1, "draw.clamp.hole")
-	s.end()
+	if n[clampMarks] == rule {
+		s.mark(k, zero)
+		m := &s.marks
+		for i := range mostNumbers {
+			at := m.number(i)
+			x := clampFace + (m.unit.ToSI(at)-zero)*k
+			n[clampNumbers+i] = x + only(at <= m.end)
+			n[clampRooms+i] = math.Min(m.room, 2*math.Min(x-margin, 320-margin-x))
+		}
+	}
+	s.draw(clampDrawing, &n)
 }
 
 // jaw draws a jaw from above, with its screw.
-func (s *sketch) jaw(x, y, w, h float64) {
-	s.box(x, y, w, h)
-	s.circle(x+w/2, y+h/2, 4)
-	s.stroke(x+w/2-2.5, y+h/2+2.5, x+w/2+2.5, y+h/2-2.5)
+func (s *sketch) jaw(x, y float64) {
+	s.box(x, y, 22, 28)
+	s.circle(x+11, y+14, 4)
+	s.stroke(x+8.5, y+16.5, x+13.5, y+11.5)
 }
 
-// hole draws a hole of the frame where it is in the drawing.
-func (s *sketch) hole(x, y float64, filled bool) {
-	switch {
-	case !(x > 6 && x < s.w-6):
-	case filled:
-		s.disc(x, y, 3)
-	default:
-		s.circle(x, y, 3)
+// holes draws the nearest hole of the frame for each gap and two on either side of it, where they are far enough apart to be told from it.
+func (s *sketch) holes(y float64) {
+	o := &s.st.Out
+	pitch := s.n[clampPitch]
+	for i := range 2 {
+		for side := -2.0; side <= 2; side++ {
+			hole := float64(o.Hole[i]) + side
+			taken := i == 1 && s.n[clampOn1] == 0 && math.Abs(hole-float64(o.Hole[0])) <= 2
+			x := clampFace + hole*pitch + s.n[clampOffset]
+			if s.n[clampOn1+i] == 0 && (side == 0 || pitch >= 9 && hole >= 1 && !taken) && x > 6 && x < s.w-6 {
+				s.circle(x, y, 3)
+			}
+		}
 	}
 }
 
@@ -275,7 +182,7 @@ func (s *sketch) signed(id calc.ID) {
 // marks is how a rule is divided, in the unit of the gaps.
 type marks struct {
 	unit        *quantity.Unit
-	step        float64 // from number to number; 0 where there is no rule
+	step        float64 // from number to number
 	ticks       int     // between them
 	start, end  float64 // of the rule
 	decimals    int
@@ -283,14 +190,12 @@ type marks struct {
 	from, to, k float64 // in the drawing: its ends, and units to the metre
 }
 
-// marks divides the rule for a drawing of k units to the metre with the fixed jaw at zero (m): so many numbers as there is room for.
-func (s *sketch) marks(k, zero float64) (m marks) {
+// mark divides the rule for a drawing of k units to the metre with the fixed jaw at zero (m): so many numbers as there is room for.
+func (s *sketch) mark(k, zero float64) {
+	m := &s.marks
 	m.unit, m.k = s.shownIn(calc.ClampFirst), k
-	if !(k > 0) || !known(zero) {
-		return m
-	}
 	m.from = math.Max(12, clampFace-zero*k)
-	m.to = s.w - 8
+	m.to = 312
 	each := k * m.unit.ToSI(1) // units to one of the unit
 	at := m.unit.FromSI(zero)
 	m.start, m.end = at+(m.from-clampFace)/each, at+(m.to-clampFace)/each
@@ -322,23 +227,19 @@ func (s *sketch) marks(k, zero float64) (m marks) {
 	case m.step*each < 50:
 		m.ticks = 2
 	}
-	return m
 }
 
 // inch is one in metres, exact by definition: the yard and pound agreement of 1959.
 const inch = 0.0254
 
 // number returns what stands at number i of the rule.
-func (m *marks) number(i int) (position float64, ok bool) {
-	if m.step == 0 {
-		return 0, false
-	}
-	position = (math.Ceil(m.start/m.step-1e-9) + float64(i)) * m.step
-	return position, position <= m.end
-}
+//
+//go:noinline
+func (m *marks) number(i int) float64 { return (math.Ceil(m.start/m.step-1e-9) + float64(i)) * m.step }
 
-// rule draws the rule with its marks, from the line y down.
-func (s *sketch) rule(m marks, y float64) {
+// ruler draws the rule with its marks, from the line y down.
+func (s *sketch) ruler(y float64) {
+	m := &s.marks
 	s.stroke(m.from, y, m.to, y)
 	tick := m.step / float64(m.ticks)
 	for i := math.Ceil(m.start/tick - 1e-9); i*tick <= m.end && i-m.start/tick < 200; i++ {

@@ -57,12 +57,15 @@ const (
 	level          // and here no longer
 	tube           // part: of the sketch's coils
 	clashes        // of the sketch's coils
+	ruler          // y: the sketch's marks
+	jaw            // x, y
+	holes          // y
 	numSteps
 )
 
 // places is how many places stand behind each step.
 var places = [numSteps]uint8{
-	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1,
+	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, ruler: 1, jaw: 2, holes: 1,
 }
 
 // steps draws the steps of a path.
@@ -117,6 +120,12 @@ func (s *sketch) steps(at []place) {
 			s.tube(int(x[0]))
 		case clashes:
 			s.clashes()
+		case ruler:
+			s.ruler(x[0])
+		case jaw:
+			s.jaw(x[0], x[1])
+		case holes:
+			s.holes(x[0])
 		case upright:
 			s.upright = true
 		case level:
@@ -134,7 +143,9 @@ const (
 
 // What may stand in the place of a key, besides a sentence.
 const (
-	needs = "?" // what must be given before a drawing can be made: number lacks
+	needs  = "?" // what must be given before a drawing can be made: number lacks
+	signed = "+" // before the key of a number: the number with its sign
+	along  = "#" // before a digit: a number along a rule
 )
 
 // says appends the words of some keys, each where its place is 0 or it has none.
@@ -170,6 +181,10 @@ func (s *sketch) say(key string) {
 		s.words(key)
 	case needs[0]:
 		s.needing(calc.ID(s.n[lacks]))
+	case signed[0]:
+		s.signed(calc.Find(key[1:]))
+	case along[0]:
+		s.decimals(s.marks.number(int(key[1]-'0')), s.marks.decimals)
 	default:
 		s.sentence(key, calc.None, about{})
 	}
