@@ -61,7 +61,7 @@ var Drawings = [...]Drawing{
 		[]place{coilOff, coilOff - 1*u, coilOff - 2*u, coilShown, coilClash, coilShown + 1, coilShown + 2, coilTravels}},
 	clampDrawing: {"clamp", 320, 238, clampShapes[:], "draw.clamp.title",
 		"draw.clamp.desc" + and + "draw.clamp.desc-second" + and + "draw.clamp.holes" + and + "draw.clamp.hole", []place{zero, clampTwo, clampSays, clampSays - 1*u}},
-	heatDrawing:  {"heat", 320, 192, heatShapes[:], "", "", nil},
+	heatDrawing:  {"heat", 320, 192, heatShapes[:], "draw.heat.title", "draw.heat.desc", nil},
 	clockDrawing: {"clock", 320, 178, clockShapes[:], "", "", nil},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:], "", "", nil},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:], "", "", nil},

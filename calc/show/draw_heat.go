@@ -1,136 +1,75 @@
 package show
 
-import "twistbench/calc"
+import (
+	"math"
 
-const (
-	heatMelting = iota
-	heatOver
-	heatBar
-	heatMarks
-	heatMargin
-	heatMarginLabel
-	heatGlass
-	heatGlassLabel
-	heatUsual
-	heatUsualLabel
-	heatFrame
-	heatFrameLabel
-	heatSetLabel
-	heatMeltLabel
+	"twistbench/calc"
 )
 
+// What the drawing of the oven names.
+const (
+	heatSet = iota + firstPlace // along the bar
+	heatHot                     // its hottest, where that is hotter
+	heatMelting
+	heatPeak  // 0 where the hottest is known
+	heatMelts // and where melting is
+	heatDial  // 0 where the dial is at another temperature, and 1 where it is not
+	heatSpans // from and to, along the bar, the middle between them, and both in K: to melting, glass transition, usual, frame
+)
+
+// heatSpan is how many numbers there are of a span.
+const heatSpan = 5
+
 var heatShapes = [...]Shape{
-	heatMelting:     {"draw.heat.melting", "path", "warm", "", nil, ""},
-	heatOver:        {"draw.heat.over", "path", "warm", "", nil, ""},
-	heatBar:         {"draw.heat.bar", "path", "rule", "", nil, ""},
-	heatMarks:       {"draw.heat.marks", "path", "fibre", "", nil, ""},
-	heatMargin:      {"draw.heat.margin", "path", "dim", "", nil, ""},
-	heatMarginLabel: {"draw.heat.margin-label", "text", "label", "middle", nil, ""},
-	heatGlass:       {"draw.heat.glass", "path", "dim", "", nil, ""},
-	heatGlassLabel:  {"draw.heat.glass-label", "text", "label", "middle", nil, ""},
-	heatUsual:       {"draw.heat.usual", "path", "dim", "", nil, ""},
-	heatUsualLabel:  {"draw.heat.usual-label", "text", "label", "middle", nil, ""},
-	heatFrame:       {"draw.heat.frame", "path", "dim", "", nil, ""},
-	heatFrameLabel:  {"draw.heat.frame-label", "text", "label", "middle", nil, ""},
-	heatSetLabel:    {"draw.heat.set-label", "text", "label", "middle", nil, ""},
-	heatMeltLabel:   {"draw.heat.melt-label", "text", "label", "end", nil, ""},
+	{"draw.heat.melting", "path", "warm", "", []place{hatch, heatMelting, 306 * u, 7 * u, 78 * u, 52 * u, 0}, ""},
+	{"draw.heat.over", "path", "warm", "", []place{bar, heatSet, heatHot, 65 * u}, ""},
+	{"draw.heat.bar", "path", "rule", "", []place{box, 14 * u, 52 * u, 292 * u, 26 * u, stroke, heatMelting, 52 * u, heatMelting, 88 * u}, ""},
+	{"draw.heat.marks", "path", "fibre", "", []place{stroke, heatSet, 49 * u, heatSet, 81 * u, disc, heatSet, 65 * u, 4 * u}, ""},
+	{"draw.heat.margin", "path", "dim", "", []place{bar, heatSpans, heatSpans + 1, 24 * u}, ""},
+	{"draw.heat.margin-label", "text", "label", "middle", []place{heatSpans + 2, 16 * u}, "draw.heat.margin"},
+	{"draw.heat.glass", "path", "dim", "", []place{bar, heatSpans + heatSpan, heatSpans + heatSpan + 1, 112 * u}, ""},
+	{"draw.heat.glass-label", "text", "label", "middle", []place{heatSpans + heatSpan + 2, 129 * u}, spanned + "1" + "draw.heat.glass"},
+	{"draw.heat.usual", "path", "dim", "", []place{bar, heatSpans + 2*heatSpan, heatSpans + 2*heatSpan + 1, 140 * u}, ""},
+	{"draw.heat.usual-label", "text", "label", "middle", []place{heatSpans + 2*heatSpan + 2, 157 * u}, spanned + "2" + "draw.heat.usual"},
+	{"draw.heat.frame", "path", "dim", "", []place{bar, heatSpans + 3*heatSpan, heatSpans + 3*heatSpan + 1, 168 * u}, ""},
+	{"draw.heat.frame-label", "text", "label", "middle", []place{heatSpans + 3*heatSpan + 2, 185 * u}, "draw.heat.frame"},
+	{"draw.heat.set-label", "text", "label", "middle", []place{heatSet, heatPeak + 42*u, 0, heatDial, heatDial - 1*u}, "draw.heat.dial" + or + "draw.heat.set"},
+	{"draw.heat.melt-label", "text", "label", "end", []place{306 * u, 101 * u, 0, heatMelts}, "draw.heat.melt" + or + needs},
 }
 
 // coldRoom is where the bar begins (K): 20 °C.
 const coldRoom = 20 + 273.15
 
-const (
-	heatLeft, heatRight = 14.0, 306.0 // the ends of the bar
-	heatHead, heatFoot  = 52.0, 78.0
-)
-
-// heatSketch is the drawing of the oven in the making: temperatures up to top (K) along a bar, k units to the kelvin.
-type heatSketch struct {
-	*sketch
-	top, k float64
-}
-
-// at returns where a temperature (K) is along the bar, at its end for what lies beyond.
-//
-//go:noinline
-func (s *heatSketch) at(t float64) float64 {
-	switch {
-	case t > s.top:
-		t = s.top
-	case t < coldRoom:
-		t = coldRoom
-	}
-	return heatLeft + (t-coldRoom)*s.k
-}
-
-// span draws shape i, a line from low to high (K), with its words as the text of the next shape. It is left out where it is not along the bar.
-//
-//go:noinline
-func (s *heatSketch) span(i int, y, textY, low, high float64, key string) {
-	from, to := s.at(low), s.at(high)
-	show := high > low && high > coldRoom && high <= s.top
-	s.path(i)
-	if show {
-		s.bar(from, to, y)
-	}
-	s.end()
-	n := s.text(i + 1)
-	if show {
-		s.about(key, calc.HeatSet, about{limit: low, high: high})
-	}
-	s.place(i+1, n, (from+to)/2, textY, s.w)
-}
-
 // drawHeat draws a bar from the cold room to what melts, with where the oven is and what the fibre's polymer does in between.
-func drawHeat(sk *sketch) {
-	p, book := &sk.st.Plan.Heat, sk.st.Heating()
-	set, peak, melt := float64(p.Set), float64(sk.st.Out.Peak), float64(p.Melt)
-	s := heatSketch{sketch: sk, top: longest(set, peak, melt, float64(book.Melt.High), coldRoom+80) + 10}
-	s.k = (heatRight - heatLeft) / (s.top - coldRoom)
-	left, hottest, melting := s.at(set), s.at(peak), s.at(melt)
-
-	s.path(heatMelting)
-	for x := melting; x < heatRight; x += 7 {
-		s.stroke(x, heatFoot, x, heatHead)
+func drawHeat(s *sketch) {
+	const left, right = 14.0, 306.0 // the ends of the bar
+	p, book := &s.st.Plan.Heat, s.st.Heating()
+	set, peak, melt := float64(p.Set), float64(s.st.Out.Peak), float64(p.Melt)
+	top := longest(set, peak, melt, float64(book.Melt.High), coldRoom+80) + 10
+	k := (right - left) / (top - coldRoom)
+	var n numbers
+	// Where they are along the bar, at its end for what lies beyond.
+	for i, t := range [...]float64{set, peak, melt} {
+		n[heatSet+i] = left + (math.Max(coldRoom, math.Min(t, top))-coldRoom)*k
 	}
-	s.end()
-	s.path(heatOver)
-	if hottest > left {
-		s.bar(left, hottest, (heatHead+heatFoot)/2)
+	n[heatPeak], n[heatMelts] = 0*peak, 0*melt
+	n[heatHot] += only(n[heatHot] > n[heatSet])
+	if dial := float64(s.st.Out.Dial); !known(dial) || dial == set {
+		n[heatDial] = 1
 	}
-	s.end()
-	s.path(heatBar)
-	s.box(heatLeft, heatHead, heatRight-heatLeft, heatFoot-heatHead)
-	if melting > 0 {
-		s.stroke(melting, heatHead, melting, heatFoot+10)
+	if !known(melt) {
+		n[lacks] = float64(s.st.Needs(calc.HeatMargin))
 	}
-	s.end()
-	s.path(heatMarks)
-	if left > 0 {
-		s.stroke(left, heatHead-3, left, heatFoot+3)
-		s.disc(left, (heatHead+heatFoot)/2, 4)
+	// What is not along the bar is left out.
+	for i, span := range [...][2]float64{
+		{peak, melt}, {float64(book.Glass.Low), float64(book.Glass.High)}, {float64(book.Setting.Low), float64(book.Setting.High)}, {coldRoom, float64(p.FrameLimit)},
+	} {
+		low, high := span[0], span[1]
+		at := heatSpans + heatSpan*i
+		from, to := left+(math.Max(low, coldRoom)-coldRoom)*k+only(high > low && high > coldRoom && high <= top), left+(high-coldRoom)*k
+		n[at], n[at+1], n[at+2], n[at+3], n[at+4] = from, to, (from+to)/2, low, high
 	}
-	s.end()
-	s.span(heatMargin, 24, 16, peak, melt, "draw.heat.margin")
-	s.span(heatGlass, 112, 129, float64(book.Glass.Low), float64(book.Glass.High), "draw.heat.glass")
-	s.span(heatUsual, 140, 157, float64(book.Setting.Low), float64(book.Setting.High), "draw.heat.usual")
-	s.span(heatFrame, 168, 185, coldRoom, float64(p.FrameLimit), "draw.heat.frame")
-
-	key := "draw.heat.set"
-	if dial := float64(sk.st.Out.Dial); known(dial) && dial != set {
-		key = "draw.heat.dial"
-	}
-	s.label(heatSetLabel, left, heatHead-10, s.w, known(peak), key)
-	n := s.text(heatMeltLabel)
-	if known(melt) {
-		s.words("draw.heat.melt")
-	} else {
-		s.needing(s.st.Needs(calc.HeatMargin))
-	}
-	s.place(heatMeltLabel, n, heatRight, heatFoot+23, s.w)
-
-	s.sayOld("draw.heat:title", "draw.heat.title")
-	s.sayOld("draw.heat:desc", "draw.heat.desc")
+	s.draw(heatDrawing, &n)
 }
 
 const (

@@ -143,9 +143,10 @@ const (
 
 // What may stand in the place of a key, besides a sentence.
 const (
-	needs  = "?" // what must be given before a drawing can be made: number lacks
-	signed = "+" // before the key of a number: the number with its sign
-	along  = "#" // before a digit: a number along a rule
+	needs   = "?" // what must be given before a drawing can be made: number lacks
+	signed  = "+" // before the key of a number: the number with its sign
+	along   = "#" // before a digit: a number along a rule
+	spanned = "~" // before a digit and a key: the words of the key, with {limit} and {other} a span of the oven's drawing
 )
 
 // says appends the words of some keys, each where its place is 0 or it has none.
@@ -185,6 +186,9 @@ func (s *sketch) say(key string) {
 		s.signed(calc.Find(key[1:]))
 	case along[0]:
 		s.decimals(s.marks.number(int(key[1]-'0')), s.marks.decimals)
+	case spanned[0]:
+		i := heatSpans + heatSpan*int(key[1]-'0') + 3
+		s.about(key[2:], calc.HeatSet, about{limit: s.n[i], high: s.n[i+1]})
 	default:
 		s.sentence(key, calc.None, about{})
 	}
