@@ -50,9 +50,10 @@ const (
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
 var Drawings = [...]Drawing{
-	fibreDrawing: {"fibre", 320, 214, fibreShapes[:], "", "", nil},
-	hangDrawing:  {"hang", 320, 424, hangShapes[:], "draw.hang.title", "draw.hang.desc", nil},
-	cutDrawing:   {"cut", 320, 262, cutShapes[:], "draw.cut.title", "draw.cut.desc" + and + "draw.cut.desc-measured" + and + "draw.cut.desc-coiled" + and + "draw.cut.desc-gap" + and + "draw.cut.desc-gaps", []place{zero, cutMeasured, cutMeasured - 1*u, cutOne, cutOne - 1*u}},
+	fibreDrawing: {"fibre", 320, 214, fibreShapes[:], "draw.fibre.title",
+		"draw.fibre.desc" + or + "draw.fibre.desc-strands" + and + "draw.fibre.desc-yarn" + and + "draw.fibre.desc-bundle", []place{fibreMain, fibreMain - 1*u, fibreYarn, fibreTwist}},
+	hangDrawing: {"hang", 320, 424, hangShapes[:], "draw.hang.title", "draw.hang.desc", nil},
+	cutDrawing:  {"cut", 320, 262, cutShapes[:], "draw.cut.title", "draw.cut.desc" + and + "draw.cut.desc-measured" + and + "draw.cut.desc-coiled" + and + "draw.cut.desc-gap" + and + "draw.cut.desc-gaps", []place{zero, cutMeasured, cutMeasured - 1*u, cutOne, cutOne - 1*u}},
 	twistDrawing: {"twist", 320, 364, twistShapes[:], "draw.twist.title",
 		"draw.twist.desc" + or + needs + semi + "draw.twist.slow" + semi + "draw.twist.onset" + semi + "draw.twist.turns" + semi + "draw.twist.full" + and + ".",
 		[]place{twistOn, twistOff, twistMarks, twistMarks + 1, twistMarks + 2, twistMarks + 3}},
@@ -131,7 +132,8 @@ type sketch struct {
 	turns   int
 	thick   float64 // their fibre
 	marks   marks   // of a rule
-	upright bool    // the pen's x runs down the page, as along a hanging thread
+	bundle  bundle
+	upright bool // the pen's x runs down the page, as along a hanging thread
 }
 
 // path begins the path of shape i; what the pen does until end is in it, which may be nothing.

@@ -7,32 +7,52 @@ import (
 	"twistbench/calc/craft"
 )
 
+// What the drawing of the fibre names.
 const (
-	fibreStrands = iota
-	fibreYarn
-	fibreCuts
-	fibreEnvelope
-	fibreDims
-	fibreStrandLabel
-	fibreYarnName
-	fibreYarnLabel
-	fibreBundleLabel
-	fibreScaleLabel
-	fibreMany
+	fibreY    = iota + firstPlace // the middle of the bundle
+	fibreFoot                     // its lowest
+	fibreSide                     // and its right
+	fibreRing                     // its radius, where it is more than one strand
+	fibreLeft                     // the upper strand
+	fibreRight
+	fibreTopY
+	fibreScale    // what the scale is of (m)
+	fibreScaleX   // its words
+	fibreTwistLow // the bundle as twisted: measured, or its range
+	fibreTwistHigh
+	fibreEdgeLow
+	fibreEdgeHigh
+	fibreYarnX // the upper strand of the yarn
+	fibreYarnLow
+	fibreYarnHigh
+	fibreYarnAt // the words of it
+	fibreNameAt // and of the upper strand
+	fibreMain   // 0 where the fibre is one strand, and 1 where it is more
+	fibreNamed  // the same, where its thickness is known
+	fibreBundle // 0 where the bundle is measured, and 1 where it is not and its range is known
+	fibreMany   // 0 where not all strands are drawn
+	fibreYarn   // 0 where there is a companion yarn
+	fibreTwist  // 0 where there is something to twist together
 )
 
 var fibreShapes = [...]Shape{
-	fibreStrands:     {"draw.fibre.strands", "path", "fibre", "", nil, ""},
-	fibreYarn:        {"draw.fibre.yarn", "path", "yarn", "", nil, ""},
-	fibreCuts:        {"draw.fibre.cuts", "path", "dim", "", nil, ""},
-	fibreEnvelope:    {"draw.fibre.envelope", "path", "ghost", "", nil, ""},
-	fibreDims:        {"draw.fibre.dims", "path", "dim", "", nil, ""},
-	fibreStrandLabel: {"draw.fibre.strand-label", "text", "label", "middle", nil, ""},
-	fibreYarnName:    {"draw.fibre.yarn-name", "text", "label", "start", nil, ""},
-	fibreYarnLabel:   {"draw.fibre.yarn-label", "text", "label", "start", nil, ""},
-	fibreBundleLabel: {"draw.fibre.bundle-label", "text", "label", "middle", nil, ""},
-	fibreScaleLabel:  {"draw.fibre.scale-label", "text", "label", "start", nil, ""},
-	fibreMany:        {"draw.fibre.many", "text", "label", "end", nil, ""},
+	{"draw.fibre.strands", "path", "fibre", "", []place{strands, 0}, ""},
+	{"draw.fibre.yarn", "path", "yarn", "", []place{strands, 1 * u}, ""},
+	{"draw.fibre.cuts", "path", "dim", "", []place{cuts}, ""},
+	{"draw.fibre.envelope", "path", "ghost", "", []place{circle, 140 * u, fibreY, fibreRing}, ""},
+	// The upper strand's thickness above, the bundle's below, the yarn's at the right.
+	{"draw.fibre.dims", "path", "dim", "", []place{
+		bar, fibreLeft, fibreRight, 26 * u, stroke, fibreLeft, 32 * u, fibreLeft, fibreTopY, stroke, fibreRight, 32 * u, fibreRight, fibreTopY, bar, 8 * u, fibreScaleX - 6*u, 203 * u,
+		bar, fibreTwistLow, fibreTwistHigh, fibreFoot + 14*u, ends, fibreEdgeLow, fibreEdgeHigh, fibreFoot + 14*u, 3 * u,
+		upright, bar, fibreYarnLow, fibreYarnHigh, fibreSide + 11*u, level,
+		stroke, fibreYarnX, fibreYarnLow, fibreSide + 6*u, fibreYarnLow, stroke, fibreYarnX, fibreYarnHigh, fibreSide + 6*u, fibreYarnHigh,
+	}, ""},
+	{"draw.fibre.strand-label", "text", "label", "middle", []place{fibreNameAt, 16 * u, 0, fibreNamed, fibreNamed - 1*u}, "draw.fibre.strand" + or + "draw.fibre.strands" + or + needs},
+	{"draw.fibre.yarn-name", "text", "label", "start", []place{fibreSide + 17*u, fibreYarnAt - 3*u, 107 * u}, "draw.fibre.companion"},
+	{"draw.fibre.yarn-label", "text", "label", "start", []place{fibreSide + 17*u, fibreYarnAt + 13*u, 107 * u}, "draw.fibre.yarn"},
+	{"draw.fibre.bundle-label", "text", "label", "middle", []place{140 * u, fibreFoot + 32*u, 0, fibreBundle, fibreBundle - 1*u}, "draw.fibre.measured" + or + "draw.fibre.range"},
+	{"draw.fibre.scale-label", "text", "label", "start", []place{fibreScaleX, 207 * u, 120 * u}, scaled},
+	{"draw.fibre.many", "text", "label", "end", []place{316 * u, fibreMany + 207*u, 160 * u}, "draw.fibre.many"},
 }
 
 // mostStrands is how many strands are drawn at most, of the fibre and of the companion yarn.
@@ -89,150 +109,97 @@ var ringed = [mostStrands][2]float64{
 
 // drawFibre draws the strands from their cut ends, all at one scale, each reaching away to the left.
 func drawFibre(s *sketch) {
-	p, o := &s.st.Plan, &s.st.Out
-	d, n := float64(p.Fibre.Diameter), float64(p.Fibre.Strands)
+	const x = 140.0
+	p, o, b := &s.st.Plan, &s.st.Out, &s.bundle
+	var n numbers
+	d, count := float64(p.Fibre.Diameter), float64(p.Fibre.Strands)
 	yd, yn := float64(p.Yarn.Diameter), float64(p.Yarn.Strands)
-	most, least := float64(o.Thick), float64(o.Thin)
-	drawn := known(d, n)
-	both := known(most, yd) && yn > 0
-	single := n == 1 && !both
-
-	x, y, r := 140.0, 94.0, 54.0
+	most, least, measured := float64(o.Thick), float64(o.Thin), float64(p.Bundle)
+	both, single := known(most, yd) && yn > 0, false
+	y, r, main := 94.0, 54.0, float64(craft.Envelope(p.Fibre.Strands, p.Fibre.Diameter))
+	whole := most
+	if !both {
+		whole, single = main, count == 1
+	}
 	if single {
 		y, r = 104, 66
 	}
-	var u bundle
-	k := 0.0 // units to the metre
-	if drawn {
-		main := float64(craft.Envelope(p.Fibre.Strands, p.Fibre.Diameter))
-		k = 2 * r / main
+	k := 2*r/whole + 0*(d+count) // units to the metre
+	if k == k {
+		at := y
 		if both {
-			k = 2 * r / most
-			u.add(int(n), d*k, x, y-r+main*k/2)
-			u.main = u.n
-			u.add(int(yn), yd*k, x, y+r-(most-main)*k/2)
-		} else {
-			u.add(int(n), d*k, x, y)
-			u.main = u.n
+			at = y - r + main*k/2
 		}
+		b.add(int(count), d*k, x, at)
+		b.main = b.n
 	}
 
-	s.path(fibreStrands)
-	s.strands(&u, 0, u.main)
-	s.end()
-	s.path(fibreYarn)
-	s.strands(&u, u.main, u.n)
-	s.end()
-	s.path(fibreCuts)
-	if u.n <= 7 { // more are too small to be hatched
-		for i := range u.n {
-			s.hatch(u.x[i], u.y[i], u.r[i], i >= u.main)
-		}
+	n[fibreY], n[fibreFoot], n[fibreSide] = y, y+r, x+r
+	n[fibreTwist], n[fibreYarn], n[fibreYarnAt] = only(!single), only(yn > 0), math.NaN()
+	n[fibreRing] = r + 0*k + n[fibreTwist]
+	if count != 1 {
+		n[fibreMain] = 1
 	}
-	s.end()
-	s.path(fibreEnvelope)
-	if drawn && !single {
-		s.circle(x, y, r)
-	}
-	s.end()
-
-	// The upper strand's thickness above, the bundle's below, the yarn's at the right.
+	n[fibreNamed] = n[fibreMain] + 0*k
 	top := 0
-	for i := range u.main {
-		if u.y[i] < u.y[top]-1e-9 {
+	for i := range b.main {
+		if b.y[i] < b.y[top]-1e-9 {
 			top = i
 		}
 	}
-	bundled := drawn && !single && known(most, least)
-	scale, length := 0.0, 0.0
+	at, half := b.x[top], b.r[top]+0*k
+	n[fibreNameAt], n[fibreLeft], n[fibreRight], n[fibreTopY] = at, at-half, at+half, b.y[top]
+	if k != k {
+		n[fibreNameAt], n[lacks] = x, float64(s.st.Needs(calc.FibreThick))
+	}
 	unit := s.shownIn(calc.FibreDiameter)
-	s.path(fibreDims)
-	if drawn {
-		tx, ty, tr := u.x[top], u.y[top], u.r[top]
-		s.bar(tx-tr, tx+tr, 26)
-		s.stroke(tx-tr, 32, tx-tr, ty)
-		s.stroke(tx+tr, 32, tx+tr, ty)
-		scale, _ = above(unit.FromSI(24 / k))
-		length = unit.ToSI(scale) * k
-		s.bar(8, 8+length, 203)
-	}
-	if twisted := float64(p.Bundle) * k / 2; bundled && known(twisted) {
-		if twisted < x-margin {
-			s.bar(x-twisted, x+twisted, y+r+14)
-		}
-	} else if bundled {
-		s.bar(x-r, x+r, y+r+14)
-		for _, edge := range [2]float64{x - least*k/2, x + least*k/2} {
-			s.stroke(edge, y+r+11, edge, y+r+17)
-		}
-	}
-	if both && drawn {
-		yx, yy, yr := u.x[u.main], u.y[u.main], u.r[u.main]
-		s.upright = true
-		s.bar(yy-yr, yy+yr, x+r+11)
-		s.upright = false
-		s.stroke(yx, yy-yr, x+r+6, yy-yr)
-		s.stroke(yx, yy+yr, x+r+6, yy+yr)
-	}
-	s.end()
+	scale, _ := above(unit.FromSI(24 / k))
+	scale = unit.ToSI(scale)
+	n[fibreScale], n[fibreScaleX] = scale, 14+scale*k
 
-	key := "draw.fibre.strand"
-	if n > 1 {
-		key = "draw.fibre.strands"
+	n[fibreBundle] = n[fibreRing] - r + 0*(most+least)
+	twisted := measured * k / 2
+	n[fibreEdgeLow] = math.NaN()
+	if measured != measured {
+		n[fibreBundle]++
+		twisted = r
+		n[fibreEdgeLow], n[fibreEdgeHigh] = x-least*k/2+0*n[fibreBundle], x+least*k/2
 	}
-	if drawn {
-		s.label(fibreStrandLabel, u.x[top], 16, s.w, true, key)
-	} else {
-		s.needs(fibreStrandLabel, x, 16, calc.FibreThick)
+	twisted += 0*n[fibreBundle] + only(twisted < x-margin)
+	n[fibreTwistLow], n[fibreTwistHigh] = x-twisted, x+twisted
+	n[fibreYarnX], n[fibreYarnLow] = math.NaN(), math.NaN()
+	if both && k == k {
+		b.add(int(yn), yd*k, x, y+r-(most-main)*k/2)
+		at, half = b.y[b.main], b.r[b.main]
+		n[fibreYarnX], n[fibreYarnLow], n[fibreYarnHigh] = b.x[b.main], at-half, at+half
+		n[fibreYarnAt] = math.Max(60, math.Min(at, y+r-8))
 	}
-	yy := y
-	if both && drawn {
-		yy = math.Max(60, math.Min(u.y[u.main], y+r-8))
-	}
-	s.label(fibreYarnName, x+r+17, yy-3, 107, both && drawn, "draw.fibre.companion")
-	s.label(fibreYarnLabel, x+r+17, yy+13, 107, both && drawn, "draw.fibre.yarn")
-	key = "draw.fibre.range"
-	if known(float64(p.Bundle)) {
-		key = "draw.fibre.measured"
-	}
-	s.label(fibreBundleLabel, x, y+r+32, s.w, bundled, key)
-	from := s.text(fibreScaleLabel)
-	if drawn {
-		s.digits(unit.ToSI(scale), unit, 1)
-		s.unit(unit)
-	}
-	s.place(fibreScaleLabel, from, 14+length, 207, 120)
-	s.label(fibreMany, s.w-4, 207, 160, drawn && longest(n, yn) > mostStrands, "draw.fibre.many")
-
-	s.sayOld("draw.fibre:title", "draw.fibre.title")
-	key = "draw.fibre.desc"
-	if n != 1 {
-		key = "draw.fibre.desc-strands"
-	}
-	s.desc("draw.fibre:desc", key)
-	s.also(yn > 0, "draw.fibre.desc-yarn")
-	s.also(!single, "draw.fibre.desc-bundle")
-	s.end()
+	n[fibreMany] = 0*k + only(longest(count, yn) > mostStrands)
+	s.draw(fibreDrawing, &n)
 }
 
-// strands draws the cut ends of some strands of a bundle and the strands themselves, which reach away to the left from them, each
-// until another hides it. What little shows between neighbours is left out, and
-// so are strands as thin as a line.
-func (s *sketch) strands(u *bundle, from, to int) {
+// strands draws the cut ends of the fibre's strands or of the companion yarn's, and the strands themselves, which reach away to the left from
+// them, each until another hides it. What little shows between neighbours is left out, and so are strands as thin as a line.
+func (s *sketch) strands(which int) {
+	b := &s.bundle
+	from, to := 0, b.main
+	if which != 0 {
+		from, to = to, b.n
+	}
 	for i := from; i < to; i++ {
-		x, y, r := u.x[i], u.y[i], u.r[i]
+		x, y, r := b.x[i], b.y[i], b.r[i]
 		s.circle(x, y, r)
 		if r < 1 {
 			continue
 		}
 		for _, edge := range [2]float64{y - r, y + r} {
 			end := 0.0
-			for j := range u.n {
-				dy := math.Abs(edge - u.y[j])
-				if dy > u.r[j]-0.05 || u.x[j] > x-1e-9 || j == i {
+			for j := range b.n {
+				dy := math.Abs(edge - b.y[j])
+				if dy > b.r[j]-0.05 || b.x[j] > x-1e-9 || j == i {
 					continue
 				}
-				end = math.Max(end, u.x[j]+math.Sqrt(u.r[j]*u.r[j]-dy*dy))
+				end = math.Max(end, b.x[j]+math.Sqrt(b.r[j]*b.r[j]-dy*dy))
 			}
 			if x-end > r {
 				s.stroke(x, edge, end, edge)
@@ -241,8 +208,18 @@ func (s *sketch) strands(u *bundle, from, to int) {
 	}
 }
 
-// hatch draws the slant lines of a cut face, those of the companion yarn the other way.
-func (s *sketch) hatch(x, y, r float64, other bool) {
+// cuts draws the slant lines of the cut faces, where they are not too small to be hatched.
+func (s *sketch) cuts() {
+	b := &s.bundle
+	for i := range b.n {
+		if b.n <= 7 {
+			s.face(b.x[i], b.y[i], b.r[i], i >= b.main)
+		}
+	}
+}
+
+// face draws the slant lines of a cut face, those of the companion yarn the other way.
+func (s *sketch) face(x, y, r float64, other bool) {
 	const apart = 12 // along x
 	lean := -1.0
 	if other {

@@ -60,12 +60,14 @@ const (
 	ruler          // y: the sketch's marks
 	jaw            // x, y
 	holes          // y
+	strands        // which: of the fibre, 0, or of the companion yarn, 1
+	cuts           // the hatched faces of both
 	numSteps
 )
 
 // places is how many places stand behind each step.
 var places = [numSteps]uint8{
-	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, ruler: 1, jaw: 2, holes: 1,
+	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, strands: 1, ruler: 1, jaw: 2, holes: 1,
 }
 
 // steps draws the steps of a path.
@@ -126,6 +128,10 @@ func (s *sketch) steps(at []place) {
 			s.jaw(x[0], x[1])
 		case holes:
 			s.holes(x[0])
+		case strands:
+			s.strands(int(x[0]))
+		case cuts:
+			s.cuts()
 		case upright:
 			s.upright = true
 		case level:
@@ -145,6 +151,7 @@ const (
 const (
 	needs   = "?" // what must be given before a drawing can be made: number lacks
 	signed  = "+" // before the key of a number: the number with its sign
+	scaled  = "=" // how long the fibre's scale is
 	along   = "#" // before a digit: a number along a rule
 	spanned = "~" // before a digit and a key: the words of the key, with {limit} and {other} a span of the oven's drawing
 )
@@ -189,6 +196,10 @@ func (s *sketch) say(key string) {
 	case spanned[0]:
 		i := heatSpans + heatSpan*int(key[1]-'0') + 3
 		s.about(key[2:], calc.HeatSet, about{limit: s.n[i], high: s.n[i+1]})
+	case scaled[0]:
+		unit := s.shownIn(calc.FibreDiameter)
+		s.digits(s.n[fibreScale], unit, 1)
+		s.unit(unit)
 	default:
 		s.sentence(key, calc.None, about{})
 	}
