@@ -63,7 +63,7 @@ var Drawings = [...]Drawing{
 	clampDrawing: {"clamp", 320, 238, clampShapes[:], "draw.clamp.title",
 		"draw.clamp.desc" + and + "draw.clamp.desc-second" + and + "draw.clamp.holes" + and + "draw.clamp.hole", []place{zero, clampTwo, clampSays, clampSays - 1*u}},
 	heatDrawing:  {"heat", 320, 192, heatShapes[:], "draw.heat.title", "draw.heat.desc", nil},
-	clockDrawing: {"clock", 320, 178, clockShapes[:], "", "", nil},
+	clockDrawing: {"clock", 320, 178, clockShapes[:], "draw.clock.title", "draw.clock.desc", nil},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:], "", "", nil},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:], "", "", nil},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:], "", "", nil},
@@ -76,54 +76,22 @@ var Drawings = [...]Drawing{
 // drawings appends the slots of every drawing.
 func (w *writer) drawings() {
 	s := sketch{writer: *w}
-	for i := range Drawings {
-		s.shapes, s.w = Drawings[i].Shapes, Drawings[i].W
-		s.drawOld(i)
-	}
+	drawFibre(&s)
+	drawHang(&s)
+	drawCut(&s)
+	drawTwist(&s)
+	drawCoil(&s)
+	drawClamp(&s)
+	drawHeat(&s)
+	drawClock(&s)
+	drawThread(&s)
 	w.b = s.b
-}
-
-// draw appends the slots of drawing i. (A function in its row would move the sketch to the heap at every keystroke.)
-func (s *sketch) drawOld(i int) {
-	switch i {
-	case fibreDrawing:
-		drawFibre(s)
-	case hangDrawing:
-		drawHang(s)
-	case cutDrawing:
-		drawCut(s)
-	case twistDrawing:
-		drawTwist(s)
-	case coilDrawing:
-		drawCoil(s)
-	case clampDrawing:
-		drawClamp(s)
-	case heatDrawing:
-		drawHeat(s)
-	case clockDrawing:
-		drawClock(s)
-	case fibreThread:
-		drawThreadFibre(s)
-	case hangThread:
-		drawThreadHang(s)
-	case cutThread:
-		drawThreadCut(s)
-	case twistThread:
-		drawThreadTwist(s)
-	case coilThread:
-		drawThreadCoil(s)
-	case clampThread:
-		drawThreadClamp(s)
-	case heatThread:
-		drawThreadHeat(s)
-	}
 }
 
 // sketch is a drawing in the making. Its pen draws with relative moves, from and to whole tenths of a unit, so that a path is short
 // and its rounding never adds up.
 type sketch struct {
 	writer
-	shapes  []Shape
 	w       float64
 	x, y    int               // where the pen is, in tenths
 	n       numbers           // what places name
@@ -135,19 +103,6 @@ type sketch struct {
 	bundle  bundle
 	upright bool // the pen's x runs down the page, as along a hanging thread
 }
-
-// path begins the path of shape i; what the pen does until end is in it, which may be nothing.
-//
-//go:noinline
-func (s *sketch) path(i int) {
-	s.open(s.shapes[i].ID, "", "d")
-	s.x, s.y = 0, 0
-}
-
-// end ends what path, text or desc began.
-//
-//go:noinline
-func (s *sketch) end() { s.shut() }
 
 //go:noinline
 func (s *sketch) move(x, y float64) { s.to('m', x, y) }
@@ -391,84 +346,6 @@ func (s *sketch) curve(x1, y1, x2, y2, x, y float64) {
 //
 //go:noinline
 func turns(length float64, most int) int { return min(max(int(length/4.5), 3), most) }
-
-// label appends the words of a key as the text of shape i at (x, y), moved so that they stay in the drawing, and returns how wide they are.
-// They are left out when show is false or when they need more than the room there is.
-//
-//go:noinline
-func (s *sketch) label(i int, x, y, room float64, show bool, key string) float64 {
-	from := s.text(i)
-	if show {
-		s.words(key)
-	}
-	return s.place(i, from, x, y, room)
-}
-
-// needs appends as the text of shape i what must be given before a drawing can be made, where its number id is not known.
-//
-//go:noinline
-func (s *sketch) needs(i int, x, y float64, id calc.ID) {
-	from := s.text(i)
-	s.needing(s.st.Needs(id))
-	s.place(i, from, x, y, s.w)
-}
-
-// text begins the text of shape i and returns where it starts.
-//
-//go:noinline
-func (s *sketch) text(i int) int {
-	s.writer.text(s.shapes[i].ID, "")
-	return len(s.b)
-}
-
-// place ends a text and puts it at (x, y).
-func (s *sketch) place(i, from int, x, y, room float64) float64 {
-	w := wide(s.b[from:])
-	if w > math.Min(room, s.w-2*margin) {
-		s.b, w = s.b[:from], 0
-	}
-	s.end()
-	if w == 0 {
-		x, y = 0, 0 // a place may be as unknown as the words
-	}
-	switch s.shapes[i].Anchor {
-	case "start":
-		x = math.Min(x, s.w-margin-w)
-	case "middle":
-		x = math.Max(margin+w/2, math.Min(x, s.w-margin-w/2))
-	case "end":
-		x = math.Max(x, margin+w)
-	}
-	s.attribute(s.shapes[i].ID, "x", x)
-	s.attribute(s.shapes[i].ID, "y", y)
-	return w
-}
-
-// say appends the words of a key, for those who do not see the drawing.
-//
-//go:noinline
-func (s *sketch) sayOld(id, key string) {
-	s.desc(id, key)
-	s.shut()
-}
-
-// desc begins the same, so that more words can follow.
-//
-//go:noinline
-func (s *sketch) desc(id, key string) {
-	s.writer.text(id, "")
-	s.words(key)
-}
-
-// also appends more words to a text that is not ended yet.
-//
-//go:noinline
-func (s *sketch) also(show bool, key string) {
-	if show {
-		s.char(' ')
-		s.words(key)
-	}
-}
 
 // wide returns about how wide a text is in the size of a label, rather too much than too little.
 //

@@ -6,55 +6,91 @@ import (
 	"twistbench/calc/timetable"
 )
 
-const (
-	clockOven = iota
-	clockOutside
-	clockHold
-	clockNote
-	clockNumbers
-)
-
 // mostHours is how many numbers there are along the scale at most.
 const mostHours = 4
 
+// What the drawing of the clock names.
+const (
+	clockScale = iota + firstPlace // units to the second
+	clockRow                       // from row to row
+	clockHigh                      // a row
+	clockWork                      // the end of all but the rest (s)
+	clockEnd                       // where that is, half a second later
+	clockEvery                     // from number to number
+	clockStep                      // the same (s)
+	clockRoom                      // for each
+	clockHold                      // the first hold, as the index of a step
+	clockHoldX
+	clockRests // 0 where there is a rest
+	clockRest  // how long it is (s)
+	clockNumbers
+)
+
 var clockShapes = [...]Shape{
-	clockOven:        {"draw.clock.oven", "path", "warm", "", nil, ""},
-	clockOutside:     {"draw.clock.outside", "path", "dim", "", nil, ""},
-	clockHold:        {"draw.clock.first", "text", "label", "start", nil, ""},
-	clockNote:        {"draw.clock.note", "text", "label", "end", nil, ""},
-	clockNumbers:     {"draw.clock.number-1", "text", "label", "middle", nil, ""},
-	clockNumbers + 1: {"draw.clock.number-2", "text", "label", "middle", nil, ""},
-	clockNumbers + 2: {"draw.clock.number-3", "text", "label", "middle", nil, ""},
-	clockNumbers + 3: {"draw.clock.number-4", "text", "label", "middle", nil, ""},
+	{"draw.clock.oven", "path", "warm", "", []place{ovens}, ""},
+	{"draw.clock.outside", "path", "dim", "", []place{outside, hatch, 14 * u, clockEnd, clockEvery, 124 * u, 132 * u, 0}, ""},
+	{"draw.clock.first", "text", "label", "start", []place{clockHoldX, 16 * u}, held},
+	{"draw.clock.note", "text", "label", "end", []place{306 * u, 170 * u, 0, zero, clockRests}, needs + or + rests},
+	{"draw.clock.number-1", "text", "label", "middle", []place{clockNumbers, 148 * u, clockRoom}, hour + "0"},
+	{"draw.clock.number-2", "text", "label", "middle", []place{clockNumbers + 1, 148 * u, clockRoom}, hour + "1"},
+	{"draw.clock.number-3", "text", "label", "middle", []place{clockNumbers + 2, 148 * u, clockRoom}, hour + "2"},
+	{"draw.clock.number-4", "text", "label", "middle", []place{clockNumbers + 3, 148 * u, clockRoom}, hour + "3"},
 }
+
+const clockLeft, clockTop = 14.0, 24.0
 
 // drawClock draws a row for each load, all to one scale of time from the start to the end of the last cooling: the oven's steps as boxes, the
 // holds hatched, what is done outside as a line, a tick where hands are needed. The rest, far longer than all else, is left to words.
 func drawClock(s *sketch) {
-	const left, right, top, foot = 14.0, 306.0, 24.0, 124.0
+	const right, foot = 306.0, 124.0
 	c := &s.clock
-	rest, work, hold := 0, 0, -1
+	var n numbers
+	n[lacks], n[clockHoldX], n[clockRests] = float64(c.unknown), math.NaN(), math.NaN()
+	work := 0
 	for i := range c.steps {
 		st := &c.steps[i]
 		switch st.Do {
 		case timetable.DoRest:
-			rest = st.Length
-		case timetable.DoHold1:
-			if hold < 0 {
-				hold = i
-			}
+			n[clockRests], n[clockRest] = only(st.Length > 0 && c.unknown == 0), float64(st.Length)
 		case timetable.DoReady:
 		default:
 			work = max(work, st.End())
 		}
 	}
-	k := (right - left) / float64(max(work, 1)) // per second
-	row := (foot - top) / float64(max(timetable.Loads(c.steps), 1))
-	h := math.Min(row*0.6, 56)
-	s.path(clockOven)
-	for i := range c.steps {
-		st := &c.steps[i]
-		x, y, w := left+float64(st.Start)*k, top+float64(st.Load-1)*row, float64(st.Length)*k
+	k := (right - clockLeft) / float64(max(work, 1))
+	for i := len(c.steps) - 1; i >= 0; i-- {
+		if st := &c.steps[i]; st.Do == timetable.DoHold1 {
+			n[clockHold], n[clockHoldX] = float64(i), clockLeft+float64(st.Start)*k
+		}
+	}
+	row := (foot - clockTop) / float64(max(timetable.Loads(c.steps), 1))
+	every := 900
+	for work/every >= mostHours {
+		every *= 2
+	}
+	apart := float64(every) * k
+	n[clockScale], n[clockRow], n[clockHigh], n[clockWork] = k, row, math.Min(row*0.6, 56), float64(work)
+	n[clockEvery], n[clockStep], n[clockRoom] = apart, float64(every), apart-6
+	n[clockEnd] = clockLeft + (float64(work)+0.5)*k + only(work > 0)
+	for i := range mostHours {
+		n[clockNumbers+i] = clockLeft + apart*float64(i) + only(i*every <= work && work > 0)
+	}
+	s.draw(clockDrawing, &n)
+}
+
+// cell returns where a step is in the drawing.
+//
+//go:noinline
+func (s *sketch) cell(st *timetable.Step) (x, y, w, h float64) {
+	k := s.n[clockScale]
+	return clockLeft + float64(st.Start)*k, clockTop + float64(st.Load-1)*s.n[clockRow], float64(st.Length) * k, s.n[clockHigh]
+}
+
+// ovens draws what is done in the oven.
+func (s *sketch) ovens() {
+	for i := range s.clock.steps {
+		st := &s.clock.steps[i]
+		x, y, w, h := s.cell(st)
 		if st.Do.Oven() {
 			s.box(x, y, w, h)
 		}
@@ -64,57 +100,21 @@ func drawClock(s *sketch) {
 			}
 		}
 	}
-	s.end()
-	s.path(clockOutside)
-	for i := range c.steps {
-		st := &c.steps[i]
-		if st.Start > work || st.Do == timetable.DoRest {
+}
+
+// outside draws what is done outside, and where hands are needed.
+func (s *sketch) outside() {
+	for i := range s.clock.steps {
+		st := &s.clock.steps[i]
+		if float64(st.Start) > s.n[clockWork] || st.Do == timetable.DoRest {
 			continue
 		}
-		x, y := left+float64(st.Start)*k, top+float64(st.Load-1)*row
+		x, y, w, h := s.cell(st)
 		if st.Do.Hands() {
 			s.stroke(x, y-4, x, y+h+4)
 		}
 		if !st.Do.Oven() {
-			s.stroke(x, y+h/2, x+float64(st.Length)*k, y+h/2)
+			s.stroke(x, y+h/2, x+w, y+h/2)
 		}
 	}
-	every := 900
-	for work/every >= mostHours {
-		every *= 2
-	}
-	for at := 0; at <= work && work > 0; at += every {
-		x := left + float64(at)*k
-		s.stroke(x, foot, x, foot+8)
-	}
-	s.end()
-
-	from := s.text(clockHold)
-	x := left
-	if hold >= 0 {
-		st := &c.steps[hold]
-		x += float64(st.Start) * k
-		s.doing(st)
-	}
-	s.place(clockHold, from, x, top-8, s.w)
-	from = s.text(clockNote)
-	switch {
-	case c.unknown != 0:
-		s.needing(c.unknown)
-	case rest > 0:
-		s.wordsOf("do.", timetable.DoRest.Key())
-		s.str(": ")
-		s.hm(rest)
-		s.str(" →")
-	}
-	s.place(clockNote, from, right, foot+46, s.w)
-	for i := range mostHours {
-		from := s.text(clockNumbers + i)
-		if at := i * every; at <= work && work > 0 {
-			s.moment(at)
-		}
-		s.place(clockNumbers+i, from, left+float64(i*every)*k, foot+24, float64(every)*k-6)
-	}
-	s.sayOld("draw.clock:title", "draw.clock.title")
-	s.sayOld("draw.clock:desc", "draw.clock.desc")
 }

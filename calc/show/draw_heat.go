@@ -71,26 +71,3 @@ func drawHeat(s *sketch) {
 	}
 	s.draw(heatDrawing, &n)
 }
-
-const (
-	threadHeatLine = iota
-	threadHeatCoil
-	threadHeatJaws
-	threadHeatWarmth
-)
-
-var threadHeatShapes = [...]Shape{
-	threadHeatLine:   {"draw.thread.heat.line", "path", "fibre", "", nil, ""},
-	threadHeatCoil:   {"draw.thread.heat.coil", "path", "fibre", "", nil, ""},
-	threadHeatJaws:   {"draw.thread.heat.jaws", "path", "jaw", "", nil, ""},
-	threadHeatWarmth: {"draw.thread.heat.warmth", "path", "warm", "", nil, ""},
-}
-
-// drawThreadHeat draws the coil between the jaws as in the frame, and beside it the oven's warmth.
-func drawThreadHeat(s *sketch) {
-	threadHeld(s, threadHeatLine, threadHeatCoil, threadHeatJaws)
-	s.put(s.shapes[threadHeatWarmth].ID, "", "d", warmth)
-}
-
-// warmth rises on both sides of the coil.
-const warmth = "m2 296l3-18-3-18 3-18-3-18 3-18-3-18m21 108l3-18-3-18 3-18-3-18 3-18-3-18"

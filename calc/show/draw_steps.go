@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"twistbench/calc"
+	"twistbench/calc/timetable"
 )
 
 // A drawing is a table of shapes, and a function that works out the numbers which the table names: where things are, in units of the drawing.
@@ -62,6 +63,8 @@ const (
 	holes          // y
 	strands        // which: of the fibre, 0, or of the companion yarn, 1
 	cuts           // the hatched faces of both
+	ovens          // what is done in the oven
+	outside        // and outside
 	numSteps
 )
 
@@ -132,6 +135,10 @@ func (s *sketch) steps(at []place) {
 			s.strands(int(x[0]))
 		case cuts:
 			s.cuts()
+		case ovens:
+			s.ovens()
+		case outside:
+			s.outside()
 		case upright:
 			s.upright = true
 		case level:
@@ -147,11 +154,17 @@ const (
 	semi = ";"
 )
 
+// upwards is the room of a text that runs up the page instead of along it.
+const upwards = -260 * u
+
 // What may stand in the place of a key, besides a sentence.
 const (
 	needs   = "?" // what must be given before a drawing can be made: number lacks
 	signed  = "+" // before the key of a number: the number with its sign
 	scaled  = "=" // how long the fibre's scale is
+	hour    = "@" // before a digit: a moment along the clock's scale
+	held    = ">" // what the first hold is
+	rests   = "<" // how long the rest is
 	along   = "#" // before a digit: a number along a rule
 	spanned = "~" // before a digit and a key: the words of the key, with {limit} and {other} a span of the oven's drawing
 )
@@ -200,6 +213,15 @@ func (s *sketch) say(key string) {
 		unit := s.shownIn(calc.FibreDiameter)
 		s.digits(s.n[fibreScale], unit, 1)
 		s.unit(unit)
+	case hour[0]:
+		s.moment(int(s.n[clockStep]) * int(key[1]-'0'))
+	case held[0]:
+		s.doing(&s.clock.steps[int(s.n[clockHold])])
+	case rests[0]:
+		s.wordsOf("do.", timetable.DoRest.Key())
+		s.str(": ")
+		s.hm(int(s.n[clockRest]))
+		s.str(" →")
 	default:
 		s.sentence(key, calc.None, about{})
 	}
@@ -212,9 +234,9 @@ func (s *sketch) draw(drawing int, n *numbers) {
 	for i := range g.Shapes {
 		p := &g.Shapes[i]
 		if p.Anchor == "" {
-			s.pathOf(p)
+			s.path(p)
 		} else {
-			s.labelOf(p)
+			s.label(p)
 		}
 	}
 	if g.title != "" {
@@ -224,7 +246,7 @@ func (s *sketch) draw(drawing int, n *numbers) {
 }
 
 // path appends the slots of a path.
-func (s *sketch) pathOf(p *Shape) {
+func (s *sketch) path(p *Shape) {
 	s.open(p.ID, "", "d")
 	s.str(p.says)
 	s.width = math.NaN()
@@ -236,15 +258,22 @@ func (s *sketch) pathOf(p *Shape) {
 }
 
 // label appends the slots of a text, moved so that it stays in the drawing. It is left out where it needs more than the room there is.
-func (s *sketch) labelOf(p *Shape) {
+func (s *sketch) label(p *Shape) {
 	s.writer.text(p.ID, "")
 	from := len(s.b)
-	x, y, room := s.at(p.at[0]), s.at(p.at[1]), s.w-2*margin
-	if len(p.at) > 2 && p.at[2] != 0 {
-		room = math.Min(room, s.at(p.at[2]))
+	x, y, room, turned, when := s.at(p.at[0]), s.at(p.at[1]), s.w-2*margin, false, p.at[2:]
+	if len(when) > 0 {
+		given := s.at(when[0])
+		turned = when[0] == upwards
+		if turned {
+			room = 260
+		} else if when[0] != 0 && given < room {
+			room = given
+		}
+		when = when[1:]
 	}
 	if sum := x + y; sum-sum == 0 {
-		s.says(p.says, p.at[min(3, len(p.at)):])
+		s.says(p.says, when)
 	}
 	w := wide(s.b[from:])
 	if w > room {
@@ -252,19 +281,27 @@ func (s *sketch) labelOf(p *Shape) {
 	}
 	s.shut()
 	s.n[beside] = s.w - x - w
-	if w == 0 {
-		x, y = 0, 0 // a place may be as unknown as the words
-	}
-	switch p.Anchor {
-	case "start":
-		x = math.Min(x, s.w-margin-w)
-	case "middle":
-		x = math.Max(margin+w/2, math.Min(x, s.w-margin-w/2))
-	case "end":
-		x = math.Max(x, margin+w)
+	if !turned {
+		anchor := p.Anchor[0]
+		if w == 0 {
+			x, y = 0, 0 // a place may be as unknown as the words
+		}
+		half := w
+		if anchor == 'm' {
+			half = w / 2
+		}
+		if most := s.w - margin - half; anchor != 'e' && x > most {
+			x = most
+		}
+		if anchor != 's' && x < margin+half {
+			x = margin + half
+		}
 	}
 	s.attribute(p.ID, "x", x)
 	s.attribute(p.ID, "y", y)
+	if turned {
+		s.put(p.ID, "", "transform", "rotate(-90 25.5 188)")
+	}
 }
 
 const margin = 3
