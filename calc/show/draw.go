@@ -14,9 +14,13 @@ type Drawing struct {
 	Key    string
 	W, H   float64 // viewBox 0 0 W H
 	Shapes []Shape
-	title  string  // the key of its words
-	desc   string  // the keys of the text equivalent
-	when   []place // when each of them is said
+	words  []equivalent
+}
+
+// equivalent is a slot of a drawing for those who do not see it.
+type equivalent struct {
+	what, keys string
+	when       []place // when each of them is said
 }
 
 // Shape is an element of a drawing. How its class looks is the style sheet's: a drawing has strokes, filled with paper at most, and must read in one
@@ -50,27 +54,21 @@ const (
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
 var Drawings = [...]Drawing{
-	fibreDrawing: {"fibre", 320, 214, fibreShapes[:], "draw.fibre.title",
-		"draw.fibre.desc" + or + "draw.fibre.desc-strands" + and + "draw.fibre.desc-yarn" + and + "draw.fibre.desc-bundle", []place{fibreMain, fibreMain - 1*u, fibreYarn, fibreTwist}},
-	hangDrawing: {"hang", 320, 424, hangShapes[:], "draw.hang.title", "draw.hang.desc", nil},
-	cutDrawing:  {"cut", 320, 262, cutShapes[:], "draw.cut.title", "draw.cut.desc" + and + "draw.cut.desc-measured" + and + "draw.cut.desc-coiled" + and + "draw.cut.desc-gap" + and + "draw.cut.desc-gaps", []place{zero, cutMeasured, cutMeasured - 1*u, cutOne, cutOne - 1*u}},
-	twistDrawing: {"twist", 320, 364, twistShapes[:], "draw.twist.title",
-		"draw.twist.desc" + or + needs + semi + "draw.twist.slow" + semi + "draw.twist.onset" + semi + "draw.twist.turns" + semi + "draw.twist.full" + and + ".",
-		[]place{twistOn, twistOff, twistMarks, twistMarks + 1, twistMarks + 2, twistMarks + 3}},
-	coilDrawing: {"coil", 320, 322, coilShapes[:], "draw.coil.title",
-		"draw.coil.desc" + or + needs + or + "draw.coil.none" + and + "draw.coil.desc-coiled" + and + "draw.coil.desc-clash" + and + "draw.coil.desc-last" + and + "draw.coil.desc-solid" + and + "draw.coil.desc-travel",
-		[]place{coilOff, coilOff - 1*u, coilOff - 2*u, coilShown, coilClash, coilShown + 1, coilShown + 2, coilTravels}},
-	clampDrawing: {"clamp", 320, 238, clampShapes[:], "draw.clamp.title",
-		"draw.clamp.desc" + and + "draw.clamp.desc-second" + and + "draw.clamp.holes" + and + "draw.clamp.hole", []place{zero, clampTwo, clampSays, clampSays - 1*u}},
-	heatDrawing:  {"heat", 320, 192, heatShapes[:], "draw.heat.title", "draw.heat.desc", nil},
-	clockDrawing: {"clock", 320, 178, clockShapes[:], "draw.clock.title", "draw.clock.desc", nil},
-	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes[:], "", "", nil},
-	hangThread:   {"thread.hang", 28, 2400, threadHangShapes[:], "", "", nil},
-	cutThread:    {"thread.cut", 28, 2400, threadCutShapes[:], "", "", nil},
-	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes[:], "", "", nil},
-	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes[:], "", "", nil},
-	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes[:], "", "", nil},
-	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:], "", "", nil},
+	fibreDrawing: {"fibre", 320, 214, fibreShapes, []equivalent{{":title", "draw.fibre.title", nil}, {":desc", "draw.fibre.desc" + or + "draw.fibre.desc-strands" + and + "draw.fibre.desc-yarn" + and + "draw.fibre.desc-bundle", []place{fibreMain, fibreMain - 1*u, fibreYarn, fibreTwist}}}},
+	hangDrawing:  {"hang", 320, 424, hangShapes, []equivalent{{":title", "draw.hang.title", nil}, {":desc", "draw.hang.desc", nil}}},
+	cutDrawing:   {"cut", 320, 262, cutShapes, []equivalent{{":title", "draw.cut.title", nil}, {":desc", "draw.cut.desc" + and + "draw.cut.desc-measured" + and + "draw.cut.desc-coiled" + and + "draw.cut.desc-gap" + and + "draw.cut.desc-gaps", []place{zero, cutMeasured, cutMeasured - 1*u, cutOne, cutOne - 1*u}}}},
+	twistDrawing: {"twist", 320, 364, twistShapes, []equivalent{{":title", "draw.twist.title", nil}, {":desc", "draw.twist.desc" + or + needs + semi + "draw.twist.slow" + semi + "draw.twist.onset" + semi + "draw.twist.turns" + semi + "draw.twist.full" + and + ".", []place{twistOn, twistOff, twistMarks, twistMarks + 1, twistMarks + 2, twistMarks + 3}}}},
+	coilDrawing:  {"coil", 320, 322, coilShapes, []equivalent{{":title", "draw.coil.title", nil}, {":desc", "draw.coil.desc" + or + needs + or + "draw.coil.none" + and + "draw.coil.desc-coiled" + and + "draw.coil.desc-clash" + and + "draw.coil.desc-last" + and + "draw.coil.desc-solid" + and + "draw.coil.desc-travel", []place{coilOff, coilOff - 1*u, coilOff - 2*u, coilShown, coilClash, coilShown + 1, coilShown + 2, coilTravels}}}},
+	clampDrawing: {"clamp", 320, 238, clampShapes, []equivalent{{":title", "draw.clamp.title", nil}, {":desc", "draw.clamp.desc" + and + "draw.clamp.desc-second" + and + "draw.clamp.holes" + and + "draw.clamp.hole", []place{zero, clampTwo, clampSays, clampSays - 1*u}}}},
+	heatDrawing:  {"heat", 320, 192, heatShapes, []equivalent{{":title", "draw.heat.title", nil}, {":desc", "draw.heat.desc", nil}}},
+	clockDrawing: {"clock", 320, 178, clockShapes, []equivalent{{":title", "draw.clock.title", nil}, {":desc", "draw.clock.desc", nil}}},
+	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes, nil},
+	hangThread:   {"thread.hang", 28, 2400, threadHangShapes, nil},
+	cutThread:    {"thread.cut", 28, 2400, threadCutShapes, nil},
+	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes, nil},
+	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes, nil},
+	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes, nil},
+	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes, nil},
 }
 
 // drawings appends the slots of every drawing.
@@ -95,6 +93,8 @@ type sketch struct {
 	w       float64
 	x, y    int               // where the pen is, in tenths
 	n       numbers           // what places name
+	a       [8]float64        // the places of the step at hand
+	text    int               // the number behind the x of the text at hand
 	width   float64           // of the path's stroke, where it is as the plan says
 	coils   [coilStates]helix // in the drawing, the same turns of each
 	turns   int
@@ -165,11 +165,9 @@ func (s *sketch) circle(x, y, r float64) {
 }
 
 // disc draws a circle that reads as filled, with strokes alone.
-//
-//go:noinline
-func (s *sketch) disc(x, y, r float64) {
-	for ; r > 0.3; r -= 1.2 {
-		s.circle(x, y, r)
+func (s *sketch) disc() {
+	for r := s.a[2]; r > 0.3; r -= 1.2 {
+		s.circle(s.a[0], s.a[1], r)
 	}
 }
 
@@ -185,29 +183,36 @@ func (s *sketch) box(x, y, w, h float64) {
 }
 
 // bar draws a line from x to end with a tick across it at both.
-//
-//go:noinline
-func (s *sketch) bar(x, end, y float64) {
+func (s *sketch) bar() {
+	x, end, y := s.a[0], s.a[1], s.a[2]
 	s.stroke(x, y-3, x, y+3)
 	s.stroke(x, y, end, y)
 	s.stroke(end, y-3, end, y+3)
 }
 
 // ends draws the ticks of a bar alone, so high above and below.
-func (s *sketch) ends(x, end, y, half float64) {
-	s.stroke(x, y-half, x, y+half)
-	s.stroke(end, y-half, end, y+half)
+func (s *sketch) ends() {
+	y, half := s.a[2], s.a[3]
+	for _, x := range [2]float64{s.a[0], s.a[1]} {
+		s.stroke(x, y-half, x, y+half)
+	}
 }
 
 // arrow draws an arrow from x to end, with a tick where it starts.
-//
-//go:noinline
-func (s *sketch) arrow(x, end, y float64) {
+func (s *sketch) arrow() {
+	x, end, y := s.a[0], s.a[1], s.a[2]
 	head := math.Max(-5, math.Min(5, end-x))
 	s.stroke(x, y-3, x, y+3)
 	s.stroke(x, y, end, y)
 	s.stroke(end-head, y-math.Abs(head)*0.6, end, y)
 	s.line(end-head, y+math.Abs(head)*0.6)
+}
+
+// hatch draws strokes from the line y to another, that end at x and so on up to end and lean.
+func (s *sketch) hatch() {
+	for x := s.a[0]; x < s.a[1]; x += s.a[2] {
+		s.stroke(x-s.a[5], s.a[3], x, s.a[4])
+	}
 }
 
 //go:noinline
@@ -224,8 +229,9 @@ const (
 )
 
 // coil draws a coil of so many turns from x to x + length round the line y, with the hand of the plan's twist. A helix seen from the side.
-func (s *sketch) coil(x, y, length, radius float64, turns, side int) {
-	half := length / float64(turns) / 2
+func (s *sketch) coil() {
+	x, y, radius, turns, side := s.a[0], s.a[1], s.a[3], int(s.a[4]), int(s.a[5])
+	half := s.a[2] / s.a[4] / 2
 	if radius *= s.hand(); !s.upright { // to be upright changes places of x and y, and so turns the hand around
 		radius = -radius
 	}
@@ -276,7 +282,8 @@ const (
 // Seen from the side, the two outlines of a tube are its centre line moved by half its thickness. So it is a stroke as wide as the tube, and
 // on it one of paper that is narrower by an outline; and near strands hide the far ones. Each coil begins and ends where it turns, so that
 // its cut ends are seen as discs.
-func (s *sketch) tube(part int) {
+func (s *sketch) tube() {
+	part := int(s.a[0])
 	width, past := s.thick+outline, 0.0
 	if s.thick < thin {
 		width = math.Max(s.thick, 1)

@@ -41,7 +41,7 @@ const (
 	clampRooms   = clampNumbers + mostNumbers // for each
 )
 
-var clampShapes = [...]Shape{
+var clampShapes = []Shape{
 	{"draw.clamp.rule", "path", "rule", "", []place{ruler, clampMarks}, ""},
 	// From the jaw to the rule, past the words of the row below.
 	{"draw.clamp.index", "path", "dim", "", []place{
@@ -66,14 +66,14 @@ var clampShapes = [...]Shape{
 	{"draw.clamp.second-move", "text", "label", "end", []place{316 * u, 93 * u, beside - 12*u, clampMoves2}, signed + "clamp.second-move"},
 	{"draw.clamp.holes-label", "text", "label", "start", []place{4 * u, clampHolesAt, 0, clampSays, clampSays - 1*u}, "draw.clamp.holes" + or + "draw.clamp.hole"},
 	{"draw.clamp.note", "text", "label", "start", []place{4 * u, clampNoteAt, 0, lacks}, "draw.clamp.note" + or + needs},
-	{"draw.clamp.number-1", "text", "label", "middle", []place{clampNumbers, clampRule + 25*u, clampRooms}, along + "0"},
-	{"draw.clamp.number-2", "text", "label", "middle", []place{clampNumbers + 1, clampRule + 25*u, clampRooms + 1}, along + "1"},
-	{"draw.clamp.number-3", "text", "label", "middle", []place{clampNumbers + 2, clampRule + 25*u, clampRooms + 2}, along + "2"},
-	{"draw.clamp.number-4", "text", "label", "middle", []place{clampNumbers + 3, clampRule + 25*u, clampRooms + 3}, along + "3"},
-	{"draw.clamp.number-5", "text", "label", "middle", []place{clampNumbers + 4, clampRule + 25*u, clampRooms + 4}, along + "4"},
-	{"draw.clamp.number-6", "text", "label", "middle", []place{clampNumbers + 5, clampRule + 25*u, clampRooms + 5}, along + "5"},
-	{"draw.clamp.number-7", "text", "label", "middle", []place{clampNumbers + 6, clampRule + 25*u, clampRooms + 6}, along + "6"},
-	{"draw.clamp.number-8", "text", "label", "middle", []place{clampNumbers + 7, clampRule + 25*u, clampRooms + 7}, along + "7"},
+	{"draw.clamp.number-1", "text", "label", "middle", []place{clampNumbers, clampRule + 25*u, clampNumbers + 2}, along},
+	{"draw.clamp.number-2", "text", "label", "middle", []place{clampNumbers + 3, clampRule + 25*u, clampNumbers + 5}, along},
+	{"draw.clamp.number-3", "text", "label", "middle", []place{clampNumbers + 6, clampRule + 25*u, clampNumbers + 8}, along},
+	{"draw.clamp.number-4", "text", "label", "middle", []place{clampNumbers + 9, clampRule + 25*u, clampNumbers + 11}, along},
+	{"draw.clamp.number-5", "text", "label", "middle", []place{clampNumbers + 12, clampRule + 25*u, clampNumbers + 14}, along},
+	{"draw.clamp.number-6", "text", "label", "middle", []place{clampNumbers + 15, clampRule + 25*u, clampNumbers + 17}, along},
+	{"draw.clamp.number-7", "text", "label", "middle", []place{clampNumbers + 18, clampRule + 25*u, clampNumbers + 20}, along},
+	{"draw.clamp.number-8", "text", "label", "middle", []place{clampNumbers + 21, clampRule + 25*u, clampNumbers + 23}, along},
 }
 
 const (
@@ -126,32 +126,32 @@ func drawClamp(s *sketch) {
 	if n[clampOn] != 0 {
 		n[lacks] = float64(s.st.Needs(calc.ClampFirst))
 	}
-	for i := range mostNumbers {
-		n[clampNumbers+i] = math.NaN()
-	}
 	if n[clampMarks] == rule {
 		s.mark(k, zero)
-		m := &s.marks
-		for i := range mostNumbers {
-			at := m.number(i)
-			x := clampFace + (m.unit.ToSI(at)-zero)*k
-			n[clampNumbers+i] = x + only(at <= m.end)
-			n[clampRooms+i] = math.Min(m.room, 2*math.Min(x-margin, 320-margin-x))
-		}
 	}
-	s.draw(clampDrawing, &n)
+	m := &s.marks
+	first := math.Ceil(m.start/m.step - 1e-9)
+	for i := range mostNumbers {
+		number := (first + float64(i)) * m.step
+		x := clampFace + (m.unit.ToSI(number)-zero)*k + n[clampMarks] - rule
+		at := clampNumbers + 3*i
+		n[at], n[at+1] = x+only(number <= m.end), number
+		n[at+2] = math.Min(m.room, 2*math.Min(x-margin, 320-margin-x))
+	}
+	s.draw(&Drawings[clampDrawing], &n)
 }
 
 // jaw draws a jaw from above, with its screw.
-func (s *sketch) jaw(x, y float64) {
+func (s *sketch) jaw() {
+	x, y := s.a[0], s.a[1]
 	s.box(x, y, 22, 28)
 	s.circle(x+11, y+14, 4)
 	s.stroke(x+8.5, y+16.5, x+13.5, y+11.5)
 }
 
 // holes draws the nearest hole of the frame for each gap and two on either side of it, where they are far enough apart to be told from it.
-func (s *sketch) holes(y float64) {
-	o := &s.st.Out
+func (s *sketch) holes() {
+	o, y := &s.st.Out, s.a[0]
 	pitch := s.n[clampPitch]
 	for i := range 2 {
 		for side := -2.0; side <= 2; side++ {
@@ -232,14 +232,9 @@ func (s *sketch) mark(k, zero float64) {
 // inch is one in metres, exact by definition: the yard and pound agreement of 1959.
 const inch = 0.0254
 
-// number returns what stands at number i of the rule.
-//
-//go:noinline
-func (m *marks) number(i int) float64 { return (math.Ceil(m.start/m.step-1e-9) + float64(i)) * m.step }
-
 // ruler draws the rule with its marks, from the line y down.
-func (s *sketch) ruler(y float64) {
-	m := &s.marks
+func (s *sketch) ruler() {
+	m, y := &s.marks, s.a[0]
 	s.stroke(m.from, y, m.to, y)
 	tick := m.step / float64(m.ticks)
 	for i := math.Ceil(m.start/tick - 1e-9); i*tick <= m.end && i-m.start/tick < 200; i++ {

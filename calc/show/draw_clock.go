@@ -17,24 +17,23 @@ const (
 	clockWork                      // the end of all but the rest (s)
 	clockEnd                       // where that is, half a second later
 	clockEvery                     // from number to number
-	clockStep                      // the same (s)
 	clockRoom                      // for each
-	clockHold                      // the first hold, as the index of a step
-	clockHoldX
-	clockRests // 0 where there is a rest
-	clockRest  // how long it is (s)
-	clockNumbers
+	clockHold                      // the first hold, and which step it is
+	clockHoldStep
+	clockRests   // 0 where there is a rest
+	clockRest    // how long it is (s)
+	clockNumbers // along the scale: where each is, and what (s)
 )
 
-var clockShapes = [...]Shape{
+var clockShapes = []Shape{
 	{"draw.clock.oven", "path", "warm", "", []place{ovens}, ""},
 	{"draw.clock.outside", "path", "dim", "", []place{outside, hatch, 14 * u, clockEnd, clockEvery, 124 * u, 132 * u, 0}, ""},
-	{"draw.clock.first", "text", "label", "start", []place{clockHoldX, 16 * u}, held},
+	{"draw.clock.first", "text", "label", "start", []place{clockHold, 16 * u}, held},
 	{"draw.clock.note", "text", "label", "end", []place{306 * u, 170 * u, 0, zero, clockRests}, needs + or + rests},
-	{"draw.clock.number-1", "text", "label", "middle", []place{clockNumbers, 148 * u, clockRoom}, hour + "0"},
-	{"draw.clock.number-2", "text", "label", "middle", []place{clockNumbers + 1, 148 * u, clockRoom}, hour + "1"},
-	{"draw.clock.number-3", "text", "label", "middle", []place{clockNumbers + 2, 148 * u, clockRoom}, hour + "2"},
-	{"draw.clock.number-4", "text", "label", "middle", []place{clockNumbers + 3, 148 * u, clockRoom}, hour + "3"},
+	{"draw.clock.number-1", "text", "label", "middle", []place{clockNumbers, 148 * u, clockRoom}, hour},
+	{"draw.clock.number-2", "text", "label", "middle", []place{clockNumbers + 2, 148 * u, clockRoom}, hour},
+	{"draw.clock.number-3", "text", "label", "middle", []place{clockNumbers + 4, 148 * u, clockRoom}, hour},
+	{"draw.clock.number-4", "text", "label", "middle", []place{clockNumbers + 6, 148 * u, clockRoom}, hour},
 }
 
 const clockLeft, clockTop = 14.0, 24.0
@@ -45,7 +44,7 @@ func drawClock(s *sketch) {
 	const right, foot = 306.0, 124.0
 	c := &s.clock
 	var n numbers
-	n[lacks], n[clockHoldX], n[clockRests] = float64(c.unknown), math.NaN(), math.NaN()
+	n[lacks], n[clockHold], n[clockRests] = float64(c.unknown), math.NaN(), math.NaN()
 	work := 0
 	for i := range c.steps {
 		st := &c.steps[i]
@@ -60,7 +59,7 @@ func drawClock(s *sketch) {
 	k := (right - clockLeft) / float64(max(work, 1))
 	for i := len(c.steps) - 1; i >= 0; i-- {
 		if st := &c.steps[i]; st.Do == timetable.DoHold1 {
-			n[clockHold], n[clockHoldX] = float64(i), clockLeft+float64(st.Start)*k
+			n[clockHold], n[clockHoldStep] = clockLeft+float64(st.Start)*k, float64(i)
 		}
 	}
 	row := (foot - clockTop) / float64(max(timetable.Loads(c.steps), 1))
@@ -70,12 +69,13 @@ func drawClock(s *sketch) {
 	}
 	apart := float64(every) * k
 	n[clockScale], n[clockRow], n[clockHigh], n[clockWork] = k, row, math.Min(row*0.6, 56), float64(work)
-	n[clockEvery], n[clockStep], n[clockRoom] = apart, float64(every), apart-6
+	n[clockEvery], n[clockRoom] = apart, apart-6
 	n[clockEnd] = clockLeft + (float64(work)+0.5)*k + only(work > 0)
 	for i := range mostHours {
-		n[clockNumbers+i] = clockLeft + apart*float64(i) + only(i*every <= work && work > 0)
+		at := clockNumbers + 2*i
+		n[at], n[at+1] = clockLeft+apart*float64(i)+only(i*every <= work && work > 0), float64(i*every)
 	}
-	s.draw(clockDrawing, &n)
+	s.draw(&Drawings[clockDrawing], &n)
 }
 
 // cell returns where a step is in the drawing.

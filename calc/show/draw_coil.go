@@ -34,7 +34,7 @@ const (
 	coilCells   = coilTravels + 1        // which words the table has; not known where it has none
 )
 
-var coilShapes = [...]Shape{
+var coilShapes = []Shape{
 	{"draw.coil.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
 	{"draw.coil.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
 	{"draw.coil.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
@@ -167,7 +167,7 @@ func drawCoil(s *sketch) {
 			n[coilOff] = 2
 		}
 	}
-	s.draw(coilDrawing, &n)
+	s.draw(&Drawings[coilDrawing], &n)
 }
 
 // clashes draws the edges of turns that would lie in each other: they show through each other.

@@ -26,7 +26,7 @@ const (
 	cutWorked   = cutGiven + cutRows // and of those that are worked out
 )
 
-var cutShapes = [...]Shape{
+var cutShapes = []Shape{
 	{"draw.cut.precursor", "path", "fibre", "", []place{
 		stroke, cutFrom, cutY + 17*u, cutTo, cutY + 17*u, disc, cutZero, cutY + 17*u, 2.6 * u, disc, cutEnd, cutY + 17*u, 2.6 * u,
 	}, ""},
@@ -104,5 +104,5 @@ func drawCut(s *sketch) {
 			y += apart
 		}
 	}
-	s.draw(cutDrawing, &n)
+	s.draw(&Drawings[cutDrawing], &n)
 }

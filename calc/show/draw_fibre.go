@@ -16,8 +16,8 @@ const (
 	fibreLeft                     // the upper strand
 	fibreRight
 	fibreTopY
-	fibreScale    // what the scale is of (m)
-	fibreScaleX   // its words
+	fibreScaleX // the words of the scale, and what it is (m)
+	fibreScale
 	fibreTwistLow // the bundle as twisted: measured, or its range
 	fibreTwistHigh
 	fibreEdgeLow
@@ -35,7 +35,7 @@ const (
 	fibreTwist  // 0 where there is something to twist together
 )
 
-var fibreShapes = [...]Shape{
+var fibreShapes = []Shape{
 	{"draw.fibre.strands", "path", "fibre", "", []place{strands, 0}, ""},
 	{"draw.fibre.yarn", "path", "yarn", "", []place{strands, 1 * u}, ""},
 	{"draw.fibre.cuts", "path", "dim", "", []place{cuts}, ""},
@@ -175,15 +175,15 @@ func drawFibre(s *sketch) {
 		n[fibreYarnAt] = math.Max(60, math.Min(at, y+r-8))
 	}
 	n[fibreMany] = 0*k + only(longest(count, yn) > mostStrands)
-	s.draw(fibreDrawing, &n)
+	s.draw(&Drawings[fibreDrawing], &n)
 }
 
 // strands draws the cut ends of the fibre's strands or of the companion yarn's, and the strands themselves, which reach away to the left from
 // them, each until another hides it. What little shows between neighbours is left out, and so are strands as thin as a line.
-func (s *sketch) strands(which int) {
+func (s *sketch) strands() {
 	b := &s.bundle
 	from, to := 0, b.main
-	if which != 0 {
+	if s.a[0] != 0 {
 		from, to = to, b.n
 	}
 	for i := from; i < to; i++ {

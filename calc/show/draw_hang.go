@@ -44,7 +44,7 @@ const (
 	hangAdds // 0 where the hook's mass is known
 )
 
-var hangShapes = [...]Shape{
+var hangShapes = []Shape{
 	{"draw.hang.beam", "path", "hook", "", nil, beam},
 	{"draw.hang.tray", "path", "tray", "", nil, cushion},
 	{"draw.hang.fibre", "path", "fibre", "", []place{
@@ -117,7 +117,7 @@ func drawHang(s *sketch) {
 	}
 	n[hangClearAt] = y + only(room > 16 || !(rise <= 48))
 	n[hangAdds] = 0*float64(p.Hook) + only(p.Add >= 0)
-	s.draw(hangDrawing, &n)
+	s.draw(&Drawings[hangDrawing], &n)
 }
 
 // block returns how wide and how high the side of a cylinder is whose volume is as the mass (kg): a kilogram is as wide as it is high,

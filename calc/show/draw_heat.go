@@ -20,7 +20,7 @@ const (
 // heatSpan is how many numbers there are of a span.
 const heatSpan = 5
 
-var heatShapes = [...]Shape{
+var heatShapes = []Shape{
 	{"draw.heat.melting", "path", "warm", "", []place{hatch, heatMelting, 306 * u, 7 * u, 78 * u, 52 * u, 0}, ""},
 	{"draw.heat.over", "path", "warm", "", []place{bar, heatSet, heatHot, 65 * u}, ""},
 	{"draw.heat.bar", "path", "rule", "", []place{box, 14 * u, 52 * u, 292 * u, 26 * u, stroke, heatMelting, 52 * u, heatMelting, 88 * u}, ""},
@@ -28,9 +28,9 @@ var heatShapes = [...]Shape{
 	{"draw.heat.margin", "path", "dim", "", []place{bar, heatSpans, heatSpans + 1, 24 * u}, ""},
 	{"draw.heat.margin-label", "text", "label", "middle", []place{heatSpans + 2, 16 * u}, "draw.heat.margin"},
 	{"draw.heat.glass", "path", "dim", "", []place{bar, heatSpans + heatSpan, heatSpans + heatSpan + 1, 112 * u}, ""},
-	{"draw.heat.glass-label", "text", "label", "middle", []place{heatSpans + heatSpan + 2, 129 * u}, spanned + "1" + "draw.heat.glass"},
+	{"draw.heat.glass-label", "text", "label", "middle", []place{heatSpans + heatSpan + 2, 129 * u}, "draw.heat.glass"},
 	{"draw.heat.usual", "path", "dim", "", []place{bar, heatSpans + 2*heatSpan, heatSpans + 2*heatSpan + 1, 140 * u}, ""},
-	{"draw.heat.usual-label", "text", "label", "middle", []place{heatSpans + 2*heatSpan + 2, 157 * u}, spanned + "2" + "draw.heat.usual"},
+	{"draw.heat.usual-label", "text", "label", "middle", []place{heatSpans + 2*heatSpan + 2, 157 * u}, "draw.heat.usual"},
 	{"draw.heat.frame", "path", "dim", "", []place{bar, heatSpans + 3*heatSpan, heatSpans + 3*heatSpan + 1, 168 * u}, ""},
 	{"draw.heat.frame-label", "text", "label", "middle", []place{heatSpans + 3*heatSpan + 2, 185 * u}, "draw.heat.frame"},
 	{"draw.heat.set-label", "text", "label", "middle", []place{heatSet, heatPeak + 42*u, 0, heatDial, heatDial - 1*u}, "draw.heat.dial" + or + "draw.heat.set"},
@@ -69,5 +69,5 @@ func drawHeat(s *sketch) {
 		from, to := left+(math.Max(low, coldRoom)-coldRoom)*k+only(high > low && high > coldRoom && high <= top), left+(high-coldRoom)*k
 		n[at], n[at+1], n[at+2], n[at+3], n[at+4] = from, to, (from+to)/2, low, high
 	}
-	s.draw(heatDrawing, &n)
+	s.draw(&Drawings[heatDrawing], &n)
 }

@@ -69,23 +69,24 @@ const (
 )
 
 // places is how many places stand behind each step.
-var places = [numSteps]uint8{
+var places = [32]uint8{
 	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, strands: 1, ruler: 1, jaw: 2, holes: 1,
 }
 
 // steps draws the steps of a path.
 func (s *sketch) steps(at []place) {
 	s.x, s.y, s.upright = 0, 0, false
-	var x [6]float64
+	a := &s.a
 	for len(at) > 0 {
 		step := at[0]
-		n := 1 + int(places[step])
+		at = at[1:]
 		sum := 0.0
-		for i := 1; i < n; i++ {
-			x[i-1] = s.at(at[i])
-			sum += x[i-1]
+		for i := 0; i < int(places[step&31]) && len(at) > 0; i++ {
+			x := s.at(at[0])
+			at = at[1:]
+			a[i&7] = x
+			sum += x
 		}
-		at = at[n:]
 		if step == when && sum != 0 {
 			return
 		}
@@ -94,55 +95,51 @@ func (s *sketch) steps(at []place) {
 		}
 		switch step {
 		case move:
-			s.move(x[0], x[1])
+			s.move(a[0], a[1])
 		case line:
-			s.line(x[0], x[1])
+			s.line(a[0], a[1])
 		case stroke:
-			s.stroke(x[0], x[1], x[2], x[3])
+			s.stroke(a[0], a[1], a[2], a[3])
 		case bend:
-			s.curve(x[0], x[1], x[2], x[3], x[4], x[5])
+			s.curve(a[0], a[1], a[2], a[3], a[4], a[5])
 		case circle:
-			s.circle(x[0], x[1], x[2])
+			s.circle(a[0], a[1], a[2])
 		case disc:
-			s.disc(x[0], x[1], x[2])
+			s.disc()
 		case box:
-			s.box(x[0], x[1], x[2], x[3])
+			s.box(a[0], a[1], a[2], a[3])
 		case bar:
-			s.bar(x[0], x[1], x[2])
+			s.bar()
 		case ends:
-			s.ends(x[0], x[1], x[2], x[3])
+			s.ends()
 		case arrow:
-			s.arrow(x[0], x[1], x[2])
+			s.arrow()
 		case hatch:
-			for ; x[0] < x[1]; x[0] += x[2] {
-				s.stroke(x[0]-x[5], x[3], x[0], x[4])
-			}
+			s.hatch()
 		case coil:
-			s.coil(x[0], x[1], x[2], x[3], int(x[4]), int(x[5]))
+			s.coil()
 		case slants:
-			s.slants(x[0], x[1], x[2], x[3], x[4])
+			s.slants()
 		case tube:
-			s.tube(int(x[0]))
+			s.tube()
 		case clashes:
 			s.clashes()
 		case ruler:
-			s.ruler(x[0])
+			s.ruler()
 		case jaw:
-			s.jaw(x[0], x[1])
+			s.jaw()
 		case holes:
-			s.holes(x[0])
+			s.holes()
 		case strands:
-			s.strands(int(x[0]))
+			s.strands()
 		case cuts:
 			s.cuts()
 		case ovens:
 			s.ovens()
 		case outside:
 			s.outside()
-		case upright:
-			s.upright = true
-		case level:
-			s.upright = false
+		case upright, level:
+			s.upright = step == upright
 		}
 	}
 }
@@ -157,16 +154,15 @@ const (
 // upwards is the room of a text that runs up the page instead of along it.
 const upwards = -260 * u
 
-// What may stand in the place of a key, besides a sentence.
+// What may stand in the place of a key, besides a sentence. Some say the number that stands behind the one that is the text's x.
 const (
-	needs   = "?" // what must be given before a drawing can be made: number lacks
-	signed  = "+" // before the key of a number: the number with its sign
-	scaled  = "=" // how long the fibre's scale is
-	hour    = "@" // before a digit: a moment along the clock's scale
-	held    = ">" // what the first hold is
-	rests   = "<" // how long the rest is
-	along   = "#" // before a digit: a number along a rule
-	spanned = "~" // before a digit and a key: the words of the key, with {limit} and {other} a span of the oven's drawing
+	needs  = "?" // what must be given before a drawing can be made: number lacks
+	signed = "+" // before the key of a number: the number with its sign
+	along  = "#" // the number, along the sketch's marks
+	scaled = "=" // the number (m)
+	hour   = "@" // the number (s) as a moment
+	held   = ">" // what is done in the step of that number
+	rests  = "<" // how long the rest is
 )
 
 // says appends the words of some keys, each where its place is 0 or it has none.
@@ -195,28 +191,26 @@ func (s *sketch) says(keys string, when []place) {
 	}
 }
 
-// say appends the words of a key, or what stands in the place of one.
+// say appends the words of a key, or what stands in the place of one. In words {limit} is the number behind the text's x, and {other} the next.
 func (s *sketch) say(key string) {
+	x := s.n[s.text&(mostPlaces-1)]
 	switch key[0] {
 	case 'd': // draw.
-		s.words(key)
+		s.about(key, calc.HeatSet, about{limit: x, high: s.n[(s.text+1)&(mostPlaces-1)]})
 	case needs[0]:
 		s.needing(calc.ID(s.n[lacks]))
 	case signed[0]:
 		s.signed(calc.Find(key[1:]))
 	case along[0]:
-		s.decimals(s.marks.number(int(key[1]-'0')), s.marks.decimals)
-	case spanned[0]:
-		i := heatSpans + heatSpan*int(key[1]-'0') + 3
-		s.about(key[2:], calc.HeatSet, about{limit: s.n[i], high: s.n[i+1]})
+		s.decimals(x, s.marks.decimals)
 	case scaled[0]:
 		unit := s.shownIn(calc.FibreDiameter)
-		s.digits(s.n[fibreScale], unit, 1)
+		s.digits(x, unit, 1)
 		s.unit(unit)
 	case hour[0]:
-		s.moment(int(s.n[clockStep]) * int(key[1]-'0'))
+		s.moment(int(x))
 	case held[0]:
-		s.doing(&s.clock.steps[int(s.n[clockHold])])
+		s.doing(&s.clock.steps[int(x)])
 	case rests[0]:
 		s.wordsOf("do.", timetable.DoRest.Key())
 		s.str(": ")
@@ -228,8 +222,7 @@ func (s *sketch) say(key string) {
 }
 
 // draw appends the slots of a drawing with its numbers.
-func (s *sketch) draw(drawing int, n *numbers) {
-	g := &Drawings[drawing]
+func (s *sketch) draw(g *Drawing, n *numbers) {
 	s.n, s.w = *n, g.W
 	for i := range g.Shapes {
 		p := &g.Shapes[i]
@@ -239,9 +232,12 @@ func (s *sketch) draw(drawing int, n *numbers) {
 			s.label(p)
 		}
 	}
-	if g.title != "" {
-		s.equivalent(g.Key, ":title", g.title, nil)
-		s.equivalent(g.Key, ":desc", g.desc, g.when)
+	for i := range g.words {
+		e := &g.words[i]
+		s.str("draw.")
+		s.writer.text(g.Key, e.what)
+		s.says(e.keys, e.when)
+		s.shut()
 	}
 }
 
@@ -249,10 +245,10 @@ func (s *sketch) draw(drawing int, n *numbers) {
 func (s *sketch) path(p *Shape) {
 	s.open(p.ID, "", "d")
 	s.str(p.says)
-	s.width = math.NaN()
+	s.width = -1
 	s.steps(p.at)
 	s.shut()
-	if s.width == s.width {
+	if s.width >= 0 {
 		s.attribute(p.ID, "stroke-width", s.width)
 	}
 }
@@ -260,6 +256,7 @@ func (s *sketch) path(p *Shape) {
 // label appends the slots of a text, moved so that it stays in the drawing. It is left out where it needs more than the room there is.
 func (s *sketch) label(p *Shape) {
 	s.writer.text(p.ID, "")
+	s.text = int(p.at[0]) + 1
 	from := len(s.b)
 	x, y, room, turned, when := s.at(p.at[0]), s.at(p.at[1]), s.w-2*margin, false, p.at[2:]
 	if len(when) > 0 {
@@ -310,16 +307,6 @@ const margin = 3
 func (s *sketch) attribute(id, name string, x float64) {
 	s.open(id, "", name)
 	s.tenths(int(math.Round(x * 10)))
-	s.shut()
-}
-
-// equivalent appends the slot of a drawing that has words for those who do not see it.
-//
-//go:noinline
-func (s *sketch) equivalent(key, what, keys string, when []place) {
-	s.str("draw.")
-	s.writer.text(key, what)
-	s.says(keys, when)
 	s.shut()
 }
 

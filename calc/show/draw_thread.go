@@ -36,7 +36,7 @@ const (
 	threadFirst
 )
 
-var threadFibreShapes = [...]Shape{
+var threadFibreShapes = []Shape{
 	{"draw.thread.fibre.line", "path", "fibre", "", []place{
 		stroke, threadOne + 14*u, 0, 14 * u, 2400 * u, when, threadMore, stroke, 14 * u, 0, 14 * u, 24 * u, stroke, 14 * u, 264 * u, 14 * u, 2400 * u,
 		stroke, threadThree + 14*u, 24 * u, 14 * u, 264 * u, stroke, 14 * u, 24 * u, 9 * u, 44 * u, line, 9 * u, 244 * u, line, 14 * u, 264 * u,
@@ -45,12 +45,12 @@ var threadFibreShapes = [...]Shape{
 	{"draw.thread.fibre.yarn", "path", "yarn", "", []place{when, threadYarn, stroke, 14 * u, 24 * u, 24 * u, 44 * u, line, 24 * u, 244 * u, line, 14 * u, 264 * u}, ""},
 }
 
-var threadHangShapes = [...]Shape{
+var threadHangShapes = []Shape{
 	{"draw.thread.hang.line", "path", "fibre", "", []place{stroke, 14 * u, 0, 14 * u, 2400 * u}, ""},
 	{"draw.thread.hang.mass", "path", "mass", "", []place{box, threadMassX, 150 * u, threadMassW, threadMassH}, ""},
 }
 
-var threadCutShapes = [...]Shape{
+var threadCutShapes = []Shape{
 	{"draw.thread.cut.line", "path", "fibre", "", []place{
 		stroke, threadWhole + 14*u, 0, 14 * u, 2400 * u, when, threadCut, stroke, 14 * u, 0, 14 * u, 44 * u, stroke, 14 * u, 52 * u, 14 * u, 324 * u,
 		stroke, 14 * u, 332 * u, 14 * u, 2400 * u, disc, 14 * u, threadTie1, 2.6 * u, disc, 14 * u, threadTie2, 2.6 * u,
@@ -59,7 +59,7 @@ var threadCutShapes = [...]Shape{
 	{"draw.thread.cut.label", "text", "label", "middle", []place{25.5 * u, 188 * u, upwards, threadCut}, "{cut.length}"},
 }
 
-var threadTwistShapes = [...]Shape{
+var threadTwistShapes = []Shape{
 	{"draw.thread.twist.line", "path", "fibre", "", []place{
 		stroke, threadStraight + 14*u, 0, 14 * u, 2400 * u, when, threadTwist,
 		stroke, 14 * u, 0, 14 * u, 26 * u, line, 6 * u, 40 * u, line, 6 * u, 280 * u, line, 14 * u, 294 * u,
@@ -69,7 +69,7 @@ var threadTwistShapes = [...]Shape{
 	{"draw.thread.twist.slants", "path", "turn", "", []place{slants, threadTwist + 14*u, 40 * u, 280 * u, 8 * u, threadPitch}, ""},
 }
 
-var threadCoilShapes = [...]Shape{
+var threadCoilShapes = []Shape{
 	{"draw.thread.coil.line", "path", "fibre", "", []place{
 		stroke, threadLoose + 14*u, 0, 14 * u, 2400 * u, when, threadCoil, stroke, 14 * u, 0, 14 * u, 24 * u, line, threadCoilX, 40 * u,
 		stroke, threadCoilX, threadCoilFoot, 14 * u, threadCoilFoot + 16*u, line, 14 * u, 2400 * u,
@@ -81,14 +81,14 @@ var threadCoilShapes = [...]Shape{
 	{"draw.thread.coil.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
 }
 
-var threadClampShapes = [...]Shape{
+var threadClampShapes = []Shape{
 	{"draw.thread.clamp.line", "path", "fibre", "", threadHeldLine, ""},
 	{"draw.thread.clamp.coil", "path", "fibre", "", threadHeldCoil, ""},
 	{"draw.thread.clamp.jaws", "path", "jaw", "", threadHeldJaws, ""},
 	{"draw.thread.clamp.marks", "path", "ghost", "", []place{stroke, 2 * u, threadPiece, 26 * u, threadPiece, stroke, 2 * u, threadFirst, 26 * u, threadFirst}, ""},
 }
 
-var threadHeatShapes = [...]Shape{
+var threadHeatShapes = []Shape{
 	{"draw.thread.heat.line", "path", "fibre", "", threadHeldLine, ""},
 	{"draw.thread.heat.coil", "path", "fibre", "", threadHeldCoil, ""},
 	{"draw.thread.heat.jaws", "path", "jaw", "", threadHeldJaws, ""},
@@ -151,7 +151,7 @@ func drawThread(s *sketch) {
 	n[threadLong], n[threadFoot], n[threadTurns] = last*k, 40+last*k, float64(turns(piece*k, 14))
 	n[threadPiece], n[threadFirst] = 40+piece*k+only(piece != last), 40+first*k+only(first != last)
 	for i := fibreThread; i <= heatThread; i++ {
-		s.draw(i, &n)
+		s.draw(&Drawings[i], &n)
 	}
 }
 

@@ -31,7 +31,7 @@ const (
 	twistMarks = twistTurns + twistRows // 0 for those that are known
 )
 
-var twistShapes = [...]Shape{
+var twistShapes = []Shape{
 	{"draw.twist.fibre", "path", "fibre", "", []place{
 		stroke, twistOn + 68*u, 80 * u, twistOn + 68*u, 186 * u, stroke, twistOn + 116*u, 80 * u, twistOn + 116*u, 186 * u,
 		stroke, twistCount + 14*u, 240 * u, twistCount + 14*u, 252 * u, stroke, twistCount + 14*u, 246 * u, twistCount + 306*u, 246 * u,
@@ -100,12 +100,13 @@ func drawTwist(s *sketch) {
 		needs = s.st.Needs(calc.CoilTurns)
 	}
 	n[lacks] = float64(needs)
-	s.draw(twistDrawing, &n)
+	s.draw(&Drawings[twistDrawing], &n)
 }
 
 // slants draws the near side of lines that ran straight along a fibre round the upright line x before it was twisted, from the height top to
 // foot: each goes once round in a pitch, and one is in the middle at the top.
-func (s *sketch) slants(x, top, foot, radius, pitch float64) {
+func (s *sketch) slants() {
+	x, top, foot, radius, pitch := s.a[0], s.a[1], s.a[2], s.a[3], s.a[4]
 	// As many lines side by side as the eye parts.
 	lines := math.Max(1, math.Min(6, math.Round(pitch/28)))
 	apart := math.Max(pitch/lines, 9)

@@ -62,7 +62,8 @@ func TestSlantsPitch(t *testing.T) {
 	s := sketch{writer: writer{st: start(t)}}
 	for _, pitch := range []float64{20, 30, 41} {
 		s.b, s.x, s.y = nil, 0, 0
-		s.slants(50, 0, 100, 20, pitch)
+		s.a = [8]float64{50, 0, 100, 20, pitch}
+		s.slants()
 		var at []float64
 		for _, c := range follow(t, string(s.b)).curves {
 			if math.Abs(c[3].x-50) < 0.05 {
