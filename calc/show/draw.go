@@ -105,12 +105,6 @@ type sketch struct {
 }
 
 //go:noinline
-func (s *sketch) move(x, y float64) { s.to('m', x, y) }
-
-//go:noinline
-func (s *sketch) line(x, y float64) { s.to('l', x, y) }
-
-//go:noinline
 func (s *sketch) to(command byte, x, y float64) {
 	if s.upright {
 		x, y = y, x
@@ -156,7 +150,7 @@ func (w *writer) tenths(n int) {
 //go:noinline
 func (s *sketch) circle(x, y, r float64) {
 	n := max(int(math.Round(r*10)), 1)
-	s.move(x-float64(n)/10, y)
+	s.to('m', x-float64(n)/10, y)
 	s.char('a')
 	s.tenths(n)
 	s.char(' ')
@@ -164,38 +158,15 @@ func (s *sketch) circle(x, y, r float64) {
 	s.str(" 0 1 1 0 .1z")
 }
 
-// disc draws a circle that reads as filled, with strokes alone.
-func (s *sketch) disc() {
-	for r := s.a[2]; r > 0.3; r -= 1.2 {
-		s.circle(s.a[0], s.a[1], r)
-	}
-}
-
 // box draws a rectangle from (x, y), w wide and h high.
 //
 //go:noinline
 func (s *sketch) box(x, y, w, h float64) {
-	s.move(x, y)
-	s.line(x+w, y)
-	s.line(x+w, y+h)
-	s.line(x, y+h)
-	s.line(x, y)
-}
-
-// bar draws a line from x to end with a tick across it at both.
-func (s *sketch) bar() {
-	x, end, y := s.a[0], s.a[1], s.a[2]
-	s.stroke(x, y-3, x, y+3)
-	s.stroke(x, y, end, y)
-	s.stroke(end, y-3, end, y+3)
-}
-
-// ends draws the ticks of a bar alone, so high above and below.
-func (s *sketch) ends() {
-	y, half := s.a[2], s.a[3]
-	for _, x := range [2]float64{s.a[0], s.a[1]} {
-		s.stroke(x, y-half, x, y+half)
-	}
+	s.to('m', x, y)
+	s.to('l', x+w, y)
+	s.to('l', x+w, y+h)
+	s.to('l', x, y+h)
+	s.to('l', x, y)
 }
 
 // arrow draws an arrow from x to end, with a tick where it starts.
@@ -205,20 +176,13 @@ func (s *sketch) arrow() {
 	s.stroke(x, y-3, x, y+3)
 	s.stroke(x, y, end, y)
 	s.stroke(end-head, y-math.Abs(head)*0.6, end, y)
-	s.line(end-head, y+math.Abs(head)*0.6)
-}
-
-// hatch draws strokes from the line y to another, that end at x and so on up to end and lean.
-func (s *sketch) hatch() {
-	for x := s.a[0]; x < s.a[1]; x += s.a[2] {
-		s.stroke(x-s.a[5], s.a[3], x, s.a[4])
-	}
+	s.to('l', end-head, y+math.Abs(head)*0.6)
 }
 
 //go:noinline
 func (s *sketch) stroke(x, y, toX, toY float64) {
-	s.move(x, y)
-	s.line(toX, toY)
+	s.to('m', x, y)
+	s.to('l', toX, toY)
 }
 
 // The strands of a coil that are seen from the side: those on the near side, those on the far side, or both.
@@ -236,21 +200,21 @@ func (s *sketch) coil() {
 		radius = -radius
 	}
 	if side == nearSide|farSide {
-		s.move(x, y+radius)
+		s.to('m', x, y+radius)
 	}
 	for i := range turns {
 		at := x + 2*half*float64(i)
 		if side&nearSide != 0 {
 			if side&farSide == 0 {
-				s.move(at, y+radius)
+				s.to('m', at, y+radius)
 			}
-			s.line(at+half, y-radius)
+			s.to('l', at+half, y-radius)
 		}
 		if side&farSide != 0 {
 			if side&nearSide == 0 {
-				s.move(at+half, y-radius)
+				s.to('m', at+half, y-radius)
 			}
-			s.line(at+2*half, y+radius)
+			s.to('l', at+2*half, y+radius)
 		}
 	}
 }
@@ -275,6 +239,7 @@ const (
 	tubesEnds
 	tubesNear
 	tubesNearInside
+	tubesClash
 )
 
 // tube draws one of these parts of the sketch's coils.
@@ -291,16 +256,25 @@ func (s *sketch) tube() {
 	if part == tubesFarInside || part == tubesNearInside {
 		width, past = math.Max(s.thick-outline, 0), 0.6
 	}
-	if part != tubesEnds {
+	if part != tubesEnds && part != tubesClash {
 		s.width = width
 	}
-	for _, c := range s.coils {
+	for i, c := range s.coils {
 		switch {
 		case s.thick < thin && (part == tubesEnds || past > 0) || !(c.pitch > 0):
 		case part == tubesEnds:
 			x := c.x - c.radius*s.hand()
 			s.circle(x, c.foot, s.thick/2)
 			s.circle(x, c.foot-float64(s.turns)*c.pitch, s.thick/2)
+		case part == tubesClash:
+			// The edges of turns that would lie in each other: they show through each other.
+			if s.n[coilClash+i] == 0 {
+				edge, foot := math.Min(c.along(s.thick)/2, 16), c.foot
+				for _, by := range [2]float64{edge, -edge} {
+					c.foot = foot + by
+					s.crossings(c, s.turns, 0)
+				}
+			}
 		case part < tubesEnds:
 			c.foot, c.radius = c.foot-c.pitch/2, -c.radius
 			s.crossings(c, s.turns, past)
@@ -325,13 +299,13 @@ func (s *sketch) crossings(c helix, n int, past float64) {
 	radius, y := c.radius*s.hand(), c.foot
 	ease := (0.5 - 1/math.Pi) * c.pitch
 	for range n {
-		s.move(c.x-radius, y+past)
+		s.to('m', c.x-radius, y+past)
 		if past > 0 {
-			s.line(c.x-radius, y)
+			s.to('l', c.x-radius, y)
 		}
 		s.curve(c.x-radius, y-ease, c.x+radius, y-c.pitch/2+ease, c.x+radius, y-c.pitch/2)
 		if past > 0 {
-			s.line(c.x+radius, y-c.pitch/2-past)
+			s.to('l', c.x+radius, y-c.pitch/2-past)
 		}
 		y -= c.pitch
 	}

@@ -87,14 +87,14 @@ func drawClamp(s *sketch) {
 	var n numbers
 	rule, second := 170.0, float64(p.Second)
 	if p.Stages == calc.StagesOne {
-		rule, second, n[clampTwo] = 94, math.NaN(), 1
+		rule, second, n[clampTwo] = 94, quantity.NaN, 1
 	}
 	piece, zero := float64(p.Piece()), float64(p.Zero)
 	gaps := [2]float64{float64(p.First), second}
 	k := scale(clampMost-clampFace, longest(piece, gaps[0], second)) // units to the metre
 	pitch, offset := float64(p.HolePitch)*k, float64(p.HoleOffset)*k
 	pitch += only(pitch > 0)
-	n[clampOn] = math.NaN()
+	n[clampOn] = quantity.NaN
 	for i, gap := range gaps {
 		gap *= k
 		gap += only(gap > 0)
@@ -103,12 +103,12 @@ func drawClamp(s *sketch) {
 			n[clampOn] = 0
 		}
 		hole := clampFace + float64(o.Hole[i])*pitch + offset
-		n[clampHole1+i] = hole + 0*gap + only(hole > 6 && hole < 314)
+		n[clampHole1+i] = hole + 0*gap + where(hole-6) + where(314-hole)
 	}
 	n[clampTurns] = float64(turns(piece*k, 16))
 	n[clampPast], n[clampDown] = n[clampJaw1], 70
 	if n[clampTwo] != 0 {
-		n[clampPast], n[clampDown] = math.NaN(), rule
+		n[clampPast], n[clampDown] = quantity.NaN, rule
 	}
 	n[clampCoiled] = clampFace + piece*k + n[clampOn1]
 	n[clampRule], n[clampMarks], n[clampHoles] = rule, rule+0*(k+zero), rule+0*(pitch+offset)
@@ -135,18 +135,10 @@ func drawClamp(s *sketch) {
 		number := (first + float64(i)) * m.step
 		x := clampFace + (m.unit.ToSI(number)-zero)*k + n[clampMarks] - rule
 		at := clampNumbers + 3*i
-		n[at], n[at+1] = x+only(number <= m.end), number
+		n[at], n[at+1] = x+where(m.end-number), number
 		n[at+2] = math.Min(m.room, 2*math.Min(x-margin, 320-margin-x))
 	}
 	s.draw(&Drawings[clampDrawing], &n)
-}
-
-// jaw draws a jaw from above, with its screw.
-func (s *sketch) jaw() {
-	x, y := s.a[0], s.a[1]
-	s.box(x, y, 22, 28)
-	s.circle(x+11, y+14, 4)
-	s.stroke(x+8.5, y+16.5, x+13.5, y+11.5)
 }
 
 // holes draws the nearest hole of the frame for each gap and two on either side of it, where they are far enough apart to be told from it.

@@ -3,6 +3,7 @@ package show
 import (
 	"math"
 
+	"twistbench/calc/quantity"
 	"twistbench/calc/timetable"
 )
 
@@ -26,8 +27,8 @@ const (
 )
 
 var clockShapes = []Shape{
-	{"draw.clock.oven", "path", "warm", "", []place{ovens}, ""},
-	{"draw.clock.outside", "path", "dim", "", []place{outside, hatch, 14 * u, clockEnd, clockEvery, 124 * u, 132 * u, 0}, ""},
+	{"draw.clock.oven", "path", "warm", "", []place{timed, 0}, ""},
+	{"draw.clock.outside", "path", "dim", "", []place{timed, 1 * u, hatch, 14 * u, clockEnd, clockEvery, 124 * u, 132 * u, 0}, ""},
 	{"draw.clock.first", "text", "label", "start", []place{clockHold, 16 * u}, held},
 	{"draw.clock.note", "text", "label", "end", []place{306 * u, 170 * u, 0, zero, clockRests}, needs + or + rests},
 	{"draw.clock.number-1", "text", "label", "middle", []place{clockNumbers, 148 * u, clockRoom}, hour},
@@ -44,7 +45,7 @@ func drawClock(s *sketch) {
 	const right, foot = 306.0, 124.0
 	c := &s.clock
 	var n numbers
-	n[lacks], n[clockHold], n[clockRests] = float64(c.unknown), math.NaN(), math.NaN()
+	n[lacks], n[clockHold], n[clockRests] = float64(c.unknown), quantity.NaN, quantity.NaN
 	work := 0
 	for i := range c.steps {
 		st := &c.steps[i]
@@ -78,43 +79,28 @@ func drawClock(s *sketch) {
 	s.draw(&Drawings[clockDrawing], &n)
 }
 
-// cell returns where a step is in the drawing.
-//
-//go:noinline
-func (s *sketch) cell(st *timetable.Step) (x, y, w, h float64) {
-	k := s.n[clockScale]
-	return clockLeft + float64(st.Start)*k, clockTop + float64(st.Load-1)*s.n[clockRow], float64(st.Length) * k, s.n[clockHigh]
-}
-
-// ovens draws what is done in the oven.
-func (s *sketch) ovens() {
+// timed draws what is done in the oven, or what is done outside and where hands are needed.
+func (s *sketch) timed() {
+	k, h := s.n[clockScale], s.n[clockHigh]
 	for i := range s.clock.steps {
 		st := &s.clock.steps[i]
-		x, y, w, h := s.cell(st)
-		if st.Do.Oven() {
+		x, y, w := clockLeft+float64(st.Start)*k, clockTop+float64(st.Load-1)*s.n[clockRow], float64(st.Length)*k
+		switch {
+		case s.a[0] != 0:
+			if float64(st.Start) > s.n[clockWork] || st.Do == timetable.DoRest {
+				continue
+			}
+			if st.Do.Hands() {
+				s.stroke(x, y-4, x, y+h+4)
+			}
+			if !st.Do.Oven() {
+				s.stroke(x, y+h/2, x+w, y+h/2)
+			}
+		case st.Do.Oven():
 			s.box(x, y, w, h)
-		}
-		if st.Do.Holds() {
-			for at := 8.0; at < w+h; at += 8 {
+			for at := 8.0; st.Do.Holds() && at < w+h; at += 8 {
 				s.stroke(x+math.Max(at-h, 0), y+math.Min(at, h), x+math.Min(at, w), y+math.Max(at-w, 0))
 			}
-		}
-	}
-}
-
-// outside draws what is done outside, and where hands are needed.
-func (s *sketch) outside() {
-	for i := range s.clock.steps {
-		st := &s.clock.steps[i]
-		if float64(st.Start) > s.n[clockWork] || st.Do == timetable.DoRest {
-			continue
-		}
-		x, y, w, h := s.cell(st)
-		if st.Do.Hands() {
-			s.stroke(x, y-4, x, y+h+4)
-		}
-		if !st.Do.Oven() {
-			s.stroke(x, y+h/2, x+w, y+h/2)
 		}
 	}
 }

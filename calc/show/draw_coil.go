@@ -40,7 +40,7 @@ var coilShapes = []Shape{
 	{"draw.coil.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
 	{"draw.coil.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
 	{"draw.coil.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
-	{"draw.coil.clash", "path", "clash", "", []place{clashes}, ""},
+	{"draw.coil.clash", "path", "clash", "", []place{tube, tubesClash * u}, ""},
 	{"draw.coil.dims", "path", "dim", "", []place{
 		upright, bar, coilBendLow, coilBendHigh, coilRight + 5*u, arrow, coilFoot, coilRise, 244 * u, level, stroke, 190 * u, coilFoot, 238 * u, coilFoot,
 		// Along the gap to the left, and up to it from strand to strand.
@@ -103,7 +103,7 @@ func drawCoil(s *sketch) {
 	for i := range s.coils {
 		c := &s.coils[i]
 		shown := only(thick > 0 && c.radius > 0 && c.pitch > 0) + 0*(thick+c.radius+c.pitch)
-		n[coilShown+i], n[coilClash+i] = shown, shown+only(c.pitch < 0.99*c.along(thick))
+		n[coilShown+i], n[coilClash+i] = shown, shown+where(0.99*c.along(thick)-c.pitch)
 		if shown == 0 {
 			widest, tallest = math.Max(widest, 2*c.radius), math.Max(tallest, c.pitch)
 		}
@@ -122,16 +122,16 @@ func drawCoil(s *sketch) {
 	c, closed := &s.coils[1], &s.coils[2]
 	hand, side := s.hand(), c.radius+s.thick/2
 	room := c.foot - closed.foot
-	travels := only(room >= 8)
+	travels := where(room - 8)
 	n[coilTravels] = travels
 	n[coilFoot] = c.foot + s.thick/2 + travels
 	n[coilRise], n[coilTravel] = n[coilFoot]-room+2, n[coilFoot]-room/2+5
-	dims := only(s.turns >= 3 && c.pitch >= 10)
+	dims := where(many-3) + where(c.pitch-10)
 	turn := c.foot - float64(s.turns/2)*c.pitch // where a strand in the middle comes to the front
 	bend := turn - (3+hand)/4*c.pitch + dims    // and where it is on the right, and the one above it: between them
 	n[coilRight], n[coilBend], n[coilBendLow], n[coilBendHigh] = c.x+side, bend, bend-c.pitch/2, bend+c.pitch/2
 	gap := float64(o.LastGap) * k / 2
-	middle := turn - 0.75*c.pitch + dims + only(gap >= 1) // the gap to the one above
+	middle := turn - 0.75*c.pitch + dims + where(gap-1) // the gap to the one above
 	n[coilMiddle], n[coilLeft], n[coilEdge] = middle, c.x-side, middle+hand*c.pitch/4
 	n[coilNearX], n[coilNearY] = c.x-0.7*c.radius, middle+hand*c.pitch*0.123
 	x, y := c.pitch/(2*math.Pi), hand*c.radius
@@ -168,19 +168,6 @@ func drawCoil(s *sketch) {
 		}
 	}
 	s.draw(&Drawings[coilDrawing], &n)
-}
-
-// clashes draws the edges of turns that would lie in each other: they show through each other.
-func (s *sketch) clashes() {
-	for i := range s.coils {
-		if c := s.coils[i]; s.n[coilClash+i] == 0 {
-			edge, foot := math.Min(c.along(s.thick)/2, 16), c.foot
-			for _, by := range [2]float64{edge, -edge} {
-				c.foot = foot + by
-				s.crossings(c, s.turns, 0)
-			}
-		}
-	}
 }
 
 // along returns how far a length across the fibre of a coil reaches along its axis.

@@ -5,6 +5,7 @@ import (
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
 )
 
 // What the drawing of the fibre names.
@@ -135,7 +136,7 @@ func drawFibre(s *sketch) {
 	}
 
 	n[fibreY], n[fibreFoot], n[fibreSide] = y, y+r, x+r
-	n[fibreTwist], n[fibreYarn], n[fibreYarnAt] = only(!single), only(yn > 0), math.NaN()
+	n[fibreTwist], n[fibreYarn], n[fibreYarnAt] = only(!single), only(yn > 0), quantity.NaN
 	n[fibreRing] = r + 0*k + n[fibreTwist]
 	if count != 1 {
 		n[fibreMain] = 1
@@ -159,22 +160,22 @@ func drawFibre(s *sketch) {
 
 	n[fibreBundle] = n[fibreRing] - r + 0*(most+least)
 	twisted := measured * k / 2
-	n[fibreEdgeLow] = math.NaN()
+	n[fibreEdgeLow] = quantity.NaN
 	if measured != measured {
 		n[fibreBundle]++
 		twisted = r
 		n[fibreEdgeLow], n[fibreEdgeHigh] = x-least*k/2+0*n[fibreBundle], x+least*k/2
 	}
-	twisted += 0*n[fibreBundle] + only(twisted < x-margin)
+	twisted += 0*n[fibreBundle] + where(x-margin-twisted)
 	n[fibreTwistLow], n[fibreTwistHigh] = x-twisted, x+twisted
-	n[fibreYarnX], n[fibreYarnLow] = math.NaN(), math.NaN()
+	n[fibreYarnX], n[fibreYarnLow] = quantity.NaN, quantity.NaN
 	if both && k == k {
 		b.add(int(yn), yd*k, x, y+r-(most-main)*k/2)
 		at, half = b.y[b.main], b.r[b.main]
 		n[fibreYarnX], n[fibreYarnLow], n[fibreYarnHigh] = b.x[b.main], at-half, at+half
 		n[fibreYarnAt] = math.Max(60, math.Min(at, y+r-8))
 	}
-	n[fibreMany] = 0*k + only(longest(count, yn) > mostStrands)
+	n[fibreMany] = 0*k + where(longest(count, yn)-mostStrands-1)
 	s.draw(&Drawings[fibreDrawing], &n)
 }
 
@@ -208,33 +209,28 @@ func (s *sketch) strands() {
 	}
 }
 
-// cuts draws the slant lines of the cut faces, where they are not too small to be hatched.
+// cuts draws the slant lines of the cut faces, those of the companion yarn the other way, where they are not too small to be hatched.
 func (s *sketch) cuts() {
+	const apart = 12 // along x
 	b := &s.bundle
 	for i := range b.n {
-		if b.n <= 7 {
-			s.face(b.x[i], b.y[i], b.r[i], i >= b.main)
+		if b.n > 7 {
+			return
 		}
-	}
-}
-
-// face draws the slant lines of a cut face, those of the companion yarn the other way.
-func (s *sketch) face(x, y, r float64, other bool) {
-	const apart = 12 // along x
-	lean := -1.0
-	if other {
-		lean = 1
-	}
-	r -= 1.5
-	// A line of them is y = lean·x + c, and c of the face's middle is:
-	middle := y - lean*x
-	for c := math.Ceil((middle-r*math.Sqrt2)/apart) * apart; c < middle+r*math.Sqrt2; c += apart {
-		off := (c - middle) / 2
-		half := math.Sqrt(math.Max(r*r-2*off*off, 0)) / math.Sqrt2
-		if half < 1 {
-			continue
+		x, y, r, lean := b.x[i], b.y[i], b.r[i]-1.5, -1.0
+		if i >= b.main {
+			lean = 1
 		}
-		footX, footY := x-lean*off, y+off
-		s.stroke(footX-half, footY-lean*half, footX+half, footY+lean*half)
+		// A line of them is y = lean·x + c, and c of the face's middle is:
+		middle := y - lean*x
+		for c := math.Ceil((middle-r*math.Sqrt2)/apart) * apart; c < middle+r*math.Sqrt2; c += apart {
+			off := (c - middle) / 2
+			half := math.Sqrt(math.Max(r*r-2*off*off, 0)) / math.Sqrt2
+			if half < 1 {
+				continue
+			}
+			footX, footY := x-lean*off, y+off
+			s.stroke(footX-half, footY-lean*half, footX+half, footY+lean*half)
+		}
 	}
 }

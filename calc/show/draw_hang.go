@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 )
 
 // The hook and the tray in the drawing, and its two fibres: now, and fully coiled.
@@ -95,28 +96,28 @@ func drawHang(s *sketch) {
 	end, under := hangTop+float64(o.Length)*k, hangFoot-float64(p.Clearance)*k
 	w, h := block(float64(p.Mass), 46, 72, float64(p.Stack)*k)
 	if !(rise > 0) {
-		rise = math.NaN()
+		rise = quantity.NaN
 	}
 	top, over := under-h, under-rise-h
 	n[hangKnown], n[hangHook] = 0*k, hangTop+0*k
 	n[hangTies], n[hangTie], n[hangEnd], n[hangUnder] = hangTop+tail, end-tail, end, under
 	n[hangClimbs], n[hangCoiled], n[hangTurns], n[hangCoilEnd] = 0*rise, coiled, float64(turns(coiled, 12)), hangTop+tail+coiled
-	n[hangRisen], n[hangShort], n[hangStem] = under-rise, end-rise, end-rise+only(top > end+0.1)
+	n[hangRisen], n[hangShort], n[hangStem] = under-rise, end-rise, end-rise+where(top-end-0.1)
 	n[hangWeighs], n[hangWide], n[hangHigh], n[hangOver], n[hangOverThen] = 0*float64(p.Mass), w, h, top, over
 	n[hangLeft], n[hangRight], n[hangLeftThen], n[hangRightThen] = 100-w/2, 100+w/2, 214-w/2, 214+w/2
 
 	y := math.Max((hangTop+end)/2, hangTop+18)
-	n[hangCutAt] = y + only(y+18 < top)
+	n[hangCutAt] = y + where(top-y-18)
 	y = math.Max(hangTop+tail+coiled/2, hangTop+18)
-	n[hangCoilAt], n[hangNameAt] = y+only(y < over), y+only(y+16 < over)
-	n[hangRiseAt] = under - rise/2 + 5 + only(rise > 20)
+	n[hangCoilAt], n[hangNameAt] = y+where(over-y), y+where(over-y-16)
+	n[hangRiseAt] = under - rise/2 + 5 + where(rise-20)
 	room := hangFoot - under
 	y = under - 5
 	if room > 16 {
 		y = (hangFoot+under)/2 + 5
 	}
 	n[hangClearAt] = y + only(room > 16 || !(rise <= 48))
-	n[hangAdds] = 0*float64(p.Hook) + only(p.Add >= 0)
+	n[hangAdds] = 0*float64(p.Hook) + where(float64(p.Add))
 	s.draw(&Drawings[hangDrawing], &n)
 }
 

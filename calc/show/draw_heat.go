@@ -66,7 +66,7 @@ func drawHeat(s *sketch) {
 	} {
 		low, high := span[0], span[1]
 		at := heatSpans + heatSpan*i
-		from, to := left+(math.Max(low, coldRoom)-coldRoom)*k+only(high > low && high > coldRoom && high <= top), left+(high-coldRoom)*k
+		from, to := left+(math.Max(low, coldRoom)-coldRoom)*k+where(high-low-1e-9)+where(high-coldRoom-1e-9)+where(top-high), left+(high-coldRoom)*k
 		n[at], n[at+1], n[at+2], n[at+3], n[at+4] = from, to, (from+to)/2, low, high
 	}
 	s.draw(&Drawings[heatDrawing], &n)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 	"twistbench/calc/timetable"
 )
 
@@ -57,20 +58,18 @@ const (
 	upright        // in what follows x runs down the page and y across it
 	level          // and here no longer
 	tube           // part: of the sketch's coils
-	clashes        // of the sketch's coils
 	ruler          // y: the sketch's marks
-	jaw            // x, y
+	jaw            // x, y: of the frame, from above, with its screw
 	holes          // y
 	strands        // which: of the fibre, 0, or of the companion yarn, 1
 	cuts           // the hatched faces of both
-	ovens          // what is done in the oven
-	outside        // and outside
+	timed          // where: what is done in the oven, 0, or outside, 1
 	numSteps
 )
 
 // places is how many places stand behind each step.
 var places = [32]uint8{
-	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, strands: 1, ruler: 1, jaw: 2, holes: 1,
+	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, strands: 1, ruler: 1, jaw: 2, holes: 1, timed: 1,
 }
 
 // steps draws the steps of a path.
@@ -95,49 +94,54 @@ func (s *sketch) steps(at []place) {
 		}
 		switch step {
 		case move:
-			s.move(a[0], a[1])
+			s.to('m', a[0], a[1])
 		case line:
-			s.line(a[0], a[1])
+			s.to('l', a[0], a[1])
 		case stroke:
 			s.stroke(a[0], a[1], a[2], a[3])
 		case bend:
 			s.curve(a[0], a[1], a[2], a[3], a[4], a[5])
 		case circle:
 			s.circle(a[0], a[1], a[2])
-		case disc:
-			s.disc()
+		case disc: // it reads as filled, with strokes alone
+			for ; a[2] > 0.3; a[2] -= 1.2 {
+				s.circle(a[0], a[1], a[2])
+			}
 		case box:
 			s.box(a[0], a[1], a[2], a[3])
 		case bar:
-			s.bar()
+			s.stroke(a[0], a[2]-3, a[0], a[2]+3)
+			s.stroke(a[0], a[2], a[1], a[2])
+			s.stroke(a[1], a[2]-3, a[1], a[2]+3)
 		case ends:
-			s.ends()
+			s.stroke(a[0], a[2]-a[3], a[0], a[2]+a[3])
+			s.stroke(a[1], a[2]-a[3], a[1], a[2]+a[3])
 		case arrow:
 			s.arrow()
 		case hatch:
-			s.hatch()
+			for ; a[0] < a[1]; a[0] += a[2] {
+				s.stroke(a[0]-a[5], a[3], a[0], a[4])
+			}
 		case coil:
 			s.coil()
 		case slants:
 			s.slants()
 		case tube:
 			s.tube()
-		case clashes:
-			s.clashes()
 		case ruler:
 			s.ruler()
 		case jaw:
-			s.jaw()
+			s.box(a[0], a[1], 22, 28)
+			s.circle(a[0]+11, a[1]+14, 4)
+			s.stroke(a[0]+8.5, a[1]+16.5, a[0]+13.5, a[1]+11.5)
 		case holes:
 			s.holes()
 		case strands:
 			s.strands()
 		case cuts:
 			s.cuts()
-		case ovens:
-			s.ovens()
-		case outside:
-			s.outside()
+		case timed:
+			s.timed()
 		case upright, level:
 			s.upright = step == upright
 		}
@@ -227,7 +231,14 @@ func (s *sketch) draw(g *Drawing, n *numbers) {
 	for i := range g.Shapes {
 		p := &g.Shapes[i]
 		if p.Anchor == "" {
-			s.path(p)
+			s.open(p.ID, "", "d")
+			s.str(p.says)
+			s.width = -1
+			s.steps(p.at)
+			s.shut()
+			if s.width >= 0 {
+				s.attribute(p.ID, "stroke-width", s.width)
+			}
 		} else {
 			s.label(p)
 		}
@@ -238,18 +249,6 @@ func (s *sketch) draw(g *Drawing, n *numbers) {
 		s.writer.text(g.Key, e.what)
 		s.says(e.keys, e.when)
 		s.shut()
-	}
-}
-
-// path appends the slots of a path.
-func (s *sketch) path(p *Shape) {
-	s.open(p.ID, "", "d")
-	s.str(p.says)
-	s.width = -1
-	s.steps(p.at)
-	s.shut()
-	if s.width >= 0 {
-		s.attribute(p.ID, "stroke-width", s.width)
 	}
 }
 
@@ -310,6 +309,9 @@ func (s *sketch) attribute(id, name string, x float64) {
 	s.shut()
 }
 
+// where returns 0 where a number is 0 or above, and one that is not known where it is below 0 or not known.
+func where(x float64) float64 { return 0 * math.Sqrt(x) }
+
 // only returns a number that is 0 where a condition holds and not known where it does not.
 //
 //go:noinline
@@ -317,7 +319,7 @@ func only(condition bool) float64 {
 	if condition {
 		return 0
 	}
-	return math.NaN()
+	return quantity.NaN
 }
 
 // scale returns how many units of the drawing there are to one of what is drawn, where the most of it has so much room; not known where there
@@ -328,5 +330,5 @@ func scale(room, most float64) float64 {
 	if most > 0 && known(most) {
 		return room / most
 	}
-	return math.NaN()
+	return quantity.NaN
 }

@@ -113,7 +113,7 @@ func drawThread(s *sketch) {
 	p, o := &s.st.Plan, &s.st.Out
 	var n numbers
 	n.either(threadOne, !(p.Fibre.Strands >= 2))
-	n[threadThree], n[threadYarn] = only(p.Fibre.Strands >= 3), only(p.Yarn.Strands >= 1)
+	n[threadThree], n[threadYarn] = where(float64(p.Fibre.Strands)-3), where(float64(p.Yarn.Strands)-1)
 
 	w, h := block(float64(p.Mass), 24, 25, 120)
 	// Wider than the gutter it grows downwards.

@@ -92,7 +92,7 @@ func drawTwist(s *sketch) {
 	k := scale(right-left, end) // units to the turn
 	n[twistCount], n[twistLeast], n[twistMost], n[twistWide] = 0*k, left+least*k, left+most*k, (most-least)*k
 	for i, x := range counts {
-		x += only(x >= 0)
+		x += where(x)
 		n[twistTurns+i], n[twistMarks+i] = left+x*k, 0*x
 	}
 	needs := s.st.Needs(calc.TwistBias)
@@ -117,7 +117,7 @@ func (s *sketch) slants() {
 		if to-from < 0.01 {
 			continue
 		}
-		s.move(x+hand*radius*math.Sin(from), at-from*rise)
+		s.to('m', x+hand*radius*math.Sin(from), at-from*rise)
 		// A piece on either side of the middle: cubic curves with the slopes of the helix at both ends.
 		for _, end := range [2]float64{math.Min(to, 0), to} {
 			if part := (end - from) / 3; part > 0 {
