@@ -14,13 +14,7 @@ type Drawing struct {
 	Key    string
 	W, H   float64 // viewBox 0 0 W H
 	Shapes []Shape
-	words  []equivalent
-}
-
-// equivalent is a slot of a drawing for those who do not see it.
-type equivalent struct {
-	what, keys string
-	when       []place // when each of them is said
+	said   []Shape // in words for those who do not see it: what its slots add to draw.KEY, when each key is said, and the keys
 }
 
 // Shape is an element of a drawing. How its class looks is the style sheet's: a drawing has strokes, filled with paper at most, and must read in one
@@ -54,14 +48,14 @@ const (
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
 var Drawings = [...]Drawing{
-	fibreDrawing: {"fibre", 320, 214, fibreShapes, []equivalent{{":title", "draw.fibre.title", nil}, {":desc", "draw.fibre.desc" + or + "draw.fibre.desc-strands" + and + "draw.fibre.desc-yarn" + and + "draw.fibre.desc-bundle", []place{fibreMain, fibreMain - 1*u, fibreYarn, fibreTwist}}}},
-	hangDrawing:  {"hang", 320, 424, hangShapes, []equivalent{{":title", "draw.hang.title", nil}, {":desc", "draw.hang.desc", nil}}},
-	cutDrawing:   {"cut", 320, 262, cutShapes, []equivalent{{":title", "draw.cut.title", nil}, {":desc", "draw.cut.desc" + and + "draw.cut.desc-measured" + and + "draw.cut.desc-coiled" + and + "draw.cut.desc-gap" + and + "draw.cut.desc-gaps", []place{zero, cutMeasured, cutMeasured - 1*u, cutOne, cutOne - 1*u}}}},
-	twistDrawing: {"twist", 320, 364, twistShapes, []equivalent{{":title", "draw.twist.title", nil}, {":desc", "draw.twist.desc" + or + needs + semi + "draw.twist.slow" + semi + "draw.twist.onset" + semi + "draw.twist.turns" + semi + "draw.twist.full" + and + ".", []place{twistOn, twistOff, twistMarks, twistMarks + 1, twistMarks + 2, twistMarks + 3}}}},
-	coilDrawing:  {"coil", 320, 322, coilShapes, []equivalent{{":title", "draw.coil.title", nil}, {":desc", "draw.coil.desc" + or + needs + or + "draw.coil.none" + and + "draw.coil.desc-coiled" + and + "draw.coil.desc-clash" + and + "draw.coil.desc-last" + and + "draw.coil.desc-solid" + and + "draw.coil.desc-travel", []place{coilOff, coilOff - 1*u, coilOff - 2*u, coilShown, coilClash, coilShown + 1, coilShown + 2, coilTravels}}}},
-	clampDrawing: {"clamp", 320, 238, clampShapes, []equivalent{{":title", "draw.clamp.title", nil}, {":desc", "draw.clamp.desc" + and + "draw.clamp.desc-second" + and + "draw.clamp.holes" + and + "draw.clamp.hole", []place{zero, clampTwo, clampSays, clampSays - 1*u}}}},
-	heatDrawing:  {"heat", 320, 192, heatShapes, []equivalent{{":title", "draw.heat.title", nil}, {":desc", "draw.heat.desc", nil}}},
-	clockDrawing: {"clock", 320, 178, clockShapes, []equivalent{{":title", "draw.clock.title", nil}, {":desc", "draw.clock.desc", nil}}},
+	fibreDrawing: {"fibre", 320, 214, fibreShapes, fibreSaid},
+	hangDrawing:  {"hang", 320, 424, hangShapes, hangSaid},
+	cutDrawing:   {"cut", 320, 262, cutShapes, cutSaid},
+	twistDrawing: {"twist", 320, 364, twistShapes, twistSaid},
+	coilDrawing:  {"coil", 320, 322, coilShapes, coilSaid},
+	clampDrawing: {"clamp", 320, 238, clampShapes, clampSaid},
+	heatDrawing:  {"heat", 320, 192, heatShapes, heatSaid},
+	clockDrawing: {"clock", 320, 178, clockShapes, clockSaid},
 	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes, nil},
 	hangThread:   {"thread.hang", 28, 2400, threadHangShapes, nil},
 	cutThread:    {"thread.cut", 28, 2400, threadCutShapes, nil},
@@ -94,6 +88,7 @@ type sketch struct {
 	x, y    int               // where the pen is, in tenths
 	n       numbers           // what places name
 	a       [8]float64        // the places of the step at hand
+	sum     float64           // of them
 	text    int               // the number behind the x of the text at hand
 	width   float64           // of the path's stroke, where it is as the plan says
 	coils   [coilStates]helix // in the drawing, the same turns of each

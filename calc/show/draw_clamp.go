@@ -76,6 +76,14 @@ var clampShapes = []Shape{
 	{"draw.clamp.number-8", "text", "label", "middle", []place{clampNumbers + 21, clampRule + 25*u, clampNumbers + 23}, along},
 }
 
+var clampSaid = []Shape{
+	{":title", "", "", "", nil, "draw.clamp.title"},
+	{
+		":desc", "", "", "", []place{zero, clampTwo, clampSays, clampSays - 1*u},
+		"draw.clamp.desc" + and + "draw.clamp.desc-second" + and + "draw.clamp.holes" + and + "draw.clamp.hole",
+	},
+}
+
 const (
 	clampFace = 40.0  // where the fixed jaw's face is in the drawing
 	clampMost = 290.0 // where the face of the farthest moving jaw is

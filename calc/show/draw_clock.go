@@ -37,6 +37,11 @@ var clockShapes = []Shape{
 	{"draw.clock.number-4", "text", "label", "middle", []place{clockNumbers + 6, 148 * u, clockRoom}, hour},
 }
 
+var clockSaid = []Shape{
+	{":title", "", "", "", nil, "draw.clock.title"},
+	{":desc", "", "", "", nil, "draw.clock.desc"},
+}
+
 const clockLeft, clockTop = 14.0, 24.0
 
 // drawClock draws a row for each load, all to one scale of time from the start to the end of the last cooling: the oven's steps as boxes, the

@@ -69,6 +69,14 @@ var coilShapes = []Shape{
 	{"draw.coil.note", "text", "label", "start", []place{4 * u, 313 * u, 0, coilOff, coilOff - 1*u, coilOff - 2*u}, "draw.coil.note" + or + needs + or + "draw.coil.none"},
 }
 
+var coilSaid = []Shape{
+	{":title", "", "", "", nil, "draw.coil.title"},
+	{
+		":desc", "", "", "", []place{coilOff, coilOff - 1*u, coilOff - 2*u, coilShown, coilClash, coilShown + 1, coilShown + 2, coilTravels},
+		"draw.coil.desc" + or + needs + or + "draw.coil.none" + and + "draw.coil.desc-coiled" + and + "draw.coil.desc-clash" + and + "draw.coil.desc-last" + and + "draw.coil.desc-solid" + and + "draw.coil.desc-travel",
+	},
+}
+
 var coilNumbers = [...]calc.ID{
 	calc.ClampPiece, calc.ClampLast, calc.CoilSolid,
 	calc.CoilPitch, calc.CoilLastPitch, calc.CoilSolidPitch,

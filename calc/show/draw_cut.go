@@ -61,6 +61,14 @@ var cutShapes = []Shape{
 	{"draw.cut.note", "text", "label", "start", []place{4 * u, cutLast + 49*u, 0, lacks}, "draw.cut.note" + or + needs},
 }
 
+var cutSaid = []Shape{
+	{":title", "", "", "", nil, "draw.cut.title"},
+	{
+		":desc", "", "", "", []place{zero, cutMeasured, cutMeasured - 1*u, cutOne, cutOne - 1*u},
+		"draw.cut.desc" + and + "draw.cut.desc-measured" + and + "draw.cut.desc-coiled" + and + "draw.cut.desc-gap" + and + "draw.cut.desc-gaps",
+	},
+}
+
 var cutIDs = [cutRows]calc.ID{calc.CutPrecursor, calc.ClampCoiled, calc.ClampFirst, calc.ClampSecond, calc.ClampFinished}
 
 // drawCut draws the five lengths below one another, at one scale and from one zero, the left tie.

@@ -56,6 +56,14 @@ var fibreShapes = []Shape{
 	{"draw.fibre.many", "text", "label", "end", []place{316 * u, fibreMany + 207*u, 160 * u}, "draw.fibre.many"},
 }
 
+var fibreSaid = []Shape{
+	{":title", "", "", "", nil, "draw.fibre.title"},
+	{
+		":desc", "", "", "", []place{fibreMain, fibreMain - 1*u, fibreYarn, fibreTwist},
+		"draw.fibre.desc" + or + "draw.fibre.desc-strands" + and + "draw.fibre.desc-yarn" + and + "draw.fibre.desc-bundle",
+	},
+}
+
 // mostStrands is how many strands are drawn at most, of the fibre and of the companion yarn.
 const mostStrands = 19
 

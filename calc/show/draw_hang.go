@@ -77,6 +77,11 @@ var hangShapes = []Shape{
 	{"draw.hang.note", "text", "label", "start", []place{40 * u, 418 * u, 0, lacks}, "draw.hang.note" + or + needs},
 }
 
+var hangSaid = []Shape{
+	{":title", "", "", "", nil, "draw.hang.title"},
+	{":desc", "", "", "", nil, "draw.hang.desc"},
+}
+
 // What stays as it is: the beam that the hook is in, and a tray with something soft in it.
 const (
 	beam    = "m60 25h232v9h-232zm6 9l9-9m15 9l9-9m15 9l9-9m15 9l9-9m15 9l9-9m15 9l9-9m15 9l9-9m15 9l9-9m15 9l9-9m15 9l9-9"

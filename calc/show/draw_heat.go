@@ -37,6 +37,11 @@ var heatShapes = []Shape{
 	{"draw.heat.melt-label", "text", "label", "end", []place{306 * u, 101 * u, 0, heatMelts}, "draw.heat.melt" + or + needs},
 }
 
+var heatSaid = []Shape{
+	{":title", "", "", "", nil, "draw.heat.title"},
+	{":desc", "", "", "", nil, "draw.heat.desc"},
+}
+
 // coldRoom is where the bar begins (K): 20 °C.
 const coldRoom = 20 + 273.15
 

@@ -72,24 +72,34 @@ var places = [32]uint8{
 	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, strands: 1, ruler: 1, jaw: 2, holes: 1, timed: 1,
 }
 
+// take reads n places into a, 0 where there are not so many, and returns the others. Their sum says whether all of them are known.
+//
+//go:noinline
+func (s *sketch) take(at []place, n int) []place {
+	s.sum = 0
+	for i := range n {
+		x := 0.0
+		if len(at) > 0 {
+			x = s.at(at[0])
+			at = at[1:]
+		}
+		s.a[i&7] = x
+		s.sum += x
+	}
+	return at
+}
+
 // steps draws the steps of a path.
 func (s *sketch) steps(at []place) {
 	s.x, s.y, s.upright = 0, 0, false
 	a := &s.a
 	for len(at) > 0 {
 		step := at[0]
-		at = at[1:]
-		sum := 0.0
-		for i := 0; i < int(places[step&31]) && len(at) > 0; i++ {
-			x := s.at(at[0])
-			at = at[1:]
-			a[i&7] = x
-			sum += x
-		}
-		if step == when && sum != 0 {
+		at = s.take(at[1:], int(places[step&31]))
+		if step == when && s.sum != 0 {
 			return
 		}
-		if sum-sum != 0 { // one of them is not known
+		if !known(s.sum) {
 			continue
 		}
 		switch step {
@@ -169,17 +179,16 @@ const (
 	rests  = "<" // how long the rest is
 )
 
-// says appends the words of some keys, each where its place is 0 or it has none.
-func (s *sketch) says(keys string, when []place) {
-	from := len(s.b)
-	between := and[0]
-	for i := 0; keys != ""; i++ {
+// says appends the words of a shape's keys, each where its place is 0 or it has none; the places stand behind so many others.
+func (s *sketch) says(p *Shape, when int) {
+	from, keys, between := len(s.b), p.says, and[0]
+	for keys != "" {
 		n := 0
 		for n < len(keys) && keys[n] != or[0] && keys[n] != and[0] && keys[n] != semi[0] {
 			n++
 		}
 		key := keys[:n]
-		if i >= len(when) || s.at(when[i]) == 0 {
+		if when >= len(p.at) || s.at(p.at[when]) == 0 {
 			if len(s.b) > from && between != or[0] && key != "." {
 				if between == semi[0] {
 					s.char(between)
@@ -188,6 +197,7 @@ func (s *sketch) says(keys string, when []place) {
 			}
 			s.say(key)
 		}
+		when++
 		keys = keys[n:]
 		if keys != "" {
 			between, keys = keys[0], keys[1:]
@@ -243,11 +253,11 @@ func (s *sketch) draw(g *Drawing, n *numbers) {
 			s.label(p)
 		}
 	}
-	for i := range g.words {
-		e := &g.words[i]
+	for i := range g.said {
+		p := &g.said[i]
 		s.str("draw.")
-		s.writer.text(g.Key, e.what)
-		s.says(e.keys, e.when)
+		s.writer.text(g.Key, p.ID)
+		s.says(p, 0)
 		s.shut()
 	}
 }
@@ -257,22 +267,19 @@ func (s *sketch) label(p *Shape) {
 	s.writer.text(p.ID, "")
 	s.text = int(p.at[0]) + 1
 	from := len(s.b)
-	x, y, room, turned, when := s.at(p.at[0]), s.at(p.at[1]), s.w-2*margin, false, p.at[2:]
-	if len(when) > 0 {
-		given := s.at(when[0])
-		turned = when[0] == upwards
-		if turned {
-			room = 260
-		} else if when[0] != 0 && given < room {
-			room = given
-		}
-		when = when[1:]
-	}
-	if sum := x + y; sum-sum == 0 {
-		s.says(p.says, when)
+	s.take(p.at, 3)
+	x, y, room := s.a[0], s.a[1], s.a[2]
+	if known(s.sum) {
+		s.says(p, 3)
 	}
 	w := wide(s.b[from:])
-	if w > room {
+	most, turned := s.w-2*margin, room == upwards/u
+	if turned {
+		most = -room
+	} else if room != 0 && room < most {
+		most = room
+	}
+	if w > most {
 		s.b, w = s.b[:from], 0
 	}
 	s.shut()
@@ -286,8 +293,8 @@ func (s *sketch) label(p *Shape) {
 		if anchor == 'm' {
 			half = w / 2
 		}
-		if most := s.w - margin - half; anchor != 'e' && x > most {
-			x = most
+		if end := s.w - margin - half; anchor != 'e' && x > end {
+			x = end
 		}
 		if anchor != 's' && x < margin+half {
 			x = margin + half

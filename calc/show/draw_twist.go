@@ -63,6 +63,14 @@ var twistShapes = []Shape{
 	{"draw.twist.note", "text", "label", "start", []place{4 * u, 358 * u, 0, lacks}, "draw.twist.note" + or + needs},
 }
 
+var twistSaid = []Shape{
+	{":title", "", "", "", nil, "draw.twist.title"},
+	{
+		":desc", "", "", "", []place{twistOn, twistOff, twistMarks, twistMarks + 1, twistMarks + 2, twistMarks + 3},
+		"draw.twist.desc" + or + needs + semi + "draw.twist.slow" + semi + "draw.twist.onset" + semi + "draw.twist.turns" + semi + "draw.twist.full" + and + ".",
+	},
+}
+
 // drawTwist draws a length of the fibre as twisted, with lines that ran straight along it before, and below it the turns of the drill from 0 to
 // the last that this plan speaks of.
 func drawTwist(s *sketch) {
