@@ -2,9 +2,9 @@ package show
 
 import (
 	"math"
-	"unicode/utf8"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 )
 
 // Drawing is a picture in SVG. Its shapes are always the same ones: what a plan changes is their slots, "d" and sometimes "stroke-width" of a
@@ -164,16 +164,6 @@ func (s *sketch) box(x, y, w, h float64) {
 	s.to('l', x, y)
 }
 
-// arrow draws an arrow from x to end, with a tick where it starts.
-func (s *sketch) arrow() {
-	x, end, y := s.a[0], s.a[1], s.a[2]
-	head := math.Max(-5, math.Min(5, end-x))
-	s.stroke(x, y-3, x, y+3)
-	s.stroke(x, y, end, y)
-	s.stroke(end-head, y-math.Abs(head)*0.6, end, y)
-	s.to('l', end-head, y+math.Abs(head)*0.6)
-}
-
 //go:noinline
 func (s *sketch) stroke(x, y, toX, toY float64) {
 	s.to('m', x, y)
@@ -319,8 +309,6 @@ func (s *sketch) curve(x1, y1, x2, y2, x, y float64) {
 }
 
 // turns returns how many turns to draw for a coil of that length in the drawing: how many there are is not known before it is coiled.
-//
-//go:noinline
 func turns(length float64, most int) int { return min(max(int(length/4.5), 3), most) }
 
 // wide returns about how wide a text is in the size of a label, rather too much than too little.
@@ -328,32 +316,21 @@ func turns(length float64, most int) int { return min(max(int(length/4.5), 3), m
 //go:noinline
 func wide(text []byte) float64 {
 	w := 0.0
-	for len(text) > 0 {
-		r, n := utf8.DecodeRune(text)
-		text = text[n:]
-		switch r {
-		case ' ', '.', ',', ':', ';', 'i', 'l', 'j', 'f', 't', '|', '(', ')':
+	for i, c := range text {
+		switch {
+		case quantity.Index(" .,:;iljft|()", c) >= 0:
 			w += 4.8
-		case 'm', 'w', 'M', 'W', '%', '–':
+		case quantity.Index("mwMW%", c) >= 0 || c == 0xE2 && string(text[i:min(i+3, len(text))]) == "–":
 			w += 12.7
-		default:
+		case c < 0x80 || c >= 0xC0: // the first byte of a letter
 			w += 8.3
 		}
 	}
 	return w
 }
 
-// known reports whether all of the numbers are.
-//
-//go:noinline
-func known(numbers ...float64) bool {
-	for _, x := range numbers {
-		if math.IsNaN(x) || math.IsInf(x, 0) {
-			return false
-		}
-	}
-	return true
-}
+// known reports whether a number is.
+func known(x float64) bool { return x-x == 0 }
 
 // longest returns the greatest of the numbers that are known, 0 where none is.
 //

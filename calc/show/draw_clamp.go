@@ -99,13 +99,14 @@ func drawClamp(s *sketch) {
 	}
 	piece, zero := float64(p.Piece()), float64(p.Zero)
 	gaps := [2]float64{float64(p.First), second}
-	k := scale(clampMost-clampFace, longest(piece, gaps[0], second)) // units to the metre
+	most := longest(piece, gaps[0], second)
+	k := (clampMost-clampFace)/most + only(most > 0) // units to the metre
 	pitch, offset := float64(p.HolePitch)*k, float64(p.HoleOffset)*k
-	pitch += only(pitch > 0)
+	pitch += where(pitch - 1e-9)
 	n[clampOn] = quantity.NaN
 	for i, gap := range gaps {
 		gap *= k
-		gap += only(gap > 0)
+		gap += where(gap - 1e-9)
 		n[clampOn1+i], n[clampGap1+i], n[clampJaw1+i] = 0*gap, gap, clampFace+gap
 		if gap > 0 {
 			n[clampOn] = 0
@@ -163,20 +164,6 @@ func (s *sketch) holes() {
 			}
 		}
 	}
-}
-
-// signed appends how far a jaw moves, with its sign.
-func (s *sketch) signed(id calc.ID) {
-	x := s.st.SI(id)
-	u := s.shownIn(id)
-	switch {
-	case x < 0:
-		s.str("−")
-	case x > 0:
-		s.char('+')
-	}
-	s.digits(forgive(math.Abs(x)), u, digitsOf(id))
-	s.unit(u)
 }
 
 // marks is how a rule is divided, in the unit of the gaps.

@@ -110,7 +110,7 @@ func drawCoil(s *sketch) {
 	widest, tallest := 0.0, 0.0
 	for i := range s.coils {
 		c := &s.coils[i]
-		shown := only(thick > 0 && c.radius > 0 && c.pitch > 0) + 0*(thick+c.radius+c.pitch)
+		shown := where(thick-1e-12) + where(c.radius-1e-12) + where(c.pitch-1e-12)
 		n[coilShown+i], n[coilClash+i] = shown, shown+where(0.99*c.along(thick)-c.pitch)
 		if shown == 0 {
 			widest, tallest = math.Max(widest, 2*c.radius), math.Max(tallest, c.pitch)

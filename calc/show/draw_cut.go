@@ -94,7 +94,7 @@ func drawCut(s *sketch) {
 	if reach == 0 {
 		n[lacks] = float64(s.st.Needs(calc.ClampCoiled))
 	}
-	k := scale(right-left, tail+reach) // units to the metre
+	k := (right-left)/(tail+reach) + only(reach > 0) // units to the metre
 	from := left + tail*k
 	n[cutZero], n[cutFrom], n[cutTo] = from, left, from+(lengths[0]+tail)*k
 	n[cutTurns] = float64(turns(lengths[1]*k, 10)) // the same in every row, drawn apart

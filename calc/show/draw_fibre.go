@@ -124,7 +124,7 @@ func drawFibre(s *sketch) {
 	d, count := float64(p.Fibre.Diameter), float64(p.Fibre.Strands)
 	yd, yn := float64(p.Yarn.Diameter), float64(p.Yarn.Strands)
 	most, least, measured := float64(o.Thick), float64(o.Thin), float64(p.Bundle)
-	both, single := known(most, yd) && yn > 0, false
+	both, single := known(most+yd) && yn > 0, false
 	y, r, main := 94.0, 54.0, float64(craft.Envelope(p.Fibre.Strands, p.Fibre.Diameter))
 	whole := most
 	if !both {

@@ -93,7 +93,8 @@ const (
 func drawHang(s *sketch) {
 	p, o := &s.st.Plan, &s.st.Out
 	var n numbers
-	k := scale(hangFoot-hangTop, float64(o.HookHeight)) // units to the metre
+	high := float64(o.HookHeight)
+	k := (hangFoot-hangTop)/high + only(high > 0) // units to the metre
 	if k != k {
 		n[lacks] = float64(s.st.Needs(calc.HangHookHeight))
 	}

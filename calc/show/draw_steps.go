@@ -35,8 +35,6 @@ const (
 )
 
 // at returns what number a place is.
-//
-//go:noinline
 func (s *sketch) at(p place) float64 { return s.n[p&(mostPlaces-1)] + float64(p>>placeBits)/10 }
 
 // The steps of paths. Behind each stand its places.
@@ -54,7 +52,8 @@ const (
 	hatch          // x, end, apart, y, to y, lean: strokes that end at x and so on, each beginning so far to the left of its end
 	coil           // x, y, length, radius, turns, sides
 	slants         // x, top, foot, radius, pitch
-	when           // x: all that follows is left out unless x is 0
+	when           // x: what follows is left out unless x is 0
+	instead        // what follows is drawn instead of what was left out
 	upright        // in what follows x runs down the page and y across it
 	level          // and here no longer
 	tube           // part: of the sketch's coils
@@ -92,14 +91,12 @@ func (s *sketch) take(at []place, n int) []place {
 // steps draws the steps of a path.
 func (s *sketch) steps(at []place) {
 	s.x, s.y, s.upright = 0, 0, false
-	a := &s.a
+	a, skip := &s.a, false
 	for len(at) > 0 {
 		step := at[0]
 		at = s.take(at[1:], int(places[step&31]))
-		if step == when && s.sum != 0 {
-			return
-		}
-		if !known(s.sum) {
+		skip = skip && step != instead || step == when && s.sum != 0 || !skip && step == instead
+		if skip || !known(s.sum) {
 			continue
 		}
 		switch step {
@@ -127,7 +124,11 @@ func (s *sketch) steps(at []place) {
 			s.stroke(a[0], a[2]-a[3], a[0], a[2]+a[3])
 			s.stroke(a[1], a[2]-a[3], a[1], a[2]+a[3])
 		case arrow:
-			s.arrow()
+			head := math.Max(-5, math.Min(5, a[1]-a[0]))
+			s.stroke(a[0], a[2]-3, a[0], a[2]+3)
+			s.stroke(a[0], a[2], a[1], a[2])
+			s.stroke(a[1]-head, a[2]-math.Abs(head)*0.6, a[1], a[2])
+			s.to('l', a[1]-head, a[2]+math.Abs(head)*0.6)
 		case hatch:
 			for ; a[0] < a[1]; a[0] += a[2] {
 				s.stroke(a[0]-a[5], a[3], a[0], a[4])
@@ -214,7 +215,16 @@ func (s *sketch) say(key string) {
 	case needs[0]:
 		s.needing(calc.ID(s.n[lacks]))
 	case signed[0]:
-		s.signed(calc.Find(key[1:]))
+		id := calc.Find(key[1:])
+		by, unit := s.st.SI(id), s.shownIn(id)
+		switch {
+		case by < 0:
+			s.str("−")
+		case by > 0:
+			s.char('+')
+		}
+		s.digits(forgive(math.Abs(by)), unit, digitsOf(id))
+		s.unit(unit)
 	case along[0]:
 		s.decimals(x, s.marks.decimals)
 	case scaled[0]:
@@ -325,17 +335,6 @@ func where(x float64) float64 { return 0 * math.Sqrt(x) }
 func only(condition bool) float64 {
 	if condition {
 		return 0
-	}
-	return quantity.NaN
-}
-
-// scale returns how many units of the drawing there are to one of what is drawn, where the most of it has so much room; not known where there
-// is none.
-//
-//go:noinline
-func scale(room, most float64) float64 {
-	if most > 0 && known(most) {
-		return room / most
 	}
 	return quantity.NaN
 }

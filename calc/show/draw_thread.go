@@ -7,27 +7,22 @@ import (
 // The thread's own drawings are narrow and long, and the page shows as much of their upper end as it has room for beside a section.
 // The fibre enters at the top and leaves at the foot at the same place, so that it goes on from section to section.
 
-// What the drawings of the thread name. Of each there is one that is 0 where there is just the thread, and one where there is more to draw.
+// What the drawings of the thread name.
 const (
-	threadOne  = iota + firstPlace // one strand
-	threadMore                     // more than one
+	threadMore = iota + firstPlace // more than one strand
 	threadThree
 	threadYarn
 	threadMassX // the mass
 	threadMassW
 	threadMassH
-	threadWhole
 	threadCut
 	threadTie1 // the ties
 	threadTie2
-	threadStraight
 	threadTwist
 	threadPitch
-	threadLoose
 	threadCoil
 	threadCoilX // where the coil begins and ends
 	threadCoilFoot
-	threadFree
 	threadHeld
 	threadLong // from jaw to jaw
 	threadTurns
@@ -38,9 +33,10 @@ const (
 
 var threadFibreShapes = []Shape{
 	{"draw.thread.fibre.line", "path", "fibre", "", []place{
-		stroke, threadOne + 14*u, 0, 14 * u, 2400 * u, when, threadMore, stroke, 14 * u, 0, 14 * u, 24 * u, stroke, 14 * u, 264 * u, 14 * u, 2400 * u,
+		when, threadMore, stroke, 14 * u, 0, 14 * u, 24 * u, stroke, 14 * u, 264 * u, 14 * u, 2400 * u,
 		stroke, threadThree + 14*u, 24 * u, 14 * u, 264 * u, stroke, 14 * u, 24 * u, 9 * u, 44 * u, line, 9 * u, 244 * u, line, 14 * u, 264 * u,
 		stroke, 14 * u, 24 * u, 19 * u, 44 * u, line, 19 * u, 244 * u, line, 14 * u, 264 * u,
+		instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
 	}, ""},
 	{"draw.thread.fibre.yarn", "path", "yarn", "", []place{when, threadYarn, stroke, 14 * u, 24 * u, 24 * u, 44 * u, line, 24 * u, 244 * u, line, 14 * u, 264 * u}, ""},
 }
@@ -52,8 +48,8 @@ var threadHangShapes = []Shape{
 
 var threadCutShapes = []Shape{
 	{"draw.thread.cut.line", "path", "fibre", "", []place{
-		stroke, threadWhole + 14*u, 0, 14 * u, 2400 * u, when, threadCut, stroke, 14 * u, 0, 14 * u, 44 * u, stroke, 14 * u, 52 * u, 14 * u, 324 * u,
-		stroke, 14 * u, 332 * u, 14 * u, 2400 * u, disc, 14 * u, threadTie1, 2.6 * u, disc, 14 * u, threadTie2, 2.6 * u,
+		when, threadCut, stroke, 14 * u, 0, 14 * u, 44 * u, stroke, 14 * u, 52 * u, 14 * u, 324 * u,
+		stroke, 14 * u, 332 * u, 14 * u, 2400 * u, disc, 14 * u, threadTie1, 2.6 * u, disc, 14 * u, threadTie2, 2.6 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
 	}, ""},
 	{"draw.thread.cut.ends", "path", "cut", "", []place{when, threadCut, stroke, 3 * u, 48 * u, 25 * u, 48 * u, stroke, 3 * u, 328 * u, 25 * u, 328 * u}, ""},
 	{"draw.thread.cut.label", "text", "label", "middle", []place{25.5 * u, 188 * u, upwards, threadCut}, "{cut.length}"},
@@ -61,18 +57,18 @@ var threadCutShapes = []Shape{
 
 var threadTwistShapes = []Shape{
 	{"draw.thread.twist.line", "path", "fibre", "", []place{
-		stroke, threadStraight + 14*u, 0, 14 * u, 2400 * u, when, threadTwist,
+		when, threadTwist,
 		stroke, 14 * u, 0, 14 * u, 26 * u, line, 6 * u, 40 * u, line, 6 * u, 280 * u, line, 14 * u, 294 * u,
 		stroke, 14 * u, 0, 14 * u, 26 * u, line, 22 * u, 40 * u, line, 22 * u, 280 * u, line, 14 * u, 294 * u,
-		stroke, 14 * u, 294 * u, 14 * u, 2400 * u,
+		stroke, 14 * u, 294 * u, 14 * u, 2400 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
 	}, ""},
 	{"draw.thread.twist.slants", "path", "turn", "", []place{slants, threadTwist + 14*u, 40 * u, 280 * u, 8 * u, threadPitch}, ""},
 }
 
 var threadCoilShapes = []Shape{
 	{"draw.thread.coil.line", "path", "fibre", "", []place{
-		stroke, threadLoose + 14*u, 0, 14 * u, 2400 * u, when, threadCoil, stroke, 14 * u, 0, 14 * u, 24 * u, line, threadCoilX, 40 * u,
-		stroke, threadCoilX, threadCoilFoot, 14 * u, threadCoilFoot + 16*u, line, 14 * u, 2400 * u,
+		when, threadCoil, stroke, 14 * u, 0, 14 * u, 24 * u, line, threadCoilX, 40 * u,
+		stroke, threadCoilX, threadCoilFoot, 14 * u, threadCoilFoot + 16*u, line, 14 * u, 2400 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
 	}, ""},
 	{"draw.thread.coil.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
 	{"draw.thread.coil.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
@@ -97,7 +93,7 @@ var threadHeatShapes = []Shape{
 
 // The coil between its jaws, in the frame and in the oven.
 var (
-	threadHeldLine = []place{stroke, threadFree + 14*u, 0, 14 * u, 2400 * u, when, threadHeld, stroke, 14 * u, 0, 14 * u, 40 * u, stroke, 14 * u, threadFoot, 14 * u, 2400 * u}
+	threadHeldLine = []place{when, threadHeld, stroke, 14 * u, 0, 14 * u, 40 * u, stroke, 14 * u, threadFoot, 14 * u, 2400 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u}
 	threadHeldCoil = []place{upright, coil, 40 * u, 14 * u, threadLong, 6 * u, threadTurns, bothSides * u}
 	threadHeldJaws = []place{when, threadHeld, box, 2 * u, 28 * u, 24 * u, 12 * u, box, 2 * u, threadFoot, 24 * u, 12 * u}
 )
@@ -112,8 +108,8 @@ const warmth = "m2 296l3-18-3-18 3-18-3-18 3-18-3-18m21 108l3-18-3-18 3-18-3-18 
 func drawThread(s *sketch) {
 	p, o := &s.st.Plan, &s.st.Out
 	var n numbers
-	n.either(threadOne, !(p.Fibre.Strands >= 2))
-	n[threadThree], n[threadYarn] = where(float64(p.Fibre.Strands)-3), where(float64(p.Yarn.Strands)-1)
+	strands := float64(p.Fibre.Strands)
+	n[threadMore], n[threadThree], n[threadYarn] = where(strands-2), where(strands-3), where(float64(p.Yarn.Strands)-1)
 
 	w, h := block(float64(p.Mass), 24, 25, 120)
 	// Wider than the gutter it grows downwards.
@@ -124,29 +120,26 @@ func drawThread(s *sketch) {
 
 	length, tail := float64(o.Length), float64(p.Tail)
 	tie := math.Min(tail/length, 0.5) * 280
-	n.either(threadWhole, !(known(length, tail) && length > 0))
-	n[threadTie1], n[threadTie2] = 48+tie, 328-tie
+	n[threadCut], n[threadTie1], n[threadTie2] = where(length-1e-9)+0*tail, 48+tie, 328-tie
 
 	angle := float64(p.Bias)
-	n.either(threadStraight, !(angle > 0 && angle < math.Pi/2))
-	n[threadPitch] = 16 * math.Pi / math.Tan(angle)
+	n[threadTwist], n[threadPitch] = where(angle-1e-9)+where(math.Pi/2-angle), 16*math.Pi/math.Tan(angle)
 
 	const across, high, most = 22.0, 240.0, 6.0
 	thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
-	coiled := thick > 0 && mean > 0 && pitch > 0 && known(thick, mean, pitch)
-	n.either(threadLoose, !coiled)
-	k := n[threadCoil] + across/(mean+thick) // units to the metre
+	coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)
+	n[threadCoil] = coiled
+	k := coiled + across/(mean+thick) // units to the metre
 	many := math.Max(1, math.Min(most, math.Floor(high/(pitch*k))))
 	k = math.Min(k, high/pitch)
 	s.turns, s.thick, s.coils = int(many), thick*k, [coilStates]helix{{14, 40 + many*pitch*k, mean * k / 2, pitch * k}}
-	if !coiled {
+	if coiled != 0 {
 		s.thick = 0
 	}
 	n[threadCoilX], n[threadCoilFoot] = 14-s.hand()*mean*k/2, s.coils[0].foot
 
 	piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
-	held := known(last) && last > 0
-	n.either(threadFree, !held)
+	n[threadHeld] = where(last - 1e-12)
 	k = n[threadHeld] + 260/longest(piece, first, last)
 	n[threadLong], n[threadFoot], n[threadTurns] = last*k, 40+last*k, float64(turns(piece*k, 14))
 	n[threadPiece], n[threadFirst] = 40+piece*k+only(piece != last), 40+first*k+only(first != last)
@@ -154,8 +147,3 @@ func drawThread(s *sketch) {
 		s.draw(&Drawings[i], &n)
 	}
 }
-
-// either sets two numbers: the first is 0 where a condition holds, and the next where it does not.
-//
-//go:noinline
-func (n *numbers) either(i int, condition bool) { n[i], n[i+1] = only(condition), only(!condition) }

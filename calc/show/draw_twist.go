@@ -82,7 +82,7 @@ func drawTwist(s *sketch) {
 	p, o := &s.st.Plan, &s.st.Out
 	var n numbers
 	angle, hand := float64(p.Bias), s.hand()
-	on := only(angle > 0 && angle < math.Pi/2) + 0*float64(p.Thickness)
+	on := where(angle-1e-9) + where(math.Pi/2-angle) + 0*float64(p.Thickness)
 	sin, cos := math.Sincos(angle + on)
 	ease := reach * 4 / 3 * math.Tan(angle/4)
 	n[twistOn], n[twistPitch] = on, 48*math.Pi*cos/sin
@@ -97,7 +97,7 @@ func drawTwist(s *sketch) {
 	least, most := float64(o.Onset[1]), float64(o.Onset[2])
 	counts := [twistRows]float64{float64(o.Slow), float64(o.Onset[0]) + 0*(least+most), float64(p.Turns), float64(o.AllTurns)}
 	end := longest(counts[0], counts[1], counts[2], counts[3], most)
-	k := scale(right-left, end) // units to the turn
+	k := (right-left)/end + only(end > 0) // units to the turn
 	n[twistCount], n[twistLeast], n[twistMost], n[twistWide] = 0*k, left+least*k, left+most*k, (most-least)*k
 	for i, x := range counts {
 		x += where(x)
