@@ -104,7 +104,7 @@ func (s *sketch) to(command byte, x, y float64) {
 	if s.upright {
 		x, y = y, x
 	}
-	dx, dy := int(math.Round(x*10))-s.x, int(math.Round(y*10))-s.y
+	dx, dy := tenth(x)-s.x, tenth(y)-s.y
 	switch {
 	case command == 'l' && dy == 0:
 		s.char('h')
@@ -125,6 +125,9 @@ func (s *sketch) to(command byte, x, y float64) {
 	s.x, s.y = s.x+dx, s.y+dy
 }
 
+// tenth returns a number in tenths.
+func tenth(x float64) int { return int(math.Floor(x*10 + 0.5)) }
+
 //go:noinline
 func (w *writer) tenths(n int) {
 	if n < 0 {
@@ -144,7 +147,7 @@ func (w *writer) tenths(n int) {
 //
 //go:noinline
 func (s *sketch) circle(x, y, r float64) {
-	n := max(int(math.Round(r*10)), 1)
+	n := max(tenth(r), 1)
 	s.to('m', x-float64(n)/10, y)
 	s.char('a')
 	s.tenths(n)

@@ -322,7 +322,7 @@ const margin = 3
 //go:noinline
 func (s *sketch) attribute(id, name string, x float64) {
 	s.open(id, "", name)
-	s.tenths(int(math.Round(x * 10)))
+	s.tenths(tenth(x))
 	s.shut()
 }
 
