@@ -318,13 +318,15 @@ func turns(length float64, most int) int { return min(max(int(length/4.5), 3), m
 //
 //go:noinline
 func wide(text []byte) float64 {
+	const narrow = " .,:;iljft|()"
 	w := 0.0
 	for i, c := range text {
+		of := quantity.Index(narrow+"mwMW%", c)
 		switch {
-		case quantity.Index(" .,:;iljft|()", c) >= 0:
-			w += 4.8
-		case quantity.Index("mwMW%", c) >= 0 || c == 0xE2 && string(text[i:min(i+3, len(text))]) == "–":
+		case of >= len(narrow) || c == 0xE2 && string(text[i:min(i+3, len(text))]) == "–":
 			w += 12.7
+		case of >= 0:
+			w += 4.8
 		case c < 0x80 || c >= 0xC0: // the first byte of a letter
 			w += 8.3
 		}

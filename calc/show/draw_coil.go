@@ -31,7 +31,7 @@ const (
 	coilShown   = coilGaps + 8           // 0 for each coil that is drawn
 	coilClash   = coilShown + coilStates // 0 for each whose turns would lie in each other
 	coilTravels = coilClash + coilStates // 0 where it can close
-	coilCells   = coilTravels + 1        // which words the table has; not known where it has none
+	coilCells   = coilTravels + 1        // of the table: 0 where there is something to say, which number, and 1 where words take its place
 )
 
 var coilShapes = []Shape{
@@ -57,14 +57,14 @@ var coilShapes = []Shape{
 	{"draw.coil.row-length", "text", "label", "start", []place{coilOn + 4*u, 256 * u, 50 * u}, "draw.coil.length"},
 	{"draw.coil.row-pitch", "text", "label", "start", []place{coilOn + 4*u, 273 * u, 50 * u}, "draw.coil.pitch"},
 	{"draw.coil.row-gap", "text", "label", "start", []place{coilOn + 4*u, 290 * u, 50 * u}, "draw.coil.gap"},
-	{"draw.coil.length-coiled", "text", "label", "middle", []place{94 * u, 256 * u, 88 * u, coilCells}, "{clamp.piece}"},
-	{"draw.coil.length-last", "text", "label", "middle", []place{182 * u, 256 * u, 88 * u, coilCells + 1}, "{clamp.last}"},
-	{"draw.coil.length-solid", "text", "label", "middle", []place{270 * u, 256 * u, 88 * u, coilCells + 2}, "{coil.solid}"},
-	{"draw.coil.pitch-coiled", "text", "label", "middle", []place{94 * u, 273 * u, 88 * u, coilCells + 3}, "{coil.pitch}"},
-	{"draw.coil.pitch-last", "text", "label", "middle", []place{182 * u, 273 * u, 88 * u, coilCells + 4, coilCells + 4 - 1*u}, "{coil.last-pitch}" + or + "draw.coil.long"},
-	{"draw.coil.pitch-solid", "text", "label", "middle", []place{270 * u, 273 * u, 88 * u, coilCells + 5}, "{coil.solid-pitch}"},
-	{"draw.coil.gap-coiled", "text", "label", "middle", []place{94 * u, 290 * u, 88 * u, coilCells + 6, coilCells + 6 - 1*u}, "{coil.gap}" + or + "draw.coil.clash"},
-	{"draw.coil.gap-last", "text", "label", "middle", []place{182 * u, 290 * u, 88 * u, coilCells + 7, coilCells + 7 - 1*u}, "{coil.last-gap}" + or + "draw.coil.clash"},
+	{"draw.coil.length-coiled", "text", "label", "middle", []place{coilCells + 94*u, 256 * u, 88 * u}, number},
+	{"draw.coil.length-last", "text", "label", "middle", []place{coilCells + 3 + 182*u, 256 * u, 88 * u}, number},
+	{"draw.coil.length-solid", "text", "label", "middle", []place{coilCells + 6 + 270*u, 256 * u, 88 * u}, number},
+	{"draw.coil.pitch-coiled", "text", "label", "middle", []place{coilCells + 9 + 94*u, 273 * u, 88 * u}, number},
+	{"draw.coil.pitch-last", "text", "label", "middle", []place{coilCells + 12 + 182*u, 273 * u, 88 * u, coilCells + 14, coilCells + 14 - 1*u}, number + or + "draw.coil.long"},
+	{"draw.coil.pitch-solid", "text", "label", "middle", []place{coilCells + 15 + 270*u, 273 * u, 88 * u}, number},
+	{"draw.coil.gap-coiled", "text", "label", "middle", []place{coilCells + 18 + 94*u, 290 * u, 88 * u, coilCells + 20, coilCells + 20 - 1*u}, number + or + "draw.coil.clash"},
+	{"draw.coil.gap-last", "text", "label", "middle", []place{coilCells + 21 + 182*u, 290 * u, 88 * u, coilCells + 23, coilCells + 23 - 1*u}, number + or + "draw.coil.clash"},
 	{"draw.coil.gap-solid", "text", "label", "middle", []place{270 * u, 290 * u, 88 * u, coilShown + 2}, "draw.coil.touch"},
 	{"draw.coil.note", "text", "label", "start", []place{4 * u, 313 * u, 0, coilOff, coilOff - 1*u, coilOff - 2*u}, "draw.coil.note" + or + needs + or + "draw.coil.none"},
 }
@@ -151,15 +151,11 @@ func drawCoil(s *sketch) {
 	}
 
 	for i, id := range coilNumbers {
-		n[coilCells+i] = 0 * (k + s.st.SI(id))
-	}
-	for i := range 2 {
-		if n[coilClash+i] == 0 {
-			n[coilCells+6+i] = 1
+		at := coilCells + 3*i
+		n[at], n[at+1] = 0*(k+s.st.SI(id)), float64(id)
+		if i >= 6 && n[coilClash+i%3] == 0 || id == calc.CoilLastPitch && o.LastPitch > o.TurnLength {
+			n[at], n[at+2] = 0*k, 1
 		}
-	}
-	if o.LastPitch > o.TurnLength && k == k {
-		n[coilCells+4] = 1
 	}
 	n[coilOn] = 0 * k
 	if k != k {

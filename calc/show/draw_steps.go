@@ -173,6 +173,7 @@ const upwards = -260 * u
 const (
 	needs  = "?" // what must be given before a drawing can be made: number lacks
 	signed = "+" // before the key of a number: the number with its sign
+	number = "*" // the number of that calc.ID
 	along  = "#" // the number, along the sketch's marks
 	scaled = "=" // the number (m)
 	hour   = "@" // the number (s) as a moment
@@ -225,6 +226,8 @@ func (s *sketch) say(key string) {
 		}
 		s.digits(forgive(math.Abs(by)), unit, digitsOf(id))
 		s.unit(unit)
+	case number[0]:
+		s.number(calc.ID(x))
 	case along[0]:
 		s.decimals(x, s.marks.decimals)
 	case scaled[0]:
