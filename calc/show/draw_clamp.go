@@ -147,7 +147,8 @@ func drawClamp(s *sketch) {
 		n[at], n[at+1] = x+where(m.end-number), number
 		n[at+2] = math.Min(m.room, 2*math.Min(x-margin, 320-margin-x))
 	}
-	s.draw(&Drawings[clampDrawing], &n)
+	s.n = n
+	s.draw(clampDrawing)
 }
 
 // holes draws the nearest hole of the frame for each gap and two on either side of it, where they are far enough apart to be told from it.

@@ -81,7 +81,8 @@ func drawClock(s *sketch) {
 		at := clockNumbers + 2*i
 		n[at], n[at+1] = clockLeft+apart*float64(i)+only(i*every <= work && work > 0), float64(i*every)
 	}
-	s.draw(&Drawings[clockDrawing], &n)
+	s.n = n
+	s.draw(clockDrawing)
 }
 
 // timed draws what is done in the oven, or what is done outside and where hands are needed.

@@ -171,7 +171,8 @@ func drawCoil(s *sketch) {
 			n[coilOff] = 2
 		}
 	}
-	s.draw(&Drawings[coilDrawing], &n)
+	s.n = n
+	s.draw(coilDrawing)
 }
 
 // along returns how far a length across the fibre of a coil reaches along its axis.

@@ -112,5 +112,6 @@ func drawCut(s *sketch) {
 			y += apart
 		}
 	}
-	s.draw(&Drawings[cutDrawing], &n)
+	s.n = n
+	s.draw(cutDrawing)
 }

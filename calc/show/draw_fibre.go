@@ -184,7 +184,8 @@ func drawFibre(s *sketch) {
 		n[fibreYarnAt] = math.Max(60, math.Min(at, y+r-8))
 	}
 	n[fibreMany] = 0*k + where(longest(count, yn)-mostStrands-1)
-	s.draw(&Drawings[fibreDrawing], &n)
+	s.n = n
+	s.draw(fibreDrawing)
 }
 
 // strands draws the cut ends of the fibre's strands or of the companion yarn's, and the strands themselves, which reach away to the left from

@@ -74,5 +74,6 @@ func drawHeat(s *sketch) {
 		from, to := left+(math.Max(low, coldRoom)-coldRoom)*k+where(high-low-1e-9)+where(high-coldRoom-1e-9)+where(top-high), left+(high-coldRoom)*k
 		n[at], n[at+1], n[at+2], n[at+3], n[at+4] = from, to, (from+to)/2, low, high
 	}
-	s.draw(&Drawings[heatDrawing], &n)
+	s.n = n
+	s.draw(heatDrawing)
 }

@@ -249,8 +249,9 @@ func (s *sketch) say(key string) {
 }
 
 // draw appends the slots of a drawing with its numbers.
-func (s *sketch) draw(g *Drawing, n *numbers) {
-	s.n, s.w = *n, g.W
+func (s *sketch) draw(drawing int) {
+	g := &Drawings[drawing]
+	s.w = g.W
 	for i := range g.Shapes {
 		p := &g.Shapes[i]
 		if p.Anchor == "" {

@@ -143,7 +143,8 @@ func drawThread(s *sketch) {
 	k = n[threadHeld] + 260/longest(piece, first, last)
 	n[threadLong], n[threadFoot], n[threadTurns] = last*k, 40+last*k, float64(turns(piece*k, 14))
 	n[threadPiece], n[threadFirst] = 40+piece*k+only(piece != last), 40+first*k+only(first != last)
+	s.n = n
 	for i := fibreThread; i <= heatThread; i++ {
-		s.draw(&Drawings[i], &n)
+		s.draw(i)
 	}
 }

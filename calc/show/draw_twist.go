@@ -108,7 +108,8 @@ func drawTwist(s *sketch) {
 		needs = s.st.Needs(calc.CoilTurns)
 	}
 	n[lacks] = float64(needs)
-	s.draw(&Drawings[twistDrawing], &n)
+	s.n = n
+	s.draw(twistDrawing)
 }
 
 // slants draws the near side of lines that ran straight along a fibre round the upright line x before it was twisted, from the height top to
