@@ -344,6 +344,49 @@ func TestDrawingsTable(t *testing.T) {
 	}
 }
 
+// Behind every step of a path are as many places as it takes, and a text has a place and a key for each that is said at times.
+func TestDrawingSteps(t *testing.T) {
+	keys := func(s *Shape) int {
+		return 1 + strings.Count(s.says, or) + strings.Count(s.says, and) + strings.Count(s.says, semi)
+	}
+	for _, g := range Drawings {
+		for i := range g.Shapes {
+			s := &g.Shapes[i]
+			if s.Tag == "text" {
+				assert.GreaterOrEqual(t, len(s.at), 2, s.ID)
+				assert.LessOrEqual(t, len(s.at)-3, keys(s), s.ID)
+				assert.NotEmpty(t, s.says, s.ID)
+				continue
+			}
+			assert.NotEmpty(t, string(s.says)+strings.Repeat("x", len(s.at)), s.ID)
+			for at := s.at; len(at) > 0; {
+				require.True(t, at[0] >= 0 && at[0] < numSteps, "step %d of %s", at[0], s.ID)
+				n := int(places[at[0]])
+				require.Greater(t, len(at), n, "%s is short of places", s.ID)
+				at = at[1+n:]
+			}
+		}
+		for i := range g.said {
+			assert.LessOrEqual(t, len(g.said[i].at), keys(&g.said[i]), g.Key)
+		}
+	}
+	assert.LessOrEqual(t, numSteps, len(places))
+}
+
+// A place is a number and what is added to it, in tenths.
+func TestPlace(t *testing.T) {
+	s := sketch{n: numbers{3: 100, 5: math.NaN(), mostPlaces - 1: -7.5}}
+	for _, c := range []struct {
+		place place
+		want  float64
+	}{
+		{0, 0}, {14 * u, 14}, {2.6 * u, 2.6}, {-3 * u, -3}, {3, 100}, {3 + 14*u, 114}, {3 - 14*u, 86}, {3 - 0.1*u, 99.9}, {3 + 2400*u, 2500}, {mostPlaces - 1, -7.5}, {mostPlaces - 1 - 0.5*u, -8},
+	} {
+		assert.InDelta(t, c.want, s.at(c.place), 1e-9, "%d", c.place)
+	}
+	assert.True(t, math.IsNaN(s.at(5+u)))
+}
+
 func TestDrawingsAllocateNothing(t *testing.T) {
 	for _, c := range []struct {
 		text  string
