@@ -135,14 +135,17 @@ func drawClamp(s *sketch) {
 	if n[clampOn] != 0 {
 		n[lacks] = float64(s.st.Needs(calc.ClampFirst))
 	}
+	m, unit := &s.marks, s.shownIn(calc.ClampFirst)
+	m.k, m.unit, m.from = k, unit.ToSI(1), math.Max(12, clampFace-zero*k)
+	m.start = unit.FromSI(zero) + (m.from-clampFace)/(k*m.unit)
+	m.end = unit.FromSI(zero) + (312-clampFace)/(k*m.unit)
 	if n[clampMarks] == rule {
-		s.mark(k, zero)
+		s.mark(unit.Factor == inch)
 	}
-	m := &s.marks
 	first := math.Ceil(m.start/m.step - 1e-9)
 	for i := range mostNumbers {
 		number := (first + float64(i)) * m.step
-		x := clampFace + (m.unit.ToSI(number)-zero)*k + n[clampMarks] - rule
+		x := clampFace + (unit.ToSI(number)-zero)*k + n[clampMarks] - rule
 		at := clampNumbers + 3*i
 		n[at], n[at+1] = x+where(m.end-number), number
 		n[at+2] = math.Min(m.room, 2*math.Min(x-margin, 320-margin-x))
@@ -167,68 +170,60 @@ func (s *sketch) holes() {
 	}
 }
 
-// marks is how a rule is divided, in the unit of the gaps.
+// marks is how a rule or an axis is divided.
 type marks struct {
-	unit        *quantity.Unit
-	step        float64 // from number to number
-	ticks       int     // between them
-	start, end  float64 // of the rule
-	decimals    int
-	room        float64 // for a number, in the drawing
-	from, to, k float64 // in the drawing: its ends, and units to the metre
+	start, end float64 // in its own unit
+	from       float64 // where it starts in the drawing
+	unit, k    float64 // one of the unit in SI, and that in the drawing
+	step       float64 // from number to number
+	ticks      float64 // between them
+	room       float64 // for a number, in the drawing
+	decimals   int
 }
 
-// mark divides the rule for a drawing of k units to the metre with the fixed jaw at zero (m): so many numbers as there is room for.
-func (s *sketch) mark(k, zero float64) {
+// mark divides a rule whose start, end and scale are set, in so many numbers as there is room for; inches are divided in halves.
+func (s *sketch) mark(inches bool) {
 	m := &s.marks
-	m.unit, m.k = s.shownIn(calc.ClampFirst), k
-	m.from = math.Max(12, clampFace-zero*k)
-	m.to = 312
-	each := k * m.unit.ToSI(1) // units to one of the unit
-	at := m.unit.FromSI(zero)
-	m.start, m.end = at+(m.from-clampFace)/each, at+(m.to-clampFace)/each
-	m.room = 38
-	n, first := len(s.b), 1
+	n, each, room, step, decimals, first := len(s.b), m.k*m.unit, 38.0, 0.0, 0, 0
 	for range 3 {
-		m.step, first = above(m.room / each)
-		m.ticks = 10
-		if m.unit.Factor == inch && m.step <= 1 {
-			for m.step = 1; m.step/2 >= m.room/each; {
-				m.step /= 2
+		step, first = above(room / each)
+		if inches && step <= 1 {
+			first = 8
+			for step = 1; step/2 >= room/each; {
+				step /= 2
 			}
-			m.ticks = 8
 		}
-		m.decimals = 0
-		for x := m.step; math.Abs(x-math.Round(x)) > 1e-6*x && m.decimals < 12; x *= 10 {
-			m.decimals++
+		decimals = 0
+		for x := step; math.Abs(x-math.Round(x)) > 1e-6*x && decimals < 12; x *= 10 {
+			decimals++
 		}
-		s.decimals(math.Floor(m.end/m.step)*m.step, m.decimals)
-		m.room = math.Max(m.room, wide(s.b[n:])+8)
+		s.decimals(math.Floor(m.end/step)*step, decimals)
+		room = math.Max(room, wide(s.b[n:])+8)
 		s.b = s.b[:n]
 	}
 	switch {
-	case m.ticks == 8:
-	case first == 5:
-		m.ticks = 5
 	case first == 2:
-		m.ticks = 4
-	case m.step*each < 50:
-		m.ticks = 2
+		first = 4
+	case first == 1 && step*each < 50:
+		first = 2
+	case first == 1:
+		first = 10
 	}
+	m.step, m.ticks, m.room, m.decimals = step, float64(first), room, decimals
 }
 
 // inch is one in metres, exact by definition: the yard and pound agreement of 1959.
 const inch = 0.0254
 
-// ruler draws the rule with its marks, from the line y down.
+// ruler draws the rule with its marks, from a line y down.
 func (s *sketch) ruler() {
 	m, y := &s.marks, s.a[0]
-	s.stroke(m.from, y, m.to, y)
-	tick := m.step / float64(m.ticks)
+	s.stroke(m.from, y, m.from+(m.end-m.start)*m.unit*m.k, y)
+	tick := m.step / m.ticks
 	for i := math.Ceil(m.start/tick - 1e-9); i*tick <= m.end && i-m.start/tick < 200; i++ {
-		x := m.from + (i*tick-m.start)*m.unit.ToSI(1)*m.k
+		x := m.from + (i*tick-m.start)*m.unit*m.k
 		long := 5.0
-		if whole := i / float64(m.ticks); whole == math.Floor(whole) {
+		if whole := i / m.ticks; whole == math.Floor(whole) {
 			long = 10
 		}
 		s.stroke(x, y, x, y+long)
