@@ -67,7 +67,10 @@ var Drawings = [...]Drawing{
 
 // drawings appends the slots of every drawing.
 func (w *writer) drawings() {
-	s := sketch{writer: *w}
+	s := sketch{writer: *w, hand: 1}
+	if w.st.Plan.Hand == calc.HandS {
+		s.hand = -1
+	}
 	drawFibre(&s)
 	drawHang(&s)
 	drawCut(&s)
@@ -91,6 +94,7 @@ type sketch struct {
 	sum     float64           // of them
 	text    int               // the number behind the x of the text at hand
 	width   float64           // of the path's stroke, where it is as the plan says
+	hand    float64           // 1 where the twist is Z and −1 where it is S: a coil that coils by itself has the hand of its twist
 	coils   [coilStates]helix // in the drawing, the same turns of each
 	turns   int
 	thick   float64 // their fibre
@@ -184,7 +188,7 @@ const (
 func (s *sketch) coil() {
 	x, y, radius, turns, side := s.a[0], s.a[1], s.a[3], int(s.a[4]), int(s.a[5])
 	half := s.a[2] / s.a[4] / 2
-	if radius *= s.hand(); !s.upright { // to be upright changes places of x and y, and so turns the hand around
+	if radius *= s.hand; !s.upright { // to be upright changes places of x and y, and so turns the hand around
 		radius = -radius
 	}
 	if side == nearSide|farSide {
@@ -205,16 +209,6 @@ func (s *sketch) coil() {
 			s.to('l', at+2*half, y+radius)
 		}
 	}
-}
-
-// hand returns 1 where the twist is Z and −1 where it is S: a coil that coils by itself has the hand of its twist.
-//
-//go:noinline
-func (s *sketch) hand() float64 {
-	if s.st.Plan.Hand == calc.HandS {
-		return -1
-	}
-	return 1
 }
 
 // helix is a coil in the drawing round the upright line x, its lowest turn beginning at the height foot. One without a pitch is not drawn.
@@ -251,7 +245,7 @@ func (s *sketch) tube() {
 		switch {
 		case s.thick < thin && (part == tubesEnds || past > 0) || !(c.pitch > 0):
 		case part == tubesEnds:
-			x := c.x - c.radius*s.hand()
+			x := c.x - c.radius*s.hand
 			s.circle(x, c.foot, s.thick/2)
 			s.circle(x, c.foot-float64(s.turns)*c.pitch, s.thick/2)
 		case part == tubesClash:
@@ -284,7 +278,7 @@ const (
 //
 //go:noinline
 func (s *sketch) crossings(c helix, n int, past float64) {
-	radius, y := c.radius*s.hand(), c.foot
+	radius, y := c.radius*s.hand, c.foot
 	ease := (0.5 - 1/math.Pi) * c.pitch
 	for range n {
 		s.to('m', c.x-radius, y+past)

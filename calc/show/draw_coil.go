@@ -128,7 +128,7 @@ func drawCoil(s *sketch) {
 	}
 
 	c, closed := &s.coils[1], &s.coils[2]
-	hand, side := s.hand(), c.radius+s.thick/2
+	hand, side := s.hand, c.radius+s.thick/2
 	room := c.foot - closed.foot
 	travels := where(room - 8)
 	n[coilTravels] = travels

@@ -82,7 +82,7 @@ func TestCoilProportions(t *testing.T) {
 
 // The one curve from turn to turn is within a hundredth of the radius of the helix seen from the side.
 func TestCrossingIsAHelix(t *testing.T) {
-	s := sketch{writer: writer{st: start(t)}}
+	s := sketch{writer: writer{st: start(t)}, hand: 1}
 	s.crossings(helix{0, 0, 10000, 4000}, 1, 0)
 	c := follow(t, string(s.b)).curves[0]
 	for u := 0.0; u <= 1; u += 0.01 {
@@ -176,7 +176,7 @@ func BenchmarkCoil(b *testing.B) {
 	for _, text := range []string{"", "coil.index=5&coil.pitch=1.2 mm", "coil.pitch=0.3 mm"} {
 		b.Run(text, func(b *testing.B) {
 			st, _ := draw(b, text)
-			s := sketch{writer: writer{english(), st, make([]byte, 0, 1<<16)}}
+			s := sketch{writer: writer{english(), st, make([]byte, 0, 1<<16)}, hand: 1}
 			b.ReportAllocs()
 			for b.Loop() {
 				s.b = s.b[:0]

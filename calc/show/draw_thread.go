@@ -136,7 +136,7 @@ func drawThread(s *sketch) {
 	if coiled != 0 {
 		s.thick = 0
 	}
-	n[threadCoilX], n[threadCoilFoot] = 14-s.hand()*mean*k/2, s.coils[0].foot
+	n[threadCoilX], n[threadCoilFoot] = 14-s.hand*mean*k/2, s.coils[0].foot
 
 	piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
 	n[threadHeld] = where(last - 1e-12)

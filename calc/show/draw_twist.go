@@ -81,7 +81,7 @@ func drawTwist(s *sketch) {
 	)
 	p, o := &s.st.Plan, &s.st.Out
 	var n numbers
-	angle, hand := float64(p.Bias), s.hand()
+	angle, hand := float64(p.Bias), s.hand
 	on := where(angle-1e-9) + where(math.Pi/2-angle) + 0*float64(p.Thickness)
 	sin, cos := math.Sincos(angle + on)
 	ease := reach * 4 / 3 * math.Tan(angle/4)
@@ -119,7 +119,7 @@ func (s *sketch) slants() {
 	// As many lines side by side as the eye parts.
 	lines := math.Max(1, math.Min(6, math.Round(pitch/28)))
 	apart := math.Max(pitch/lines, 9)
-	rise, hand := pitch/(2*math.Pi), s.hand() // to the radian
+	rise, hand := pitch/(2*math.Pi), s.hand // to the radian
 	for at := top - math.Floor(pitch/4/apart)*apart; at <= foot+pitch/4; at += apart {
 		from := math.Max(-math.Pi/2, (at-foot)/rise)
 		to := math.Min(math.Pi/2, (at-top)/rise)

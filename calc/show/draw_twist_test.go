@@ -59,7 +59,7 @@ func TestTwistProportions(t *testing.T) {
 
 // One turn of a surface helix is π × thickness ÷ tan of the bias angle long: with one line on the fibre, they are as far apart.
 func TestSlantsPitch(t *testing.T) {
-	s := sketch{writer: writer{st: start(t)}}
+	s := sketch{writer: writer{st: start(t)}, hand: 1}
 	for _, pitch := range []float64{20, 30, 41} {
 		s.b, s.x, s.y = nil, 0, 0
 		s.a = [8]float64{50, 0, 100, 20, pitch}
