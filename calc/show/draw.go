@@ -233,10 +233,10 @@ func (s *sketch) tube() {
 	part := int(s.a[0])
 	width, past := s.thick+outline, 0.0
 	if s.thick < thin {
-		width = math.Max(s.thick, 1)
+		width = max(s.thick, 1)
 	}
 	if part == tubesFarInside || part == tubesNearInside {
-		width, past = math.Max(s.thick-outline, 0), 0.6
+		width, past = max(s.thick-outline, 0), 0.6
 	}
 	if part != tubesEnds && part != tubesClash {
 		s.width = width
@@ -251,7 +251,7 @@ func (s *sketch) tube() {
 		case part == tubesClash:
 			// The edges of turns that would lie in each other: they show through each other.
 			if s.n[coilClash+i] == 0 {
-				edge, foot := math.Min(c.along(s.thick)/2, 16), c.foot
+				edge, foot := min(c.along(s.thick)/2, 16), c.foot
 				for _, by := range [2]float64{edge, -edge} {
 					c.foot = foot + by
 					s.crossings(c, s.turns, 0)

@@ -136,7 +136,7 @@ func drawClamp(s *sketch) {
 		n[lacks] = float64(s.st.Needs(calc.ClampFirst))
 	}
 	m, unit := &s.marks, s.shownIn(calc.ClampFirst)
-	m.k, m.unit, m.from = k, unit.ToSI(1), math.Max(12, clampFace-zero*k)
+	m.k, m.unit, m.from = k, unit.ToSI(1), max(12, clampFace-zero*k)
 	m.start = unit.FromSI(zero) + (m.from-clampFace)/(k*m.unit)
 	m.end = unit.FromSI(zero) + (312-clampFace)/(k*m.unit)
 	if n[clampMarks] == rule {
@@ -148,7 +148,7 @@ func drawClamp(s *sketch) {
 		x := clampFace + (unit.ToSI(number)-zero)*k + n[clampMarks] - rule
 		at := clampNumbers + 3*i
 		n[at], n[at+1] = x+where(m.end-number), number
-		n[at+2] = math.Min(m.room, 2*math.Min(x-margin, 320-margin-x))
+		n[at+2] = min(m.room, 2*min(x-margin, 320-margin-x))
 	}
 	s.n = n
 	s.draw(clampDrawing)
@@ -198,7 +198,7 @@ func (s *sketch) mark(inches bool) {
 			decimals++
 		}
 		s.decimals(math.Floor(m.end/step)*step, decimals)
-		room = math.Max(room, wide(s.b[n:])+8)
+		room = max(room, wide(s.b[n:])+8)
 		s.b = s.b[:n]
 	}
 	switch {

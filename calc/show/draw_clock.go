@@ -1,8 +1,6 @@
 package show
 
 import (
-	"math"
-
 	"twistbench/calc/quantity"
 	"twistbench/calc/timetable"
 )
@@ -74,7 +72,7 @@ func drawClock(s *sketch) {
 		every *= 2
 	}
 	apart := float64(every) * k
-	n[clockScale], n[clockRow], n[clockHigh], n[clockWork] = k, row, math.Min(row*0.6, 56), float64(work)
+	n[clockScale], n[clockRow], n[clockHigh], n[clockWork] = k, row, min(row*0.6, 56), float64(work)
 	n[clockEvery], n[clockRoom] = apart, apart-6
 	n[clockEnd] = clockLeft + (float64(work)+0.5)*k + only(work > 0)
 	for i := range mostHours {
@@ -105,7 +103,7 @@ func (s *sketch) timed() {
 		case st.Do.Oven():
 			s.box(x, y, w, h)
 			for at := 8.0; st.Do.Holds() && at < w+h; at += 8 {
-				s.stroke(x+math.Max(at-h, 0), y+math.Min(at, h), x+math.Min(at, w), y+math.Max(at-w, 0))
+				s.stroke(x+max(at-h, 0), y+min(at, h), x+min(at, w), y+max(at-w, 0))
 			}
 		}
 	}

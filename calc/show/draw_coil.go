@@ -113,10 +113,10 @@ func drawCoil(s *sketch) {
 		shown := where(thick-1e-12) + where(c.radius-1e-12) + where(c.pitch-1e-12)
 		n[coilShown+i], n[coilClash+i] = shown, shown+where(0.99*c.along(thick)-c.pitch)
 		if shown == 0 {
-			widest, tallest = math.Max(widest, 2*c.radius), math.Max(tallest, c.pitch)
+			widest, tallest = max(widest, 2*c.radius), max(tallest, c.pitch)
 		}
 	}
-	k := only(widest > 0) + math.Min(across/(widest+thick), high/(many*tallest+thick)) // units to the metre
+	k := only(widest > 0) + min(across/(widest+thick), high/(many*tallest+thick)) // units to the metre
 	s.thick = thick * k
 	if k != k {
 		s.thick = 0

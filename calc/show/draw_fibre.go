@@ -181,7 +181,7 @@ func drawFibre(s *sketch) {
 		b.add(int(yn), yd*k, x, y+r-(most-main)*k/2)
 		at, half = b.y[b.main], b.r[b.main]
 		n[fibreYarnX], n[fibreYarnLow], n[fibreYarnHigh] = b.x[b.main], at-half, at+half
-		n[fibreYarnAt] = math.Max(60, math.Min(at, y+r-8))
+		n[fibreYarnAt] = max(60, min(at, y+r-8))
 	}
 	n[fibreMany] = 0*k + where(longest(count, yn)-mostStrands-1)
 	s.n = n
@@ -209,7 +209,7 @@ func (s *sketch) strands() {
 				if dy > b.r[j]-0.05 || b.x[j] > x-1e-9 || j == i {
 					continue
 				}
-				end = math.Max(end, b.x[j]+math.Sqrt(b.r[j]*b.r[j]-dy*dy))
+				end = max(end, b.x[j]+math.Sqrt(b.r[j]*b.r[j]-dy*dy))
 			}
 			if x-end > r {
 				s.stroke(x, edge, end, edge)
@@ -234,7 +234,7 @@ func (s *sketch) cuts() {
 		middle := y - lean*x
 		for c := math.Ceil((middle-r*math.Sqrt2)/apart) * apart; c < middle+r*math.Sqrt2; c += apart {
 			off := (c - middle) / 2
-			half := math.Sqrt(math.Max(r*r-2*off*off, 0)) / math.Sqrt2
+			half := math.Sqrt(max(r*r-2*off*off, 0)) / math.Sqrt2
 			if half < 1 {
 				continue
 			}

@@ -112,9 +112,9 @@ func drawHang(s *sketch) {
 	n[hangWeighs], n[hangWide], n[hangHigh], n[hangOver], n[hangOverThen] = 0*float64(p.Mass), w, h, top, over
 	n[hangLeft], n[hangRight], n[hangLeftThen], n[hangRightThen] = 100-w/2, 100+w/2, 214-w/2, 214+w/2
 
-	y := math.Max((hangTop+end)/2, hangTop+18)
+	y := max((hangTop+end)/2, hangTop+18)
 	n[hangCutAt] = y + where(top-y-18)
-	y = math.Max(hangTop+tail+coiled/2, hangTop+18)
+	y = max(hangTop+tail+coiled/2, hangTop+18)
 	n[hangCoilAt], n[hangNameAt] = y+where(over-y), y+where(over-y-16)
 	n[hangRiseAt] = under - rise/2 + 5 + where(rise-20)
 	room := hangFoot - under
@@ -135,7 +135,7 @@ func block(mass, kilo, most, room float64) (w, h float64) {
 		return 0, 0
 	}
 	side := kilo * math.Cbrt(mass)
-	h = math.Max(math.Min(side, room), 3)
-	w = math.Max(3, math.Min(math.Sqrt(side*side*side/h), most))
+	h = max(min(side, room), 3)
+	w = max(3, min(math.Sqrt(side*side*side/h), most))
 	return w, h
 }

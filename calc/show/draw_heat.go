@@ -1,8 +1,6 @@
 package show
 
 import (
-	"math"
-
 	"twistbench/calc"
 )
 
@@ -55,7 +53,7 @@ func drawHeat(s *sketch) {
 	var n numbers
 	// Where they are along the bar, at its end for what lies beyond.
 	for i, t := range [...]float64{set, peak, melt} {
-		n[heatSet+i] = left + (math.Max(coldRoom, math.Min(t, top))-coldRoom)*k
+		n[heatSet+i] = left + (max(coldRoom, min(t, top))-coldRoom)*k
 	}
 	n[heatPeak], n[heatMelts] = 0*peak, 0*melt
 	n[heatHot] += only(n[heatHot] > n[heatSet])
@@ -71,7 +69,7 @@ func drawHeat(s *sketch) {
 	} {
 		low, high := span[0], span[1]
 		at := heatSpans + heatSpan*i
-		from, to := left+(math.Max(low, coldRoom)-coldRoom)*k+where(high-low-1e-9)+where(high-coldRoom-1e-9)+where(top-high), left+(high-coldRoom)*k
+		from, to := left+(max(low, coldRoom)-coldRoom)*k+where(high-low-1e-9)+where(high-coldRoom-1e-9)+where(top-high), left+(high-coldRoom)*k
 		n[at], n[at+1], n[at+2], n[at+3], n[at+4] = from, to, (from+to)/2, low, high
 	}
 	s.n = n

@@ -124,7 +124,7 @@ func (s *sketch) steps(at []place) {
 			s.stroke(a[0], a[2]-a[3], a[0], a[2]+a[3])
 			s.stroke(a[1], a[2]-a[3], a[1], a[2]+a[3])
 		case arrow:
-			head := math.Max(-5, math.Min(5, a[1]-a[0]))
+			head := max(-5, min(5, a[1]-a[0]))
 			s.stroke(a[0], a[2]-3, a[0], a[2]+3)
 			s.stroke(a[0], a[2], a[1], a[2])
 			s.stroke(a[1]-head, a[2]-math.Abs(head)*0.6, a[1], a[2])

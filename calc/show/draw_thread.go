@@ -114,12 +114,12 @@ func drawThread(s *sketch) {
 	w, h := block(float64(p.Mass), 24, 25, 120)
 	// Wider than the gutter it grows downwards.
 	if side := 24 * math.Cbrt(float64(p.Mass)); side > 25 {
-		h = math.Min(side*side*side/(w*w), 120)
+		h = min(side*side*side/(w*w), 120)
 	}
 	n[threadMassX], n[threadMassW], n[threadMassH] = 14-w/2+0*float64(p.Mass), w, h
 
 	length, tail := float64(o.Length), float64(p.Tail)
-	tie := math.Min(tail/length, 0.5) * 280
+	tie := min(tail/length, 0.5) * 280
 	n[threadCut], n[threadTie1], n[threadTie2] = where(length-1e-9)+0*tail, 48+tie, 328-tie
 
 	angle := float64(p.Bias)
@@ -130,8 +130,8 @@ func drawThread(s *sketch) {
 	coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)
 	n[threadCoil] = coiled
 	k := coiled + across/(mean+thick) // units to the metre
-	many := math.Max(1, math.Min(most, math.Floor(high/(pitch*k))))
-	k = math.Min(k, high/pitch)
+	many := max(1, min(most, math.Floor(high/(pitch*k))))
+	k = min(k, high/pitch)
 	s.turns, s.thick, s.coils = int(many), thick*k, [coilStates]helix{{14, 40 + many*pitch*k, mean * k / 2, pitch * k}}
 	if coiled != 0 {
 		s.thick = 0

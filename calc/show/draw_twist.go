@@ -117,18 +117,18 @@ func drawTwist(s *sketch) {
 func (s *sketch) slants() {
 	x, top, foot, radius, pitch := s.a[0], s.a[1], s.a[2], s.a[3], s.a[4]
 	// As many lines side by side as the eye parts.
-	lines := math.Max(1, math.Min(6, math.Round(pitch/28)))
-	apart := math.Max(pitch/lines, 9)
+	lines := max(1, min(6, math.Round(pitch/28)))
+	apart := max(pitch/lines, 9)
 	rise, hand := pitch/(2*math.Pi), s.hand // to the radian
 	for at := top - math.Floor(pitch/4/apart)*apart; at <= foot+pitch/4; at += apart {
-		from := math.Max(-math.Pi/2, (at-foot)/rise)
-		to := math.Min(math.Pi/2, (at-top)/rise)
+		from := max(-math.Pi/2, (at-foot)/rise)
+		to := min(math.Pi/2, (at-top)/rise)
 		if to-from < 0.01 {
 			continue
 		}
 		s.to('m', x+hand*radius*math.Sin(from), at-from*rise)
 		// A piece on either side of the middle: cubic curves with the slopes of the helix at both ends.
-		for _, end := range [2]float64{math.Min(to, 0), to} {
+		for _, end := range [2]float64{min(to, 0), to} {
 			if part := (end - from) / 3; part > 0 {
 				sin, cos := math.Sincos(from)
 				endSin, endCos := math.Sincos(end)
