@@ -143,7 +143,7 @@ func drawCoil(s *sketch) {
 	n[coilMiddle], n[coilLeft], n[coilEdge] = middle, c.x-side, middle+hand*c.pitch/4
 	n[coilNearX], n[coilNearY] = c.x-0.7*c.radius, middle+hand*c.pitch*0.123
 	x, y := c.pitch/(2*math.Pi), hand*c.radius
-	long := math.Hypot(x, y)
+	long := math.Sqrt(x*x + y*y)
 	for i := coilGaps; i < coilShown; i += 4 {
 		far := gap + math.Copysign(9, gap)
 		n[i], n[i+1], n[i+2], n[i+3] = c.x+x/long*far, middle+y/long*far, c.x+x/long*gap, middle+y/long*gap
@@ -177,5 +177,6 @@ func drawCoil(s *sketch) {
 
 // along returns how far a length across the fibre of a coil reaches along its axis.
 func (c *helix) along(across float64) float64 {
-	return across * math.Hypot(1, c.pitch/(2*math.Pi*c.radius))
+	rise := c.pitch / (2 * math.Pi * c.radius)
+	return across * math.Sqrt(1+rise*rise)
 }
