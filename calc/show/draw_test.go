@@ -742,6 +742,14 @@ func TestBundleFitsItsEnvelope(t *testing.T) {
 	}
 }
 
+// From a milligram to a thousand tons, as the library has it.
+func TestCubeRoot(t *testing.T) {
+	for _, x := range []float64{1e-6, 1e-3, 0.2, 0.368, 1, 8, 12, 1000, 1e6} {
+		assert.InEpsilon(t, math.Cbrt(x), cubeRoot(x), 1e-14, "%g", x)
+	}
+	assert.True(t, math.IsNaN(cubeRoot(math.NaN())))
+}
+
 func TestAbove(t *testing.T) {
 	for _, c := range []struct {
 		x, want float64

@@ -113,7 +113,7 @@ func drawThread(s *sketch) {
 
 	w, h := block(float64(p.Mass), 24, 25, 120)
 	// Wider than the gutter it grows downwards.
-	if side := 24 * math.Cbrt(float64(p.Mass)); side > 25 {
+	if side := 24 * cubeRoot(float64(p.Mass)); side > 25 {
 		h = min(side*side*side/(w*w), 120)
 	}
 	n[threadMassX], n[threadMassW], n[threadMassH] = 14-w/2+0*float64(p.Mass), w, h
