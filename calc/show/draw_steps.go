@@ -95,7 +95,11 @@ func (s *sketch) steps(at []place) {
 	for len(at) > 0 {
 		step := at[0]
 		at = s.take(at[1:], int(places[step&31]))
-		skip = skip && step != instead || step == when && s.sum != 0 || !skip && step == instead
+		if step == when && s.sum != 0 {
+			skip = true
+		} else if step == instead {
+			skip = !skip
+		}
 		if skip || !known(s.sum) {
 			continue
 		}
