@@ -17,11 +17,7 @@ type drill struct {
 const longPause = 60e3
 
 func (a *app) tapped() error {
-	performance, err := a.window.Get("performance")
-	if err != nil {
-		return err
-	}
-	v, err := performance.Call("now")
+	v, err := a.window("performance").Call("now")
 	if err != nil {
 		return err
 	}
