@@ -41,7 +41,10 @@ func third(p *Plan) {
 }
 
 // narrow reports whether the mean diameter is under the thickness of the fibre.
-func narrow(p *Plan) bool { return p.Mean < p.Thickness*(1-1e-9) }
+func narrow(p *Plan) bool { return p.Mean < p.Thickness*justUnder }
+
+// justUnder is the share of a length that is surely less than it, whatever was rounded.
+const justUnder = 1 - 1e-9
 
 func coilResults(p *Plan, r *Results) {
 	r.CoilAngle = craft.PitchAngle(p.Mean, p.Pitch)
