@@ -105,15 +105,3 @@ var (
 	rodTouching     = Working{Method: "touching", Source: &craft.Geometry, Terms: []ID{CoilRodMean, CoilRodPitch, TwistThickness}}
 	loadIndexBand   = Working{Method: "index-band", Source: &craft.SelfCoil, Terms: []ID{HangStress}}
 )
-
-func meanOfOthers(p *Plan) *Working {
-	return either(known(p.Measured), &meanOfMeasured, &meanOfPlanned)
-}
-
-func pitchOfOthers(p *Plan) *Working {
-	return either(known(p.Measured), &pitchOfMeasured, &pitchOfPlanned)
-}
-
-func pitchOfCountWorking(p *Plan) *Working {
-	return either(p.Given[LengthGroup].Has(CutPrecursor) && !known(p.Measured) && !p.Given[ShapeGroup].Has(CutRatio), &pitchOfTurn, &pitchOfCounted)
-}

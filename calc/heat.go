@@ -89,16 +89,3 @@ var (
 		{Method: "book-value", Source: &craft.Memory},
 	}
 )
-
-func dialWorking(p *Plan) *Working {
-	return either(oven(&p.Heat).N == 0, &dialAsWanted, &dialOfLine)
-}
-
-// ovenWorking says where the line of the oven is from: its middle and its slope.
-func ovenWorking(p *Plan) *Working {
-	return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
-}
-
-func heatTimeWorking(p *Plan) *Working {
-	return either(p.Stages == StagesOne, &oneStaged, &twoStaged)
-}
