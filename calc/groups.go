@@ -42,7 +42,9 @@ type Member struct {
 type Givens [2]ID
 
 // Has reports whether id is one of the givens.
-func (g Givens) Has(id ID) bool { return id != None && (g[0] == id || g[1] == id) }
+//
+//go:noinline
+func (g *Givens) Has(id ID) bool { return id != None && (g[0] == id || g[1] == id) }
 
 // open reports whether a group has room for id as one more given: too few are, and none says the same fact.
 func (g Givens) open(group *Group, id ID) bool {
@@ -58,6 +60,8 @@ func (g Givens) open(group *Group, id ID) bool {
 func (g *Group) Free() int { return max(1, len(g.Facts)-1) }
 
 // Fact returns which fact of the group a field says.
+//
+//go:noinline
 func (g *Group) Fact(id ID) int {
 	for i := range g.Facts {
 		for j := range g.Facts[i].Members {
@@ -237,6 +241,8 @@ func fromHub(p *Plan, id ID) {
 }
 
 // GroupOf returns the group that a field belongs to.
+//
+//go:noinline
 func GroupOf(id ID) (g GroupID, ok bool) {
 	if id.IsField() && groupOf[id] != 0 {
 		return groupOf[id] - 1, true

@@ -329,6 +329,8 @@ var places = [NumIDs]place{
 }
 
 // KindOf returns the kind of a number; nil for a choice of masses.
+//
+//go:noinline
 func KindOf(id ID) *quantity.Kind { return *kindsOf[places[id].kind] }
 
 // Value returns where the state keeps a number; the zero Ref for a choice of masses.
@@ -338,6 +340,8 @@ func (st *State) Value(id ID) quantity.Ref {
 }
 
 // Value returns where the plan keeps a field, or one of the few answers that it holds.
+//
+//go:noinline
 func (p *Plan) Value(id ID) quantity.Ref {
 	at := &places[id]
 	return quantity.RefTo(*kindsOf[at.kind], unsafe.Add(unsafe.Pointer(p), uintptr(at.at)-inPlan))

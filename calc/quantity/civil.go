@@ -70,6 +70,8 @@ func (d Day) Week() (year, week int) {
 }
 
 // Quotient divides by a number over 0, down also below 0.
+//
+//go:noinline
 func Quotient(n, by int) int {
 	q := n / by
 	if n%by < 0 {

@@ -51,6 +51,7 @@ func (p *parser) space() {
 	}
 }
 
+//go:noinline
 func isLine(r rune) bool { return r == '\n' || r == '\r' || r == '\v' || r == '\f' }
 
 // startsNumber says whether an unsigned number is written at i.
@@ -164,6 +165,7 @@ func (p *parser) thousand(i int) bool {
 	return !isDigit(r) && !isSlash(r)
 }
 
+//go:noinline
 func isSlash(r rune) bool { return r == '/' || r == '\u2044' || r == '\u2215' }
 
 // number reads a number: a sign if allowed, digits with their marks, then an
@@ -246,6 +248,8 @@ func (p *parser) unsigned(start int) float64 {
 }
 
 // without takes the mark at i out of the other reading.
+//
+//go:noinline
 func (p *parser) without(i int) {
 	if p.cut == 0 {
 		p.other = p.s

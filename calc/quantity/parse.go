@@ -221,6 +221,8 @@ func (p *parser) match(k *Kind) *Unit {
 }
 
 // isQuote: the signs of feet and inches, which stand right behind a number.
+//
+//go:noinline
 func isQuote(r rune) bool {
 	switch r {
 	case '"', '″', '”', '\'', '′', '’':

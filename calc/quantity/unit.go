@@ -330,7 +330,7 @@ func Trim(text string) string {
 	for i := 0; i < len(text); {
 		r, n := utf8.DecodeRuneInString(text[i:])
 		i += n
-		if !isSpace(r) {
+		if r > ' ' && r < utf8.RuneSelf || !isSpace(r) {
 			end = i
 		}
 	}
@@ -340,7 +340,7 @@ func Trim(text string) string {
 func skipSpace(s string, i int) int {
 	for i < len(s) {
 		r, n := utf8.DecodeRuneInString(s[i:])
-		if !isSpace(r) {
+		if r > ' ' && r < utf8.RuneSelf || !isSpace(r) {
 			break
 		}
 		i += n
@@ -359,16 +359,17 @@ func lower(r rune) rune {
 	return r
 }
 
-func isDigit(r rune) bool  { return r >= '0' && r <= '9' }
+func isDigit(r rune) bool { return r >= '0' && r <= '9' }
+
+//go:noinline
 func isLetter(r rune) bool { return lower(r) >= 'a' && lower(r) <= 'z' }
 
 func isTimes(r rune) bool { return r == 'x' || r == 'X' || r == '×' || r == '*' }
 
 // isSpace: the common spaces, with the ones that typesetting puts into numbers.
-func isSpace(r rune) bool { return (r <= ' ' || r > '~') && isBlank(r) }
-
+//
 //go:noinline
-func isBlank(r rune) bool {
+func isSpace(r rune) bool {
 	switch r {
 	case ' ', '\t', '\n', '\r', '\v', '\f', '\u00a0', '\u2007', '\u2009', '\u200a', '\u202f':
 		return true
