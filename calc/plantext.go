@@ -9,6 +9,8 @@ import (
 
 // Fault is a problem of one entry of a plan text.
 type Fault struct {
+	_ [0]func() // faults are not compared
+
 	Key string
 	Problem
 	With ID // the field that says the same thing, for SaidTwice

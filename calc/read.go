@@ -28,6 +28,8 @@ const (
 
 // Problem is a text that was not taken, and why. The zero Problem is none.
 type Problem struct {
+	_ [0]func() // problems are not compared
+
 	Reason Reason
 	Part   string  // the part of the text that is to blame
 	Limit  float64 // SI; the limit that was passed, for TooLow and TooHigh

@@ -25,6 +25,8 @@ var (
 
 // ParseError says which part of a text can't be read, and why.
 type ParseError struct {
+	_ [0]func() // these are not compared
+
 	Kind *Kind
 	Text string // the whole text
 	Part string // the part that is wrong
