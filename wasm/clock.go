@@ -64,21 +64,21 @@ func (a *app) tick() {
 }
 
 // timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
-func (a *app) timed(do string) {
-	r, missing := a.display.Run(do == "start")
+func (a *app) timed(do deed) {
+	r, missing := a.display.Run(do == doStart)
 	if r == nil {
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
 		a.put(key, focus, "")
 		return
 	}
-	if do == "start-at" && a.display.Past() {
+	if do == doStartAt && a.display.Past() {
 		a.tell("clock.past", "")
 		a.put(calc.ClockTime.Key(), focus, "")
 		return
 	}
 	r.Name = calc.Clean(a.name)
-	if do == "calendar" {
+	if do == doCalendar {
 		a.file(r)
 		return
 	}
@@ -113,24 +113,24 @@ func (a *app) keepRun(i int) {
 }
 
 // onCard is a tap on a button of a card.
-func (a *app) onCard(h *happening) {
+func (a *app) onCard(h *happening, do deed) {
 	i := int(h.key[0] - '0')
 	r := a.clock.runs[i]
 	by := 0
-	switch h.do {
-	case "file":
+	switch do {
+	case doFile:
 		a.file(r)
-	case "seen":
+	case doSeen:
 		r.Seen = a.display.Now
-	case "late-1":
+	case doLate1:
 		by = 1
-	case "late-5":
+	case doLate5:
 		by = 5
-	case "late-15":
+	case doLate15:
 		by = 15
-	case "early-5":
+	case doEarly5:
 		by = -5
-	case "stop":
+	case doStop:
 		r.Off = !r.Off
 	}
 	r.Late(a.display.Now, by*60)

@@ -104,15 +104,6 @@ func (a *app) called(why reason, args []safejs.Value) {
 	a.report()
 }
 
-// on lets what happens to a target be answered.
-//
-//go:noinline
-func (a *app) on(target safejs.Value, names ...string) {
-	for _, name := range names {
-		a.call(target, "addEventListener", name, a.back[happened], true) // toggle does not bubble
-	}
-}
-
 // then lets a promise that is settled be answered, for one of two reasons.
 //
 //go:noinline

@@ -9,51 +9,109 @@ import (
 	"github.com/hack-pad/safejs"
 )
 
+// kind is a kind of events.
+type kind uint8
+
+const (
+	input kind = iota // of the document
+	change
+	focusout
+	click
+	toggle
+	keydown
+
+	storage // of the window
+	hashchange
+	tick
+	visibilitychange
+
+	controllerchange // of the service worker
+	updatefound
+	statechange
+)
+
+var kinds = [...]string{
+	input:            "input",
+	change:           "change",
+	focusout:         "focusout",
+	click:            "click",
+	toggle:           "toggle",
+	keydown:          "keydown",
+	storage:          "storage",
+	hashchange:       "hashchange",
+	tick:             "tick",
+	visibilitychange: "visibilitychange",
+	controllerchange: "controllerchange",
+	updatefound:      "updatefound",
+	statechange:      "statechange",
+}
+
+// place returns where a name stands in a list, -1 where it does not.
+//
+//go:noinline
+func place(names []string, name string) int {
+	for i := range names {
+		if names[i] == name {
+			return i
+		}
+	}
+	return -1
+}
+
+// on lets events that happen to a target be answered.
+//
+//go:noinline
+func (a *app) on(target safejs.Value, first, last kind) {
+	for ; first <= last; first++ {
+		a.call(target, "addEventListener", kinds[first], a.back[happened], true) // toggle does not bubble
+	}
+}
+
 func (a *app) listen() {
-	a.on(a.window("document"), "input", "change", "focusout", "click", "toggle", "keydown")
-	a.on(safejs.Global(), "storage", "hashchange", "tick", "visibilitychange")
+	a.on(a.window("document"), input, keydown)
+	a.on(safejs.Global(), storage, visibilitychange)
 }
 
 func (a *app) event(event safejs.Value) {
 	var h happening
 	a.gather(&h, event)
 	a.takeNow(&h)
-	switch h.kind {
-	case "input":
+	switch kind(place(kinds[:], h.kind)) {
+	case input:
 		a.input(&h)
-	case "change":
+	case change:
 		a.choice(&h)
-	case "focusout":
+	case focusout:
 		a.left(&h)
-	case "click":
+	case click:
 		a.tap(&h)
-	case "toggle":
+	case toggle:
 		if key, ok := quantity.CutSuffix(h.id, ":why"); ok {
 			a.display.Open[calc.Find(key)] = h.value != "" // only open ones are rendered
 			a.slots(&a.state)
 		}
-	case "keydown":
+	case keydown:
 		if h.value == "Escape" {
 			a.unbench()
 		}
-	case "storage":
+	case storage:
 		a.stored(h.value)
-	case "tick":
+	case tick:
 		a.tick()
-	case "visibilitychange":
+	case visibilitychange:
 		a.slots(&a.state) // other local clocks may hold than when it was hidden
 		a.tick()
-	case "hashchange":
+	case hashchange:
 		if link := linkOf(h.href); link != "" {
 			a.openLink(link)
 			a.opened()
 		}
-	case "updatefound":
-		a.worker.follow(a)
-	case "statechange":
-		a.worker.offer(a)
-	case "controllerchange":
+	case controllerchange:
 		a.worker.controlled(a)
+	case updatefound:
+		a.worker.follow(a)
+	case statechange:
+		a.worker.offer(a)
 	}
 }
 
@@ -150,59 +208,6 @@ func (a *app) choice(h *happening) {
 		a.slots(&a.state)
 	case "plan-list":
 		a.choose(h.value)
-	}
-}
-
-// tap is a tap on one of the page's buttons.
-func (a *app) tap(h *happening) {
-	switch h.do {
-	case "undo":
-		a.undo()
-	case "clear":
-		a.clear()
-	case "other":
-		key, _ := quantity.CutSuffix(h.id, ":other")
-		id := calc.Find(key)
-		a.take(id, a.display.Other(&a.state, id))
-		a.focus(key) // the button is gone
-	case "trial":
-		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
-	case "speed":
-		a.take(calc.TwistSpeed, string(a.display.Append(nil, &a.state, calc.TwistTimedSpeed)))
-	case "count":
-		if a.state.Text(calc.TwistCounted) != "" {
-			a.take(calc.TwistTurns, string(a.display.Append(nil, &a.state, calc.TwistOnset)))
-		}
-	case "tap":
-		a.err = a.tapped()
-	case "new":
-		a.open = ""
-		a.sheet = a.sheet.Anew()
-		a.history = calc.History{}
-		a.set("undo", disabled, true)
-		a.refresh()
-		a.keep()
-		a.tell("say.opened", a.name)
-	case "delete":
-		a.deletePlan()
-	case "link":
-		address, _ := quantity.Split(h.href, '#')
-		a.copy(address + "#" + calc.Link(&a.sheet))
-	case "summary":
-		a.copy(string(a.display.Summary(nil, &a.state, a.name)))
-	case "take":
-		a.worker.take(a)
-	case "bench":
-		a.openBench(h.key)
-	case "start", "start-at", "calendar":
-		a.timed(h.do)
-	case "seen", "late-1", "late-5", "late-15", "early-5", "stop", "file":
-		a.onCard(h)
-	case "invert":
-		a.inverted = !a.inverted
-		a.set("page", "data-invert", a.inverted)
-	case "unbench":
-		a.unbench()
 	}
 }
 

@@ -15,13 +15,13 @@ func (w *worker) start(a *app) {
 	if !there(container) {
 		return // opened from a file, or not over https: no worker
 	}
-	a.on(container, "controllerchange")
+	a.on(container, controllerchange, controllerchange)
 	a.then(a.call(container, "register", "sw.js"), registered, unregistered) // without it the page works, with a network
 }
 
 func (w *worker) registered(a *app, registration safejs.Value) {
 	w.registration = registration
-	a.on(registration, "updatefound")
+	a.on(registration, updatefound, updatefound)
 	w.follow(a)
 	w.offer(a)
 }
@@ -29,7 +29,7 @@ func (w *worker) registered(a *app, registration safejs.Value) {
 // follow watches a version that is being fetched.
 func (w *worker) follow(a *app) {
 	if fresh := a.get(w.registration, "installing"); there(fresh) {
-		a.on(fresh, "statechange")
+		a.on(fresh, statechange, statechange)
 	}
 }
 
