@@ -12,9 +12,9 @@ import (
 // clock is the timetables that were started, each with its entry on the shelf. What they show is worked out anew from the browser's clock at
 // every tick: a tick that comes late, or not at all while the page is hidden, makes nothing wrong.
 type clock struct {
-	runs       show.Runs
-	last, next []byte // slots
-	due        bool   // something needs hands
+	runs  show.Runs
+	shown shown
+	due   bool // something needs hands
 }
 
 const runPrefix = "twistbench/run/"
@@ -51,9 +51,8 @@ func runKey(i int) string { return runPrefix + decimal(i) }
 func (a *app) tick() {
 	c := &a.clock
 	var due string
-	c.next, due = a.display.Started(c.next[:0], &c.runs)
-	a.out = show.Changes(a.out, c.last, c.next)
-	c.last, c.next = c.next, c.last
+	c.shown.next, due = a.display.Started(c.shown.next[:0], &c.runs)
+	a.differ(&c.shown)
 	if c.due != (due != "") {
 		c.due = !c.due
 		a.put("say", text, due)
@@ -69,12 +68,12 @@ func (a *app) timed(do deed) {
 	if r == nil {
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
-		a.put(key, focus, "")
+		a.focus(key)
 		return
 	}
 	if do == doStartAt && a.display.Past() {
 		a.tell("clock.past", "")
-		a.put(calc.ClockTime.Key(), focus, "")
+		a.focus(calc.ClockTime.Key())
 		return
 	}
 	r.Name = calc.Clean(a.name)

@@ -77,18 +77,18 @@ func (a *app) tap(h *happening) {
 	case doOther:
 		key, _ := quantity.CutSuffix(h.id, ":other")
 		id := calc.Find(key)
-		a.take(id, a.display.Other(&a.state, id))
+		a.take(id, a.display.Other(&a.state, id), calc.None)
 		a.focus(key) // the button is gone
 	case doTrial:
-		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
+		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)), calc.None)
 	case doSpeed:
-		a.take(calc.TwistSpeed, string(a.display.Append(nil, &a.state, calc.TwistTimedSpeed)))
+		a.take(calc.TwistSpeed, string(a.display.Append(nil, &a.state, calc.TwistTimedSpeed)), calc.None)
 	case doCount:
 		if a.state.Text(calc.TwistCounted) != "" {
-			a.take(calc.TwistTurns, string(a.display.Append(nil, &a.state, calc.TwistOnset)))
+			a.take(calc.TwistTurns, string(a.display.Append(nil, &a.state, calc.TwistOnset)), calc.None)
 		}
 	case doTap:
-		a.err = a.tapped()
+		a.tapped()
 	case doNew:
 		a.open = ""
 		a.sheet = a.sheet.Anew()

@@ -34,6 +34,14 @@ func (e *edge) text(v safejs.Value) (s string) {
 	return s
 }
 
+// float returns what is a number.
+func (e *edge) float(v safejs.Value) (x float64) {
+	if e.err == nil {
+		x, e.err = v.Float()
+	}
+	return x
+}
+
 // window returns something of the browser's window.
 //
 //go:noinline

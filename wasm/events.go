@@ -211,10 +211,10 @@ func (a *app) choice(h *happening) {
 	}
 }
 
-// take puts a text that the page offered into a field.
-func (a *app) take(id calc.ID, text string) {
+// take puts a text that the page offered into a field, as one step of undo that began so.
+func (a *app) take(id calc.ID, text string, began calc.ID) {
 	if text != "" {
-		a.change(a.state.Type(a.sheet, id, text, calc.Fields[id].Unit), calc.None)
+		a.change(a.state.Type(a.sheet, id, text, calc.Fields[id].Unit), began)
 	}
 }
 

@@ -15,9 +15,13 @@ type page struct {
 	edge
 	boot safejs.Value // boot.js: gather, apply and shelf
 
-	display         show.Display
-	last, next, out []byte
+	display show.Display
+	shown   shown // of the plan
+	out     []byte
 }
+
+// shown is slots as they were last written, and room for the next.
+type shown struct{ last, next []byte }
 
 // What a record is of, besides attributes; boot.js says more.
 const (
@@ -59,14 +63,18 @@ func (p *page) tell(key, part string) { p.put("status", text, p.say(key, part)) 
 //go:noinline
 func (p *page) say(key, part string) string { return p.display.Say(key, part) }
 
-// assume takes it that the page shows the state, as the build made it.
-func (p *page) assume(st *calc.State) { p.last = p.display.Slots(p.last[:0], st) }
+// differ adds the slots that are not as they were last.
+//
+//go:noinline
+func (p *page) differ(s *shown) {
+	p.out = show.Changes(p.out, s.last, s.next)
+	s.last, s.next = s.next, s.last
+}
 
 // slots adds what the state changes on the page.
 func (p *page) slots(st *calc.State) {
-	p.next = p.display.Slots(p.next[:0], st)
-	p.out = show.Changes(p.out, p.last, p.next)
-	p.last, p.next = p.next, p.last
+	p.shown.next = p.display.Slots(p.shown.next[:0], st)
+	p.differ(&p.shown)
 }
 
 // flush writes what is to be written.
@@ -114,7 +122,7 @@ func (h *happening) box(key string) bool {
 // beside which another unit was chosen.
 func (a *app) early(h *happening, units bool) {
 	var typed string
-	for rest := string(a.last); rest != ""; {
+	for rest := string(a.shown.last); rest != ""; {
 		var record, box, what string
 		record, rest = quantity.Split(rest, show.Record)
 		box, record = quantity.Split(record, show.Part)
@@ -124,23 +132,22 @@ func (a *app) early(h *happening, units bool) {
 			continue
 		}
 		id := calc.Find(key)
-		if !isUnit && h.text != built {
-			typed = key
-			if !units {
-				a.sheet = a.sheet.Type(id, h.text, h.unit)
+		take := false
+		switch {
+		case isUnit && units && h.unit != built:
+			a.put(box, value, built) // what is written next is what differs from that
+			switch held := a.state.Text(id); {
+			case typed == key:
+			case h.text == "" || held == "":
+				a.showIn(id, h.unit)
+			default:
+				take = held == a.sheet.Text[id] // and not that of another plan
 			}
+		case !isUnit && h.text != built:
+			typed = key
+			take = !units
 		}
-		if !isUnit || !units || h.unit == built {
-			continue
-		}
-		a.put(box, value, built) // what is written next is what differs from that
-		if typed == key {
-			continue
-		}
-		switch held := a.state.Text(id); {
-		case h.text == "" || held == "":
-			a.showIn(id, h.unit)
-		case held == a.sheet.Text[id]: // and not that of another plan
+		if take {
 			a.sheet = a.sheet.Type(id, h.text, h.unit)
 		}
 	}

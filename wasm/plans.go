@@ -8,6 +8,8 @@ import (
 )
 
 // keep writes the plan on the page, and only that one, to the device. A plan that is not kept yet gets an entry of its own.
+//
+//go:noinline
 func (a *app) keep() { a.keepAs("") }
 
 // keepAs does the same, with a name for a plan that gets an entry; "" for a new name.
@@ -35,6 +37,8 @@ func (a *app) keepAs(name string) {
 }
 
 // load puts a plan on the page that is not a change of the one before: undo does not cross it.
+//
+//go:noinline
 func (a *app) load(s calc.Sheet, key, name string) {
 	a.sheet, a.open, a.name = s, key, name
 	a.history = calc.History{}
@@ -179,12 +183,13 @@ func (a *app) dropLink() { a.call(a.window("history"), "replaceState", nil, "", 
 // copy copies a text; where the browser won't, it shows it for copying by hand.
 func (a *app) copy(text string) {
 	a.copying = text
-	clipboard := a.navigator("clipboard")
-	if !there(clipboard) {
+	var e edge // an error of its means that the browser won't
+	promise := e.call(e.navigator("clipboard"), "writeText", text)
+	if e.err != nil {
 		a.byHand()
 		return
 	}
-	a.then(a.call(clipboard, "writeText", text), copied, uncopied)
+	a.then(promise, copied, uncopied)
 }
 
 func (a *app) byHand() {
