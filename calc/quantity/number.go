@@ -171,22 +171,28 @@ func isSlash(r rune) bool { return r == '/' || r == '\u2044' || r == '\u2215' }
 // number reads a number: a sign if allowed, digits with their marks, then an
 // exponent or a fraction. It leaves the parser behind it.
 func (p *parser) number(signed bool) float64 {
-	start := p.i
-	negative := false
+	start, negative := p.i, false
 	if signed {
-		switch r, n := p.peek(p.i); r {
-		case '-', minus:
-			negative = true
-			p.i += n
-		case '+':
-			p.i += n
-		}
+		negative, p.i = p.sign(p.i)
 	}
 	x := p.unsigned(start)
 	if negative {
 		x = -x
 	}
 	return x
+}
+
+// sign reads a sign, if one is written at i: whether it is a minus, and where it ends.
+//
+//go:noinline
+func (p *parser) sign(i int) (negative bool, end int) {
+	switch r, n := p.peek(i); r {
+	case '-', minus:
+		return true, i + n
+	case '+':
+		return false, i + n
+	}
+	return false, i
 }
 
 func (p *parser) unsigned(start int) float64 {
@@ -289,15 +295,7 @@ func (p *parser) exponent() (e int, ok bool) {
 	if i >= len(p.s) || p.s[i]|0x20 != 'e' {
 		return 0, false
 	}
-	i++
-	negative := false
-	switch r, n := p.peek(i); r {
-	case '-', minus:
-		negative = true
-		i += n
-	case '+':
-		i += n
-	}
+	negative, i := p.sign(i + 1)
 	if !nextDigit(p.s, i) {
 		return 0, false
 	}

@@ -160,8 +160,7 @@ func (p *parser) amount(r *Reading) {
 		return
 	}
 	r.SI, r.Unit = u.ToSI(n), u
-	sign, _ := p.peek(start)
-	negative := sign == '-' || sign == minus
+	negative, _ := p.sign(start)
 	for p.err == nil && !u.Inverse && u.Offset == 0 {
 		unitEnd := p.i
 		p.space()
