@@ -61,7 +61,7 @@ const (
 	isFitted // a line through the oven's readings
 	isBeyond // what was read of the oven
 
-	not relation = 1 << 6 // it must not be so
+	not relation = 1 << 6 // it must not be so; of what is unknown it isn't
 	or  relation = 1 << 7 // it, or else the next test
 )
 
@@ -141,19 +141,16 @@ var Notes = [...]Note{
 
 // When reports whether a plan calls for the note.
 func (n *Note) When(s *State) bool {
-	so := false
-	for i := range n.tests {
-		t := &n.tests[i]
-		so = so || t.holds(s)
-		if t.is&or != 0 {
-			continue
+	for i := 0; i < len(n.tests); i++ {
+		so := n.tests[i].holds(s)
+		for ; n.tests[i].is&or != 0; i++ {
+			so = so || n.tests[i+1].holds(s)
 		}
 		if !so {
 			return false
 		}
-		so = i == len(n.tests)-1
 	}
-	return so
+	return true
 }
 
 func (t *test) holds(s *State) bool {
