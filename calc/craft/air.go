@@ -16,7 +16,7 @@ type Air struct {
 }
 
 // SeaLevel is the standard pressure of air at sea level (Pa), by definition.
-const SeaLevel = 101325
+const SeaLevel = 101325.0
 
 const gasOfAir = 287.05 // J/(kg·K): gas constant over the molar mass of dry air
 

@@ -145,7 +145,13 @@ func (b *Body) Cycle(on, off quantity.Time, watts float64) (low, high quantity.T
 	c.low, c.high = float64(b.Steady(0)), float64(b.Steady(watts))
 	c.least, c.most = b.gain(c.low, on, off, watts), b.gain(c.high, on, off, watts)
 	was := c.low
-	if c.least > stepError && c.most < 0 { // else it is cold again at the end of each cycle, or hot all through, or unknown
+	switch {
+	case unknown(c.least + c.most):
+		was = quantity.NaN
+	case !(c.least > 0): // cold again at the end of each cycle
+	case !(c.most < 0): // as hot as it gets
+		was = c.high
+	default:
 		for range 30 {
 			t := c.next()
 			step := t - was
@@ -155,10 +161,7 @@ func (b *Body) Cycle(on, off quantity.Time, watts float64) (low, high quantity.T
 			}
 			c.take(t, b.gain(t, on, off, watts))
 		}
-	} else if c.least > stepError {
-		was = c.high
 	}
-	was += 0 * (c.least + c.most)
 	low = quantity.Temperature(was)
 	return low, b.After(low, watts, on)
 }
