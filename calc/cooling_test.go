@@ -13,7 +13,7 @@ import (
 )
 
 // An own timed trial, from the readings to what replaces the book's losses: a muscle in air cools by the book, is read once a second to a tenth
-// of a kelvin, and the fit makes a body of it that cools alike and settles alike where the trial was, a twentieth aside: its losses no longer
+// of a kelvin, and the fit makes a body of it that cools alike and settles alike where the trial was, an eighth aside: its losses no longer
 // change with the temperature. (The book's own doubt is a fifth and more.)
 func TestOwnCoolingTrial(t *testing.T) {
 	const ice = 273.15

@@ -97,7 +97,7 @@ func (b *Body) Film(t quantity.Temperature) (h float64, out Outside) {
 	}
 	a := AirAt(film, b.Pressure)
 	pr, d := a.Prandtl(), float64(b.Diameter)
-	rise := math.Max(0.01, math.Abs(float64(t-b.Air))) // a coefficient of nothing is of no use
+	rise := max(0.01, math.Abs(float64(t-b.Air))) // a coefficient of nothing is of no use
 	if b.Way == Hanging {
 		l := float64(b.Height)
 		gr := a.Grashof(rise, l)
@@ -113,7 +113,7 @@ func (b *Body) Film(t quantity.Temperature) (h float64, out Outside) {
 		if !(re*pr >= 0.2) {
 			out |= OutsideFan
 		}
-		n = math.Max(n, NusseltStream(re, pr))
+		n = max(n, NusseltStream(re, pr))
 	} else if !(ra >= 1e-5 && ra <= 1e12) {
 		out |= OutsideStill
 	}

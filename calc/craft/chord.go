@@ -12,6 +12,8 @@ type chord struct {
 func (c *chord) next() float64 { return c.low + (c.high-c.low)*c.least/(c.least-c.most) }
 
 // take narrows the bounds to what the function is at t.
+//
+//go:noinline
 func (c *chord) take(t, f float64) {
 	if f > 0 {
 		c.low, c.least = t, f

@@ -15,7 +15,7 @@ const (
 )
 
 // Touch is a row of thresholds: up to these temperatures (K), for each Surface, skin that touches it for Time (s) is not expected to burn.
-// Those of short touches are to be stayed under, not met.
+// Those of short touches are to be stayed under, not met; 0 is none known.
 type Touch struct {
 	Time   quantity.Time
 	Most   [surfaces]quantity.Temperature
@@ -30,8 +30,8 @@ var Touches = [...]Touch{
 	{8 * 3600, [...]quantity.Temperature{43 + ice, 43 + ice, 43 + ice}, false, &TouchLong},
 	{600, [...]quantity.Temperature{48 + ice, 48 + ice, 48 + ice}, false, &TouchLong},
 	{60, [...]quantity.Temperature{51 + ice, 56 + ice, 60 + ice}, false, &TouchLong},
-	{1, [...]quantity.Temperature{65 + ice, quantity.Temperature(quantity.NaN), 85 + ice}, true, &TouchLong},
-	{0.5, [...]quantity.Temperature{65 + ice, quantity.Temperature(quantity.NaN), quantity.Temperature(quantity.NaN)}, true, &TouchBrief},
+	{1, [...]quantity.Temperature{65 + ice, 0, 85 + ice}, true, &TouchLong},
+	{0.5, [...]quantity.Temperature{65 + ice, 0, 0}, true, &TouchBrief},
 }
 
 // TouchTime returns the longest touch (s) of those in Touches for which a surface at t (K) is not expected to burn skin; 0 where it may at

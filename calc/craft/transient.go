@@ -57,7 +57,7 @@ func (r *run) step() bool {
 			continue
 		}
 		grow := 0.9 * math.Cbrt(stepError/off)
-		r.next = h * math.Max(0.2, math.Min(5, grow))
+		r.next = h * max(0.2, min(5, grow))
 		if off > stepError {
 			continue
 		}
@@ -93,7 +93,7 @@ func (b *Body) Curve(into []quantity.Temperature, from quantity.Temperature, wat
 		t := float64(every) * float64(i+1)
 		for r.at < t && r.step() {
 		}
-		into[i] = quantity.Temperature(r.between(math.Min(t, r.at)))
+		into[i] = quantity.Temperature(r.between(min(t, r.at)))
 	}
 	if len(into) > 0 {
 		from = into[len(into)-1]
