@@ -78,7 +78,7 @@ type Outcome struct {
 }
 
 // Against returns what a muscle does that is no shorter than solid and no longer than straight (both m).
-func (e *Ends) Against(a Opposing, solid, straight quantity.Length) (o Outcome) {
+func (e *Pulls) Against(a Opposing, solid, straight quantity.Length) (o Outcome) {
 	o.Cold = min(max(e.Cold.Rest(a), solid), straight)
 	hot := e.Hot.Rest(a)
 	o.Hot = min(max(hot, solid), straight)
@@ -101,7 +101,7 @@ func (o *Outcome) Work() quantity.Energy { return SpringWork(o.ColdPull, o.HotPu
 
 // Band returns the three outcomes of a muscle between two temperatures (K) against a load.
 func (m *Muscle) Band(cold, hot quantity.Temperature, a Opposing) (band [3]Outcome) {
-	ends := m.Ends(cold, hot)
+	ends := m.Pulls(cold, hot)
 	for i := range band {
 		band[i] = ends[i].Against(a, m.Solid, m.Fibre)
 	}
@@ -110,7 +110,7 @@ func (m *Muscle) Band(cold, hot quantity.Temperature, a Opposing) (band [3]Outco
 
 // Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other: when
 // it is hot and the other cold, and when the other is hot and it is cold. Neither may be shorter than its solid length (m).
-func Pair(a, b *Ends, both, solidA, solidB quantity.Length) (hot, cold quantity.Length) {
+func Pair(a, b *Pulls, both, solidA, solidB quantity.Length) (hot, cold quantity.Length) {
 	hot = a.Hot.Rest(Opposing{Spring: b.Cold.Rate, Slack: both - b.Cold.Free})
 	cold = a.Cold.Rest(Opposing{Spring: b.Hot.Rate, Slack: both - b.Hot.Free})
 	return min(max(hot, solidA), both-solidB), min(max(cold, solidA), both-solidB)
@@ -150,13 +150,6 @@ func SpecificPower(p quantity.Power, m quantity.Mass) quantity.SpecificPower {
 }
 
 var SpecificPowerEq = Equation{Symbol: "p", Expr: "P ÷ m", Holds: "active-fibre", Source: &Geometry}
-
-// WorkShare returns what share of an energy e (J) that was put in became work w (J).
-func WorkShare(w, e quantity.Energy) quantity.Fraction {
-	return quantity.Fraction(float64(w) / positive(float64(e)))
-}
-
-var WorkShareEq = Equation{Symbol: "η", Expr: "W ÷ Q", Holds: "all-that-went-in", Source: &Geometry}
 
 // LeverPull returns the pull (N) that a load f (N) asks of a muscle when it moves i times as far.
 func LeverPull(f quantity.Force, i quantity.Number) quantity.Force { return f * quantity.Force(i) }

@@ -123,12 +123,12 @@ type Muscle struct {
 }
 
 // Ends are one end of a band: the muscle cold and hot.
-type Ends struct{ Cold, Hot Pull }
+type Pulls struct{ Cold, Hot Pull }
 
-// Ends returns the muscle at a temperature cold and a hotter one hot (both K) at the lower end of its band of stroke, as usual, and at the upper
+// Pulls returns the muscle at a temperature cold and a hotter one hot (both K) at the lower end of its band of stroke, as usual, and at the upper
 // end, each the end of all that is in doubt: strains, cold stiffness, and how much of it is left when hot. That is between what the book
 // leaves of the moduli and all of it: a load was read to change the stroke of a warm coil little (StrokeCurve).
-func (m *Muscle) Ends(cold, hot quantity.Temperature) (band [3]Ends) {
+func (m *Muscle) Pulls(cold, hot quantity.Temperature) (band [3]Pulls) {
 	along, across := m.Warming.Strains(cold, hot)
 	free := FreeStroke(m.Fibre, m.Twist, m.Coils, along-across)
 	if m.Opposite {
@@ -139,13 +139,20 @@ func (m *Muscle) Ends(cold, hot quantity.Temperature) (band [3]Ends) {
 		k := m.rate(e, g, cold)
 		kept := KeptRate(i, Kept(m.rate(e, g, hot), k))
 		off := StrainDoubt * math.Abs(float64(free)) * float64(i-1)
-		band[i] = Ends{Pull{m.Length, k}, Pull{m.Length - free - quantity.Length(off), k * quantity.Stiffness(kept)}}
+		band[i] = Pulls{Pull{m.Length, k}, Pull{m.Length - free - quantity.Length(off), HotRate(k, kept)}}
 	}
 	return band
 }
 
 // Kept returns what share of a cold stiffness is left in a hot one (both N/m).
 func Kept(hot, cold quantity.Stiffness) quantity.Fraction { return quantity.Fraction(hot / cold) }
+
+// HotRate returns the stiffness (N/m) hot of a muscle that keeps a share q of its cold stiffness k (N/m).
+func HotRate(k quantity.Stiffness, q quantity.Fraction) quantity.Stiffness {
+	return k * quantity.Stiffness(q)
+}
+
+var HotRateEq = Equation{Symbol: "K", Expr: "k × q", Holds: "straight-line", Source: &StrokeCurve, Grade: Estimate}
 
 // KeptRate returns what share of the cold stiffness is left at an end of the band, 0 to 2, when the book leaves q: q, half of the way to all,
 // and all.

@@ -100,10 +100,6 @@ func OnTime(d quantity.Share, t quantity.Time) quantity.Time { return quantity.T
 
 var OnTimeEq = Equation{Symbol: "s", Expr: "d × t", Holds: "even-period", Source: &Geometry}
 
-// VoltageCare and VoltageStop are voltages (V, direct) above which the page warns, and which it refuses. Judgements: both are under the 60 V
-// that may be touched in the dry, and the first is under the 35 V for wet skin as well.
-const VoltageCare, VoltageStop = 30, 60
-
 // A SupplyLimit is what a supply gives (V), at most (A), and the least it must be asked for (A) lest it switches itself off. NaN is
 // what is not known, or what its own label says.
 type SupplyLimit struct {

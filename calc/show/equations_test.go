@@ -53,8 +53,8 @@ func equations(t testing.TB) map[string]string {
 	return all
 }
 
-// shown reads the equations that a working in calc names. One that none names yet is proved in craft alone.
-func shown(t testing.TB) map[string]string {
+// namedInCalc reads the equations that a working in calc names. One that none names yet is proved in craft alone.
+func namedInCalc(t testing.TB) map[string]string {
 	t.Helper()
 	files, err := filepath.Glob("../*.go")
 	require.NoError(t, err)
