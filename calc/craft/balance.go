@@ -48,8 +48,8 @@ type Body struct {
 	Area             quantity.Area   // m²
 	Heat             Capacity        // J/K
 
-	Tempco  float64 // change of the resistance per kelvin over Air, 1/K
-	Current bool    // the current is kept, not the voltage
+	Tempco  quantity.TemperatureCoefficient // change of the resistance per kelvin over Air, 1/K
+	Current bool                            // the current is kept, not the voltage
 }
 
 // InRoom returns a body, without size yet, in a room of air and walls at t (K) and an altitude h (m), with nothing changing its resistance.
@@ -121,17 +121,17 @@ func (b *Body) Film(t quantity.Temperature) (h float64, out Outside) {
 }
 
 // Loss returns what a body at t (K) loses (W) to air and walls; negative where it is warmed by them.
-func (b *Body) Loss(t quantity.Temperature) float64 {
+func (b *Body) Loss(t quantity.Temperature) quantity.Power {
 	h, _ := b.Film(t)
-	return float64(b.Area) * (float64(b.Share)*h*float64(t-b.Air) + Radiation(b.Emissivity, t, b.Walls)*float64(t-b.Walls))
+	return quantity.Power(float64(b.Area) * (float64(b.Share)*h*float64(t-b.Air) + Radiation(b.Emissivity, t, b.Walls)*float64(t-b.Walls)))
 }
 
 // Power returns what a heater of watts (W) when cold gives at t (K), as its resistance changes with Tempco.
-func (b *Body) Power(watts float64, t quantity.Temperature) float64 {
+func (b *Body) Power(watts quantity.Power, t quantity.Temperature) quantity.Power {
 	if b.Tempco == 0 {
 		return watts
 	}
-	ohms := 1 + b.Tempco*float64(t-b.Air) // of the cold ones
+	ohms := quantity.Power(1 + float64(b.Tempco)*float64(t-b.Air)) // of the cold ones
 	if b.Current {
 		return watts * ohms
 	}
@@ -139,12 +139,12 @@ func (b *Body) Power(watts float64, t quantity.Temperature) float64 {
 }
 
 // excess returns what a body at t (K) gets over what it loses, W.
-func (b *Body) excess(watts, t float64) float64 {
-	return b.Power(watts, quantity.Temperature(t)) - b.Loss(quantity.Temperature(t))
+func (b *Body) excess(watts quantity.Power, t float64) float64 {
+	return float64(b.Power(watts, quantity.Temperature(t)) - b.Loss(quantity.Temperature(t)))
 }
 
 // rate returns how fast a body at t (K) warms, K/s.
-func (b *Body) rate(watts, t float64) float64 {
+func (b *Body) rate(watts quantity.Power, t float64) float64 {
 	return b.excess(watts, t) / b.Heat.At(quantity.Temperature(t))
 }
 
@@ -153,7 +153,7 @@ const hottest = 5000
 
 // Steady returns the temperature (K) at which a body heated with watts (W) when cold loses all it gets: what it comes to when it is left on.
 // NaN where there is none, as when a kept current heats a resistance that rises ever faster. It is a search.
-func (b *Body) Steady(watts float64) quantity.Temperature {
+func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 	var c chord
 	c.high = float64(min(b.Air, b.Walls))
 	c.most = b.excess(watts, c.high)

@@ -20,7 +20,7 @@ func TestBalanceRows(t *testing.T) {
 	for _, row := range []struct {
 		name       string
 		d          quantity.Length
-		watts      float64
+		watts      quantity.Power
 		speed      float64
 		celsius, h float64
 	}{
@@ -39,7 +39,7 @@ func TestBalanceRows(t *testing.T) {
 		h, out := b.Film(at)
 		assert.Zero(t, out, row.name)
 		assert.InEpsilon(t, row.h, h, 0.02, row.name)
-		assert.InDelta(t, row.watts, b.Loss(at), 1e-6, row.name)
+		assert.InDelta(t, float64(row.watts), float64(b.Loss(at)), 1e-6, row.name)
 	}
 	// H04a, Incropera ex. 5.2: gas at 200 °C, walls at 400 °C, h 400, emissivity 0.9
 	ball := Body{Way: Given, Air: 200 + ice, Walls: 400 + ice, Coefficient: 400, Share: 1, Emissivity: 0.9, Area: 1}
@@ -48,7 +48,7 @@ func TestBalanceRows(t *testing.T) {
 	ball.Air, ball.Walls = ball.Walls, ball.Air
 	at := ball.Steady(0)
 	assert.True(t, at > ball.Walls && at < ball.Air)
-	assert.InDelta(t, 0, ball.Loss(at), 1e-4)
+	assert.InDelta(t, 0, float64(ball.Loss(at)), 1e-4)
 	// H11b, Holman ex. 2-6: 3961 W on a metre of 3 mm with h 4000 in 110 °C
 	rod := metre(Body{Way: Given, Air: 110 + ice, Coefficient: 4000, Share: 1}, 3*mm)
 	assert.InDelta(t, 215.073820074, float64(rod.Steady(3961.18969473)-ice), 1e-6)
@@ -60,7 +60,7 @@ func TestLossOfReference(t *testing.T) {
 	b := metre(InRoom(Still, 20+ice, 0), 1.2*mm)
 	h, _ := b.Film(100 + ice)
 	assert.InEpsilon(t, 26.57, h, 0.01)
-	assert.InEpsilon(t, 10.3, b.Loss(100+ice), 0.01)
+	assert.InEpsilon(t, 10.3, float64(b.Loss(100+ice)), 0.01)
 	b.Way, b.Speed = Fan, 1
 	h, _ = b.Film(100 + ice)
 	assert.InEpsilon(t, 99.7, h, 0.01)
@@ -87,7 +87,7 @@ func TestLumpedTable(t *testing.T) {
 		assert.InEpsilon(t, row[1], float64(mass)*1e6, 5e-3)
 		assert.InEpsilon(t, row[2], heat, 5e-3)
 		smooth, _ := Ends(InRoom(Still, 20+ice, 0), od, l, d, f, 0)
-		per := func() float64 { return smooth.Loss(100+ice) / 80 }
+		per := func() float64 { return float64(smooth.Loss(100+ice)) / 80 }
 		assert.InEpsilon(t, row[3], per(), 0.01)
 		assert.InEpsilon(t, row[4], heat/per(), 0.02)
 		smooth.Way, smooth.Speed = Fan, 1
@@ -95,7 +95,7 @@ func TestLumpedTable(t *testing.T) {
 		smooth.Speed = 3
 		assert.InEpsilon(t, row[6], heat/per(), 0.07)
 		water, _ := Ends(InWater(20+ice), od, l, d, f, 0)
-		assert.InEpsilon(t, row[7], heat/(water.Loss(100+ice)/80), 0.05)
+		assert.InEpsilon(t, row[7], heat/(float64(water.Loss(100+ice))/80), 0.05)
 	}
 }
 
@@ -105,7 +105,7 @@ func TestEnds(t *testing.T) {
 	for pitches, want := range map[float64]float64{1.3: 2.3, 2: 1.6} {
 		od, l, d, f := coil(0.5*mm, pitches)
 		hot, cool := Ends(InRoom(Still, 20+ice, 0), od, l, d, f, 0)
-		assert.InEpsilon(t, want, cool.Loss(100+ice)/hot.Loss(100+ice), 0.025)
+		assert.InEpsilon(t, want, float64(cool.Loss(100+ice)/hot.Loss(100+ice)), 0.025)
 		assert.Greater(t, hot.Steady(0.8), cool.Steady(0.8))
 		wideHot, wideCool := Ends(InRoom(Still, 20+ice, 0), od, l, d, f, StillUnsure)
 		assert.Greater(t, wideHot.Steady(0.8), hot.Steady(0.8), "the band holds the doubt of the coefficient")
@@ -134,7 +134,7 @@ func TestMeasured(t *testing.T) {
 	for _, b := range []*Body{&hot, &cool} {
 		b.Measured(0.02)
 		assert.InDelta(t, 80, float64(b.Steady(1.6)-20-ice), 1e-6) // model M14: 1.6 W over 0.02 W/K
-		assert.InDelta(t, 0.8, b.Loss(60+ice), 1e-12)
+		assert.InDelta(t, 0.8, float64(b.Loss(60+ice)), 1e-12)
 	}
 }
 
@@ -145,16 +145,16 @@ func TestLossRises(t *testing.T) {
 		b.Speed = 0.05
 		hot, cool := Ends(b, od, l, d, f, StillUnsure)
 		for _, end := range []*Body{&hot, &cool} {
-			was := math.Inf(-1)
+			was := quantity.Power(math.Inf(-1))
 			for at := quantity.Temperature(250); at < 600; at += 0.5 {
 				loss := end.Loss(at)
 				assert.Greater(t, loss, was, "at %g K", float64(at))
 				assert.Equal(t, at > end.Air, loss > 0, "at %g K", float64(at))
 				was = loss
 			}
-			for _, watts := range []float64{0.001, 0.1, 1, 5} {
+			for _, watts := range []quantity.Power{0.001, 0.1, 1, 5} {
 				at := end.Steady(watts)
-				assert.InEpsilon(t, watts, end.Loss(at), 1e-5)
+				assert.InEpsilon(t, float64(watts), float64(end.Loss(at)), 1e-5)
 			}
 		}
 	}
@@ -212,7 +212,7 @@ func TestTempco(t *testing.T) {
 func TestBalanceUnknown(t *testing.T) {
 	nan := quantity.NaN
 	good := metre(InRoom(Still, 23+ice, 0), 1*mm)
-	assert.True(t, math.IsNaN(float64(good.Steady(nan))))
+	assert.True(t, math.IsNaN(float64(good.Steady(quantity.Power(nan)))))
 	assert.True(t, math.IsNaN(float64(good.Steady(-1))))
 	for _, spoil := range []func(*Body){
 		func(b *Body) { b.Air = quantity.Temperature(nan) }, func(b *Body) { b.Walls = quantity.Temperature(nan) },

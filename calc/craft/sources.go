@@ -42,7 +42,7 @@ var (
 	AirTables      = Source{Cite: "Lemmon & Jacobsen, Int. J. Thermophys. 25:21, 2004", Mark: FromMemory}
 	AirOfAltitude  = Source{Cite: "ISO 2533:1975", Mark: FromMemory}
 	LyingCylinder  = Source{Cite: "Churchill & Chu, Int. J. Heat Mass Transfer 18:1049, 1975", Mark: FromMemory}
-	SlenderBody    = Source{Cite: "Popiel et al., Exp. Therm. Fluid Sci., 2007, doi:10.1016/j.expthermflusci.2007.07.003", Mark: Read}
+	SlenderBody    = Source{Cite: "Popiel et al., Exp. Therm. Fluid Sci., 2007, doi:10.1016/j.expthermflusci.2007.07.003", Mark: FromMemory}
 	StreamCylinder = Source{Cite: "Churchill & Bernstein, J. Heat Transfer 99:300, 1977, doi:10.1115/1.3450685", Mark: Read}
 	StepPair       = Source{Cite: "Bogacki & Shampine, Appl. Math. Lett. 2:321, 1989", Mark: FromMemory}
 
@@ -50,4 +50,14 @@ var (
 	TouchBrief = Source{Cite: "ISO 13732-1:2006, 4.2.1.2", Mark: Read}
 	LowVoltage = Source{Cite: "IEC 61140; IEC 61558-1, 3.7.16", Mark: Read}
 	WetSkin    = Source{Cite: "IEC 61201", Mark: Read}
+
+	Copper      = Source{Cite: "IEC 60028, 1925", Mark: FromMemory}
+	WireGauge   = Source{Cite: "ASTM B258", Mark: FromMemory}
+	USBPort     = Source{Cite: "USB 2.0, 2000; USB 3.2, 2017; USB Type-C", Mark: FromMemory}
+	FuseRatings = Source{Cite: "IEC 60127-1", Mark: FromMemory}
+
+	Springs     = Source{Cite: "Wahl, Mechanical Springs, 2nd ed., 1963", Mark: FromMemory}
+	SteepSpring = Source{Cite: "Timoshenko, Strength of Materials, part II", Mark: FromMemory}
+	LoadStudy   = Source{Cite: "Wu & Zheng, A modeling of twisted and coiled polymer artificial muscles based on elastic rod theory, Actuators, 2020", Mark: Read}
+	StrokeCurve = Source{Cite: "Nylon coil actuator operating temperature range and stiffness, Proc. SPIE", Mark: Read}
 )

@@ -49,20 +49,20 @@ func TouchTime(s Surface, t quantity.Temperature) quantity.Time {
 	return 0
 }
 
-// Voltage is a row of limits (V) of extra-low voltage: alternating, and direct without ripple. NaN where none is known.
-type Voltage struct {
+// VoltageLimit is a row of limits (V) of extra-low voltage: alternating, and direct without ripple. NaN where none is known.
+type VoltageLimit struct {
 	Key    string // what it is the limit of
-	AC, DC float64
+	AC, DC quantity.Voltage
 	Source *Source
 }
 
 // Voltages are the limits, the highest first. Direct voltage counts as without ripple up to a tenth of it, peaks of a 60 V supply up to 70 V.
 // Of wet skin only a direct one was quoted; in water there is none but 0.
-var Voltages = [...]Voltage{
-	{"extra-low", 50, 120, &LowVoltage}, // safety extra-low voltage
-	{"touchable", 25, 60, &LowVoltage},  // bare parts in dry, normal use
-	{"wet", quantity.NaN, 35, &WetSkin}, // wet skin
-	{"immersed", 0, 0, &WetSkin},        // in the water with them
+var Voltages = [...]VoltageLimit{
+	{"extra-low", 50, 120, &LowVoltage},                   // safety extra-low voltage
+	{"touchable", 25, 60, &LowVoltage},                    // bare parts in dry, normal use
+	{"wet", quantity.Voltage(quantity.NaN), 35, &WetSkin}, // wet skin
+	{"immersed", 0, 0, &WetSkin},                          // in the water with them
 }
 
 // Direct voltages (V) over which a plan is warned, below that of wet skin, and not taken at all. Our own judgement.

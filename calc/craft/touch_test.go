@@ -40,10 +40,10 @@ func TestVoltages(t *testing.T) {
 	assert.Len(t, Voltages, len(want))
 	for i := range Voltages {
 		v := &Voltages[i]
-		assert.Equal(t, want[v.Key][1], v.DC, v.Key)
-		assert.True(t, v.AC == want[v.Key][0] || math.IsNaN(want[v.Key][0]) && math.IsNaN(v.AC), v.Key)
+		assert.Equal(t, want[v.Key][1], float64(v.DC), v.Key)
+		assert.True(t, float64(v.AC) == want[v.Key][0] || math.IsNaN(want[v.Key][0]) && math.IsNaN(float64(v.AC)), v.Key)
 		assert.Equal(t, Read, v.Source.Mark)
 	}
-	assert.Less(t, float64(VoltageCare), Voltages[2].DC, "below the figure for wet skin")
-	assert.Equal(t, Voltages[1].DC, float64(VoltageStop), "60.0 V is taken, 60.1 V is not")
+	assert.Less(t, float64(VoltageCare), float64(Voltages[2].DC), "below the figure for wet skin")
+	assert.Equal(t, Voltages[1].DC, quantity.Voltage(VoltageStop), "60.0 V is taken, 60.1 V is not")
 }

@@ -16,13 +16,13 @@ const stepError = 0.003
 // run is one heating or cooling on its way: where it is, and where the step before began.
 type run struct {
 	body           *Body
-	watts          float64
+	watts          quantity.Power
 	at, temp, rate float64 // s, K, K/s
 	was            struct{ at, temp, rate float64 }
 	next           float64 // length of the next step, s; 0 once the body has settled
 }
 
-func (b *Body) start(from quantity.Temperature, watts float64) (r run) {
+func (b *Body) start(from quantity.Temperature, watts quantity.Power) (r run) {
 	r.body, r.watts = b, watts
 	r.temp = float64(from)
 	r.rate = b.rate(watts, r.temp)
@@ -87,7 +87,7 @@ func (r *run) between(t float64) float64 {
 
 // Curve puts the temperatures (K) of a body that begins at from (K) and is heated with watts (W) into the places of a list, one for each
 // further every (s), and returns the last.
-func (b *Body) Curve(into []quantity.Temperature, from quantity.Temperature, watts float64, every quantity.Time) quantity.Temperature {
+func (b *Body) Curve(into []quantity.Temperature, from quantity.Temperature, watts quantity.Power, every quantity.Time) quantity.Temperature {
 	r := b.start(from, watts)
 	for i := range into {
 		t := float64(every) * float64(i+1)
@@ -102,14 +102,14 @@ func (b *Body) Curve(into []quantity.Temperature, from quantity.Temperature, wat
 }
 
 // After returns the temperature (K) of a body that was at from (K) when it has been heated with watts (W) for t (s).
-func (b *Body) After(from quantity.Temperature, watts float64, t quantity.Time) quantity.Temperature {
+func (b *Body) After(from quantity.Temperature, watts quantity.Power, t quantity.Time) quantity.Temperature {
 	var one [1]quantity.Temperature
 	return b.Curve(one[:], from, watts, t)
 }
 
 // TimeTo returns how long (s) a body takes from one temperature to another (both K), heated with watts (W) or, with 0, left to cool; infinite
 // where it never gets there.
-func (b *Body) TimeTo(from, to quantity.Temperature, watts float64) quantity.Time {
+func (b *Body) TimeTo(from, to quantity.Temperature, watts quantity.Power) quantity.Time {
 	r := b.start(from, watts)
 	goal, way := float64(to), float64(to-from)
 	if way == 0 {
@@ -140,7 +140,7 @@ func (b *Body) TimeTo(from, to quantity.Temperature, watts float64) quantity.Tim
 // again and again: low when a heating begins, high when it ends. NaN where it doesn't settle.
 //
 // It is a search for the low one: that from which one cycle leads back to it.
-func (b *Body) Cycle(on, off quantity.Time, watts float64) (low, high quantity.Temperature) {
+func (b *Body) Cycle(on, off quantity.Time, watts quantity.Power) (low, high quantity.Temperature) {
 	var c chord
 	c.low, c.high = float64(b.Steady(0)), float64(b.Steady(watts))
 	c.least, c.most = b.gain(c.low, on, off, watts), b.gain(c.high, on, off, watts)
@@ -167,7 +167,7 @@ func (b *Body) Cycle(on, off quantity.Time, watts float64) (low, high quantity.T
 }
 
 // gain returns how much warmer (K) a body is after one cycle that it begins at t (K).
-func (b *Body) gain(t float64, on, off quantity.Time, watts float64) float64 {
+func (b *Body) gain(t float64, on, off quantity.Time, watts quantity.Power) float64 {
 	from := quantity.Temperature(t)
 	return float64(b.After(b.After(from, watts, on), 0, off) - from)
 }

@@ -54,7 +54,7 @@ func TestCurveClosedForm(t *testing.T) {
 	for _, c := range []struct{ from, watts, every float64 }{
 		{0, 1.6, 0.05}, {0, 1.6, 0.5}, {80, 0, 0.5}, {80, 0.8, 0.3}, {-40, 2.5, 0.2}, {0, 1.6, 100}, {80, 0, 1e5}, {0, 0, 1}, {0, 40, 0.01},
 	} {
-		last := b.Curve(list[:], b.Air+quantity.Temperature(c.from), c.watts, quantity.Time(c.every))
+		last := b.Curve(list[:], b.Air+quantity.Temperature(c.from), quantity.Power(c.watts), quantity.Time(c.every))
 		assert.Equal(t, list[199], last)
 		end := c.watts / 0.02
 		for i, got := range list {
@@ -167,7 +167,7 @@ func TestCycle(t *testing.T) {
 			low, high := b.Cycle(1000, 1000, watts)
 			assert.InDelta(t, float64(b.Air), float64(low), 0.01)
 			assert.InDelta(t, 120+ice, float64(high), 0.01)
-			duty := HoldDuty(b.Loss(80+ice), watts)
+			duty := Duty(b.Loss(80+ice), watts)
 			_, high = b.Cycle(0.02*quantity.Time(duty), 0.02*quantity.Time(1-duty), watts)
 			assert.InDelta(t, 80, float64(high-ice), 1.5, "held on average")
 		}
@@ -326,7 +326,7 @@ func BenchmarkSteady(b *testing.B) {
 
 func BenchmarkLoss(b *testing.B) {
 	hot, _ := real(Hanging)
-	sum := 0.0
+	sum := quantity.Power(0)
 	for range b.N {
 		sum += hot.Loss(380)
 	}

@@ -59,7 +59,7 @@ const MostBiot = 0.1
 // Biot returns the Biot number of a round fibre of thickness d (m) and conductivity k (W/(m·K)) that loses h (W/(m²·K)): the resistance
 // inside against that outside.
 func Biot(h float64, d quantity.Length, k float64) quantity.Number {
-	return quantity.Number(h * float64(d) / (4 * k))
+	return quantity.Number(h * float64(d) / (4 * positive(k)))
 }
 
 var BiotEq = Equation{Symbol: "B", Expr: "h × d ÷ (4 × k)", Holds: "round-fibre", Source: &HeatTheory, Grade: Handbook}
@@ -68,7 +68,7 @@ var BiotEq = Equation{Symbol: "B", Expr: "h × d ÷ (4 × k)", Holds: "round-fib
 // heat c (J/(kg·K)) and conductivity k (W/(m·K)): the slowest decay with the surface held, (d/2)²/(j² k/(ρ c)) with j = 2.405, the first zero
 // of the Bessel function J₀, and 23 for 4 j², which is 0.6 % over. In water it is what decides.
 func InnerTime(rho quantity.Density, c float64, d quantity.Length, k float64) quantity.Time {
-	return quantity.Time(float64(rho) * c * float64(d*d) / (23 * k))
+	return quantity.Time(float64(rho) * c * float64(d*d) / (23 * positive(k)))
 }
 
 var InnerTimeEq = Equation{Symbol: "t", Expr: "ρ × c × d² ÷ (23 × k)", Holds: "round-fibre", Source: &HeatTheory, Grade: Handbook}
@@ -76,7 +76,7 @@ var InnerTimeEq = Equation{Symbol: "t", Expr: "ρ × c × d² ÷ (23 × k)", Hol
 // CentreRise returns how much hotter (K) the middle of a round fibre is than its surface, when p (W/m) comes evenly from within it and its
 // conductivity is k (W/(m·K)).
 func CentreRise(p, k float64) quantity.TemperatureDifference {
-	return quantity.TemperatureDifference(p / (4 * math.Pi * k))
+	return quantity.TemperatureDifference(p / (4 * math.Pi * positive(k)))
 }
 
 var CentreRiseEq = Equation{Symbol: "T", Expr: "p ÷ (4 × π × k)", Holds: "round-fibre", Source: &HeatTheory, Grade: Handbook}
@@ -84,25 +84,25 @@ var CentreRiseEq = Equation{Symbol: "T", Expr: "p ÷ (4 × π × k)", Holds: "ro
 // EndReach returns how far (m) a cold clamp reaches into a round fibre of thickness d (m) and conductivity k (W/(m·K)) that loses h
 // (W/(m²·K)): over this length the difference falls to 37 %.
 func EndReach(h float64, d quantity.Length, k float64) quantity.Length {
-	return quantity.Length(math.Sqrt(k * float64(d) / (4 * h)))
+	return quantity.Length(math.Sqrt(k * float64(d) / (4 * positive(h))))
 }
 
 var EndReachEq = Equation{Symbol: "x", Expr: "√(k × d ÷ (4 × h))", Holds: "round-fibre", Source: &HeatTheory, Grade: Handbook}
 
 // CoatRadius returns the radius (m) up to which a coat of conductivity k (W/(m·K)) about a fibre makes it lose more, not less, where its
 // surface loses h (W/(m²·K)).
-func CoatRadius(k, h float64) quantity.Length { return quantity.Length(k / h) }
+func CoatRadius(k, h float64) quantity.Length { return quantity.Length(k / positive(h)) }
 
 var CoatRadiusEq = Equation{Symbol: "r", Expr: "k ÷ h", Holds: "round-fibre", Source: &HeatTheory, Grade: Handbook}
 
 // TimeConstant returns the time (s) in which a body of heat capacity c (J/K) that loses g (W/K) comes 63 % of the way to where it settles.
-func TimeConstant(c, g float64) quantity.Time { return quantity.Time(c / g) }
+func TimeConstant(c, g float64) quantity.Time { return quantity.Time(c / positive(g)) }
 
 var TimeConstantEq = Equation{Symbol: "t", Expr: "C ÷ G", Holds: "evenly-warm", Source: &HeatTheory, Grade: Handbook}
 
 // TrialLoss returns what a body of heat capacity c (J/K) loses per kelvin (W/K) when it was found to cool with a time constant t (s): the way
 // back from TimeConstant.
-func TrialLoss(c float64, t quantity.Time) float64 { return c / float64(t) }
+func TrialLoss(c float64, t quantity.Time) float64 { return c / positive(float64(t)) }
 
 var TrialLossEq = Equation{Symbol: "G", Expr: "C ÷ t", Holds: "evenly-warm", Source: &HeatTheory, Grade: Handbook}
 
@@ -113,23 +113,23 @@ func TakenUp(m quantity.Mass, c float64, rise quantity.TemperatureDifference) qu
 
 var TakenUpEq = Equation{Symbol: "Q", Expr: "m × c × T", Holds: "no-losses", Source: &Geometry}
 
-// HoldDuty returns the share of the time for which a heater of p (W) must be on so that a body which loses w (W) at a temperature stays there,
-// on average; over 1 where it can't. Switched slowly against the time constant, the temperature swings about it: see Cycle.
-func HoldDuty(w, p float64) quantity.Fraction { return quantity.Fraction(w / p) }
-
-var HoldDutyEq = Equation{Symbol: "D", Expr: "w ÷ P", Holds: "on-average", Source: &Geometry, Grade: Handbook}
-
 // CyclesPerMinute returns how many cycles go into a minute when each heats for a and cools for b (both s).
-func CyclesPerMinute(a, b quantity.Time) quantity.Number { return quantity.Number(60 / (a + b)) }
+func CyclesPerMinute(a, b quantity.Time) quantity.Number {
+	return quantity.Number(60 / positive(float64(a+b)))
+}
 
 var CyclesPerMinuteEq = Equation{Symbol: "n", Expr: "60 ÷ (a + b)", Holds: "on-average", Source: &Geometry}
 
 // CycleEnergy returns what a heater of p (W) takes (J) in a cycle that has it on for t (s).
-func CycleEnergy(p float64, t quantity.Time) quantity.Energy { return quantity.Energy(p * float64(t)) }
+func CycleEnergy(p quantity.Power, t quantity.Time) quantity.Energy {
+	return quantity.Energy(float64(p) * float64(t))
+}
 
 var CycleEnergyEq = Equation{Symbol: "E", Expr: "P × t", Holds: "on-average", Source: &Geometry}
 
 // Efficiency returns the share of the energy e that went in which came out as work w (both J).
-func Efficiency(w, e quantity.Energy) quantity.Fraction { return quantity.Fraction(w / e) }
+func Efficiency(w, e quantity.Energy) quantity.Fraction {
+	return quantity.Fraction(float64(w) / positive(float64(e)))
+}
 
-var EfficiencyEq = Equation{Symbol: "q", Expr: "w ÷ E", Holds: "on-average", Source: &Geometry}
+var EfficiencyEq = Equation{Symbol: "q", Expr: "w ÷ E", Holds: "all-that-went-in", Source: &Geometry}

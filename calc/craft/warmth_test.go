@@ -45,7 +45,6 @@ func TestWarmthRows(t *testing.T) {
 		{"M16 efficiency", float64(Efficiency(0.0336, 8)), 0.0042, 1e-9},
 		// by hand
 		{"energy of a cycle", float64(CycleEnergy(4, 2)), 8, 0},
-		{"hold duty", float64(HoldDuty(1.6, 6.4)), 0.25, 0},
 		{"cycles", float64(CyclesPerMinute(3.46, 21.71)), 60 / 25.17, 1e-12},
 	} {
 		assert.InDelta(t, row.want, row.got, row.rel*math.Abs(row.want), row.name)
@@ -87,6 +86,36 @@ func TestCapacityEnergy(t *testing.T) {
 	assert.InEpsilon(t, 0.1*g*1460+0.02*g*1191, c.At(20+ice), 1e-12)
 	fixed := Capacity{At20: 2}
 	assert.InEpsilon(t, 130, float64(fixed.Energy(25+ice, 90+ice)), 1e-12)
+}
+
+// The equations as they are shown are what the functions beside them compute.
+func TestHeatEquations(t *testing.T) {
+	for _, row := range []struct {
+		eq     *Equation
+		got    float64
+		values values
+	}{
+		{&BiotEq, float64(Biot(60, 0.5*mm, 0.25)), values{"h": 60, "d": 0.5e-3, "k": 0.25}},
+		{&InnerTimeEq, float64(InnerTime(1140, 1700, 0.5*mm, 0.25)), values{"ρ": 1140, "c": 1700, "d": 0.5e-3, "k": 0.25}},
+		{&CentreRiseEq, float64(CentreRise(12, 0.25)), values{"p": 12, "k": 0.25}},
+		{&EndReachEq, float64(EndReach(60, 0.5*mm, 0.25)), values{"k": 0.25, "d": 0.5e-3, "h": 60}},
+		{&CoatRadiusEq, float64(CoatRadius(0.2, 40)), values{"k": 0.2, "h": 40}},
+		{&TimeConstantEq, float64(TimeConstant(0.2, 0.02)), values{"C": 0.2, "G": 0.02}},
+		{&TrialLossEq, TrialLoss(0.2, 7.3), values{"C": 0.2, "t": 7.3}},
+		{&TakenUpEq, float64(TakenUp(0.1*g, 1700, 65)), values{"m": 1e-4, "c": 1700, "T": 65}},
+		{&CyclesPerMinuteEq, float64(CyclesPerMinute(3.5, 22)), values{"a": 3.5, "b": 22}},
+		{&CycleEnergyEq, float64(CycleEnergy(4, 2.5)), values{"P": 4, "t": 2.5}},
+		{&EfficiencyEq, float64(Efficiency(0.03, 10)), values{"w": 0.03, "E": 10}},
+	} {
+		assert.InEpsilon(t, worth(t, row.eq, row.values), row.got, 1e-12, "%s = %s", row.eq.Symbol, row.eq.Expr)
+	}
+	// nothing, or less, to divide by is no answer
+	for _, x := range []float64{0, -1} {
+		for _, got := range []float64{float64(Biot(60, 1*mm, x)), float64(InnerTime(1140, 1700, 1*mm, x)), float64(CentreRise(12, x)), float64(EndReach(x, 1*mm, 0.25)),
+			float64(CoatRadius(0.2, x)), float64(TimeConstant(0.2, x)), TrialLoss(0.2, quantity.Time(x)), float64(CyclesPerMinute(0, quantity.Time(x))), float64(Efficiency(1, quantity.Energy(x)))} {
+			assert.True(t, math.IsNaN(got))
+		}
+	}
 }
 
 func TestWarmthSources(t *testing.T) {

@@ -467,10 +467,6 @@ holds.own-oven = for your oven; watch your probe while it heats up
 holds.lowest-melting = to the lowest melting point; a fibre under stress gives way before it melts
 holds.one-load = for one load
 holds.same-hand = for a coil of the same hand as the twist, which shortens when hot
-holds.round-fibre = for a round fibre, the same all along
-holds.evenly-warm = while it is evenly warm inside: Biot number under 0.1
-holds.no-losses = nothing lost on the way
-holds.on-average = on average over whole cycles
 
 # methods where there is no one equation
 method.nearest-load = Search: of all sums of your masses, the nearest one not above and the nearest one not below, with the fewest pieces.
