@@ -152,7 +152,7 @@ func (b *Body) rate(watts quantity.Power, t float64) float64 {
 const hottest = 5000
 
 // Steady returns the temperature (K) at which a body heated with watts (W) when cold loses all it gets: what it comes to when it is left on.
-// NaN where there is none, as when a kept current heats a resistance that rises ever faster. It is a search.
+// Infinite where nothing holds it under 5000 K, as when a kept current heats a resistance that rises ever faster. It is a search.
 func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 	var c chord
 	c.high = float64(min(b.Air, b.Walls))
@@ -165,7 +165,7 @@ func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 	}
 	for step := 20.0; c.most > 0; step *= 2 {
 		if !(c.high < hottest) {
-			return quantity.Temperature(quantity.NaN)
+			return quantity.Temperature(math.Inf(1))
 		}
 		c.low, c.least = c.high, c.most
 		c.high += step

@@ -63,9 +63,13 @@ func (r *run) step() bool {
 		}
 		r.was.at, r.was.temp, r.was.rate = r.at, r.temp, r.rate
 		r.at, r.temp, r.rate = r.at+h, temp, rate
-		// How far it is still to go, if the rate goes on to fall as it did in this step. What is left of a settling body is not worth the
-		// steps, which could be no longer than before.
-		if fall := (r.was.rate - rate) / (temp - r.was.temp); !(math.Abs(rate) > stepError/2*fall) {
+		// A rate that falls by so much of the temperature says how far it is still to go. Steps no longer than 1.5 of its inverse close in
+		// without a swing; what is left of a body that has settled is not worth steps that could be no longer than before.
+		fall := (r.was.rate - rate) / (temp - r.was.temp)
+		if fall > 0 {
+			r.next = min(r.next, 1.5/fall)
+		}
+		if !(math.Abs(rate) > stepError/2*fall) {
 			r.next = 0
 		}
 		return true
@@ -142,7 +146,7 @@ func (b *Body) TimeTo(from, to quantity.Temperature, watts quantity.Power) quant
 // It is a search for the low one: that from which one cycle leads back to it.
 func (b *Body) Cycle(on, off quantity.Time, watts quantity.Power) (low, high quantity.Temperature) {
 	var c chord
-	c.low, c.high = float64(b.Steady(0)), float64(b.Steady(watts))
+	c.low, c.high = float64(b.Steady(0)), min(hottest, float64(b.Steady(watts)))
 	c.least, c.most = b.gain(c.low, on, off, watts), b.gain(c.high, on, off, watts)
 	was := c.low
 	switch {

@@ -3,6 +3,7 @@ package craft
 import (
 	"encoding/json"
 	"math"
+	"math/rand/v2"
 	"os/exec"
 	"testing"
 
@@ -188,6 +189,54 @@ func TestCycleIsReachedFromBelow(t *testing.T) {
 		at = next
 	}
 	assert.InDelta(t, float64(low), float64(at), 0.1)
+}
+
+// Any muscle in any place, also far out: every answer is a number, in its order, and soon there.
+func TestExtremes(t *testing.T) {
+	r := rand.New(rand.NewPCG(8, 9))
+	between := func(low, high float64) float64 { return math.Exp(math.Log(low) + r.Float64()*math.Log(high/low)) }
+	var list [100]quantity.Temperature
+	for range 1500 {
+		d := quantity.Length(between(0.02e-3, 5e-3))
+		l := quantity.Length(between(5e-3, 2))
+		p := d * quantity.Length(1+3*r.Float64())
+		mean := d * quantity.Length(1.05+5*r.Float64())
+		f := l / p * TurnLength(mean, p)
+		b := InRoom(Way(r.IntN(4)), quantity.Temperature(230+150*r.Float64()), quantity.Length(5000*r.Float64()))
+		if b.Way == Given {
+			b = InWater(quantity.Temperature(275 + 95*r.Float64()))
+		}
+		b.Speed = between(1e-3, 30)
+		b.Tempco = quantity.TemperatureCoefficient(0.004 * r.Float64())
+		b.Heat = SpecificHeats[r.IntN(5)].Of(FibreMass(Area(d), 1140, 1, f), 0)
+		hot, cool := Ends(b, mean+d, l, d, f, StillUnsure)
+		watts := quantity.Power(between(1e-4, 3000))
+		on, off := quantity.Time(between(1e-3, 1e4)), quantity.Time(between(1e-3, 1e4))
+		for _, end := range []*Body{&hot, &cool} {
+			top := end.Steady(watts)
+			require.False(t, math.IsNaN(float64(top)) || top < end.Air, "%+v at %g W: %g K", end, watts, top)
+			if math.IsInf(float64(top), 1) {
+				assert.Greater(t, end.Power(watts, hottest), end.Loss(hottest))
+				assert.False(t, math.IsInf(float64(end.TimeTo(end.Air, 300+ice, watts)), 1))
+				continue
+			}
+			low, high := end.Cycle(on, off, watts)
+			require.True(t, low >= end.Air-0.01 && high >= low-0.01 && high <= top+0.02, "%+v at %g W, %g and %g s: %g to %g K, at most %g", end, watts, on, off, low, high, top)
+			end.Curve(list[:], end.Air, watts, on)
+			was := end.Air
+			for _, at := range list {
+				require.True(t, at >= was-0.02 && at <= top+0.02, "%+v at %g W, each %g s: %g after %g K", end, watts, on, at, was)
+				was = at
+			}
+			if middle := (end.Air + top) / 2; top-end.Air > 0.1 {
+				up, down := end.TimeTo(end.Air, middle, watts), end.TimeTo(top, middle, 0)
+				require.True(t, up > 0 && down > 0 && !math.IsInf(float64(up), 1) && !math.IsInf(float64(down), 1), "%+v at %g W: %g and %g s", end, watts, up, down)
+			}
+		}
+		if top := hot.Steady(watts); top < 600 { // where the surfaces glow their sizes may count more than the air
+			require.Greater(t, top, cool.Steady(watts)-0.01, "%+v at %g W", hot, watts)
+		}
+	}
 }
 
 const reference = `

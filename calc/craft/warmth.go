@@ -7,12 +7,12 @@ import (
 )
 
 // Capacity is a heat capacity (J/K), or a specific heat (J/(kg·K)), that changes with the temperature: At20 + Rise x + Bend x², with x as the
-// part of the way from 20 °C to 100 °C.
+// part of the way from 20 °C to 100 °C. From 260 °C on, where no muscle is left, it stays.
 type Capacity struct{ At20, Rise, Bend float64 }
 
 // At returns the capacity at t (K).
 func (c *Capacity) At(t quantity.Temperature) float64 {
-	x := float64(t-20-ice) / 80
+	x := min(3, float64(t-20-ice)/80)
 	return c.At20 + x*(c.Rise+x*c.Bend)
 }
 
@@ -22,7 +22,8 @@ func (c Capacity) Of(m quantity.Mass, more float64) Capacity {
 	return Capacity{c.At20*k + more, c.Rise * k, c.Bend * k}
 }
 
-// Energy returns the heat (J) that takes a body of capacity c (J/K) from one temperature to another (both K), with no losses.
+// Energy returns the heat (J) that takes a body of capacity c (J/K) from one temperature to another (both K, up to 260 °C), with
+// no losses.
 func (c *Capacity) Energy(from, to quantity.Temperature) quantity.Energy {
 	a, b := float64(from-20-ice)/80, float64(to-20-ice)/80
 	return quantity.Energy(80 * (c.At20*(b-a) + c.Rise*(b*b-a*a)/2 + c.Bend*(b*b*b-a*a*a)/3))
@@ -105,6 +106,14 @@ var TimeConstantEq = Equation{Symbol: "t", Expr: "C ÷ G", Holds: "evenly-warm",
 func TrialLoss(c float64, t quantity.Time) float64 { return c / positive(float64(t)) }
 
 var TrialLossEq = Equation{Symbol: "G", Expr: "C ÷ t", Holds: "evenly-warm", Source: &HeatTheory, Grade: Handbook}
+
+// SteadyLoss returns what a body loses per kelvin (W/K) that came to t (K) in air at u (K) when p (W) heated it for long: an own trial that needs
+// no clock.
+func SteadyLoss(p quantity.Power, t, u quantity.Temperature) float64 {
+	return float64(p) / positive(float64(t-u))
+}
+
+var SteadyLossEq = Equation{Symbol: "G", Expr: "P ÷ (T − U)", Holds: "evenly-warm", Source: &HeatTheory, Grade: Handbook}
 
 // TakenUp returns the heat (J) that a mass m (kg) of specific heat c (J/(kg·K)) takes up over a temperature difference (K), with no losses.
 func TakenUp(m quantity.Mass, c float64, rise quantity.TemperatureDifference) quantity.Energy {

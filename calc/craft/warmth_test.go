@@ -20,6 +20,8 @@ func TestWarmthRows(t *testing.T) {
 		name           string
 		got, want, rel float64
 	}{
+		// H02b, Incropera ex. 7.4: 46 W less 15 %, 128.4 over 26.2 °C, on 12.7 mm by 94 mm
+		{"H02b measured", SteadyLoss(0.85*46, 128.4+ice, 26.2+ice) / (math.Pi * 0.0127 * 0.094), 102.010391506, 5e-3},
 		{"H03a ball", float64(TimeConstant(ball, 400*ballArea)), 1, 2e-3},
 		{"H06 coat", float64(CoatRadius(0.055, 5)), 11 * mm, 1e-9},
 		{"H07 fin", 1 / float64(EndReach(100, 5*mm, 14)), 75.5928946018, 1e-6},
@@ -84,6 +86,7 @@ func TestCapacityEnergy(t *testing.T) {
 	}
 	assert.InEpsilon(t, sum, float64(c.Energy(25+ice, 145+ice)), 1e-6)
 	assert.InEpsilon(t, 0.1*g*1460+0.02*g*1191, c.At(20+ice), 1e-12)
+	assert.Equal(t, c.At(260+ice), c.At(3000), "nothing is left to change")
 	fixed := Capacity{At20: 2}
 	assert.InEpsilon(t, 130, float64(fixed.Energy(25+ice, 90+ice)), 1e-12)
 }
@@ -102,6 +105,7 @@ func TestHeatEquations(t *testing.T) {
 		{&CoatRadiusEq, float64(CoatRadius(0.2, 40)), values{"k": 0.2, "h": 40}},
 		{&TimeConstantEq, float64(TimeConstant(0.2, 0.02)), values{"C": 0.2, "G": 0.02}},
 		{&TrialLossEq, TrialLoss(0.2, 7.3), values{"C": 0.2, "t": 7.3}},
+		{&SteadyLossEq, SteadyLoss(1.6, 355, 293.15), values{"P": 1.6, "T": 355, "U": 293.15}},
 		{&TakenUpEq, float64(TakenUp(0.1*g, 1700, 65)), values{"m": 1e-4, "c": 1700, "T": 65}},
 		{&CyclesPerMinuteEq, float64(CyclesPerMinute(3.5, 22)), values{"a": 3.5, "b": 22}},
 		{&CycleEnergyEq, float64(CycleEnergy(4, 2.5)), values{"P": 4, "t": 2.5}},
@@ -112,7 +116,7 @@ func TestHeatEquations(t *testing.T) {
 	// nothing, or less, to divide by is no answer
 	for _, x := range []float64{0, -1} {
 		for _, got := range []float64{float64(Biot(60, 1*mm, x)), float64(InnerTime(1140, 1700, 1*mm, x)), float64(CentreRise(12, x)), float64(EndReach(x, 1*mm, 0.25)),
-			float64(CoatRadius(0.2, x)), float64(TimeConstant(0.2, x)), TrialLoss(0.2, quantity.Time(x)), float64(CyclesPerMinute(0, quantity.Time(x))), float64(Efficiency(1, quantity.Energy(x)))} {
+			float64(CoatRadius(0.2, x)), float64(TimeConstant(0.2, x)), TrialLoss(0.2, quantity.Time(x)), SteadyLoss(1, quantity.Temperature(293+x), 293), float64(CyclesPerMinute(0, quantity.Time(x))), float64(Efficiency(1, quantity.Energy(x)))} {
 			assert.True(t, math.IsNaN(got))
 		}
 	}
