@@ -125,7 +125,7 @@ func (w *writer) timetable() {
 	case c.unknown != calc.None:
 		w.str(quantity.Unknown)
 	case c.start != 0:
-		w.startEnd("end")
+		w.when(c.start+timetable.Instant(c.total), c.start, true)
 	default:
 		w.moment(c.total)
 	}
@@ -238,21 +238,21 @@ func (w *writer) two(n int) {
 	w.char(byte('0' + n%10))
 }
 
-// doing appends what is done in a step, and with which load if it is not the first.
+// doing appends what is done in a step, and with which load where there are several.
 //
 //go:noinline
 func (w *writer) doing(s *timetable.Step) {
 	w.wordsOf("do.", s.Do.Key())
-	if s.Load > 1 {
-		w.ofLoad(s.Load)
-	}
+	w.ofLoad(w.clock.steps, s)
 }
 
-// ofLoad appends which load it is.
+// ofLoad appends with which load a step of some is done, where there are several. All wait for the preheat.
 //
 //go:noinline
-func (w *writer) ofLoad(n int) {
-	w.words("clock.load")
-	w.char(' ')
-	w.int(n)
+func (w *writer) ofLoad(steps []timetable.Step, s *timetable.Step) {
+	if s.Do != timetable.DoPreheat && timetable.Loads(steps) > 1 {
+		w.words("clock.load")
+		w.char(' ')
+		w.int(s.Load)
+	}
 }

@@ -68,10 +68,10 @@ func TestTimetable(t *testing.T) {
 		{"clock.time=20:30&clock.day=2026-10-24", "Start Sat 20:30, ready to test Sun 23:11.", "", "", "Sat 20:30 ● | Heat up the oven | 00:15"},
 		// All on another day, the end too: 221 min and an hour of rest.
 		{"clock.time=14:00&clock.mode=ready&heat.rest=1 h", "Start Sun 09:19, ready to test Sun 14:00.", "Sun 14:00", "Start Sun 09:19, ready to test Sun 14:00.", "Sun 09:19 ● | Heat up the oven | 00:15"},
-		{"clock.time=22:10&clock.mode=ready&clock.day=2026-11-02", "Start Sun 2026-11-01 18:29, ready to test Mon 2026-11-02 22:10.", "Mon 2026-11-02 22:10", "", "Sun 2026-11-01 18:29 ● | Heat up the oven | 00:15"},
+		{"clock.time=22:10&clock.mode=ready&clock.day=2026-11-02", "Start Sun 2026-11-01 18:29, ready to test Mon 2026-11-02 22:10.", "Mon 22:10", "", "Sun 2026-11-01 18:29 ● | Heat up the oven | 00:15"},
 		{"clock.time=02:30&clock.day=2026-10-25", "", "", "That time comes twice, as clocks are put back: the first is taken.", "Sun 02:30 ● | Heat up the oven | 00:15"},
 		{"clock.time=02:30", "", "", "That time comes twice, as clocks are put back: the first is taken. Start Sun 02:30, ready to test Mon 05:11.", "Sun 02:30 ● | Heat up the oven | 00:15"},
-		{"clock.time=02:30&clock.day=2027-03-28", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.", "Mon 2027-03-29 07:11", "Clocks are put forward over that time: so much later is taken.", "Sun 2027-03-28 03:30 ● | Heat up the oven | 00:15"},
+		{"clock.time=02:30&clock.day=2027-03-28", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.", "Mon 07:11", "Clocks are put forward over that time: so much later is taken.", "Sun 2027-03-28 03:30 ● | Heat up the oven | 00:15"},
 		{"clock.time=25:00", "Ready to test 27:41 h after the start.", "+27:41", "“25:00” is not a time I can read. Type it like 07:30.", "+00:00 ● | Heat up the oven | 00:15"},
 		{"clock.time=22:10&clock.day=tomorrow", "", "", "Start Sat 22:10, ready to test Mon 00:51.", ""},
 		{"heat.cool-1=", "needs first cooling", "–", "", ""},
@@ -99,7 +99,7 @@ func TestTimetableOfLoads(t *testing.T) {
 	_, values := at(t, lesson)
 	require.Equal(t, "2", values["heat.loads t"])
 	got := rows(values["clock.table r"])
-	assert.Contains(t, got, "+01:03 ● | Take it out to cool | 00:10")
+	assert.Contains(t, got, "+01:03 ● | Take it out to cool, load 1 | 00:10")
 	assert.Contains(t, got, "+01:03 ● | Put it in, load 2 | 00:03")
 	assert.Contains(t, got, "+01:36 ● | Take it out to cool, load 2 | 00:10")
 	_, values = at(t, "cut.pieces=10000")

@@ -84,10 +84,16 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 		}
 		w.shut()
 		w.text(id, ":left")
+		long := ""
 		if r != nil && c.next != nil {
-			w.wait(int(r.Start-d.Now) + c.next.Start)
+			left := int(r.Start-d.Now) + c.next.Start
+			w.wait(left)
+			if left >= 3600 {
+				long = "long"
+			}
 		}
 		w.shut()
+		w.put(id, ":left", State, long)
 		w.text(id, ":rest")
 		if rest != "" {
 			w.words(rest)
@@ -170,9 +176,7 @@ func (w *writer) stepOf(s *timetable.Step, on bool) {
 		w.str(detail)
 		w.char(')')
 	}
-	if s.Do != timetable.DoPreheat && timetable.Loads(r.Steps) > 1 {
-		w.ofLoad(s.Load)
-	}
+	w.ofLoad(r.Steps, s)
 }
 
 // ofRun appends what the words of a card name: what was missed, when hands are needed next, or since when all is done, what for, what is on

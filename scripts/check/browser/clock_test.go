@@ -182,7 +182,7 @@ func TestClockLoads(t *testing.T) {
 	require.Equal(t, "2", p.shows("heat.loads"))
 	rows := p.table()
 	assert.Contains(t, rows, "+01:03 ● | Put it in, load 2 | 00:03")
-	assert.Contains(t, rows, "+01:13 ● | Ready to test | ")
+	assert.Contains(t, rows, "+01:13 ● | Ready to test, load 1 | ")
 	assert.Contains(t, rows, "+01:36 ● | Take it out to cool, load 2 | 00:10")
 	assert.Equal(t, "+01:46 ● | Ready to test, load 2 | ", rows[len(rows)-1])
 	p.sight("clock")
@@ -368,9 +368,9 @@ func TestStandingPage(t *testing.T) {
 	p.press(`[data-do="start-at"]`)
 	p.expect("status", says("clock.past", "", "Wed 06:10"))
 	p.expect("clock.time:says", "Start Thu 06:10, ready to test Fri 09:51.")
-	assert.Empty(t, p.shelf())
+	assert.Empty(t, p.state("run.1"))
 	p.press(`[data-do="start-at"]`)
-	p.expect("run.1:rest", says("clock.next", "", "Thu 06:10", says("plan.start", "")))
+	p.expect("run.1:rest", says("clock.next", "", "Thu 06:10", p.value("plan-name")))
 }
 
 // The calendar file: RFC 5545, with the plan's name on it, and the same names in it when it is made again.
