@@ -31,13 +31,17 @@ func Put(b []byte, id, what, value string) []byte {
 // Changes appends to out the records of next that differ from those of last, slot by slot. With last empty, all of them.
 func Changes(out, last, next []byte) []byte {
 	for len(next) > 0 {
-		n, most := 0, min(len(next), len(last)) // n bytes are alike: most of the slots are, to their end
-		for n < most && next[n] == last[n] && next[n] != Record {
-			n++
+		const step = 64
+		n, most := 0, min(len(next), len(last)) // n bytes are alike: most of the slots are
+		for n+step <= most && string(next[n:n+step]) == string(last[n:n+step]) {
+			n += step
+		}
+		for n > 0 && next[n-1] != Record {
+			n--
 		}
 		i, j := n+until(next[n:]), n+until(last[n:])
 		if string(next[n:i]) != string(last[n:j]) {
-			out = append(out, next[:i]...)
+			out = append(out, next[n:i]...)
 		}
 		next, last = next[i:], last[j:]
 	}

@@ -1,7 +1,7 @@
 package words
 
 // English is the first language of the page.
-var English = Language{Tag: "en", Mark: '.', live: entries(englishLive)}
+var English = Language{Tag: "en", Mark: '.', live: read(englishLive)}
 
 const englishLive = `
 # names of the numbers, as they stand in a sentence

@@ -185,7 +185,7 @@ func TestNoWordIsUnused(t *testing.T) {
 	for _, key := range append(built(t), builtForPage()...) {
 		used[key] = true
 	}
-	for _, list := range [][]entry{English.live, EnglishPage.list()} {
+	for _, list := range [][]entry{entries(englishLive), entries(englishPage)} {
 		for _, e := range list {
 			assert.True(t, used[e.key] || asked.MatchString(e.key), "nobody says %s", e.key)
 		}
@@ -195,7 +195,7 @@ func TestNoWordIsUnused(t *testing.T) {
 // Every key that is asked for as it stands has words.
 func TestLiteralsHaveWords(t *testing.T) {
 	prefixes := map[string]bool{}
-	for _, list := range [][]entry{English.live, EnglishPage.list()} {
+	for _, list := range [][]entry{entries(englishLive), entries(englishPage)} {
 		for _, e := range list {
 			prefix, _, _ := strings.Cut(e.key, ".")
 			prefixes[prefix] = true
@@ -219,16 +219,16 @@ func TestSentences(t *testing.T) {
 	for _, n := range named {
 		assert.Contains(t, string(doc), "{"+n+"}", "the package comment")
 	}
-	for _, list := range [][]entry{English.live, EnglishPage.list()} {
-		for i, e := range list {
+	for _, list := range [][]entry{entries(englishLive), entries(englishPage)} {
+		seen := map[string]bool{}
+		for _, e := range list {
 			assert.NotEmpty(t, e.text, e.key)
 			assert.True(t, utf8.ValidString(e.text), e.key)
 			assert.Equal(t, strings.TrimSpace(e.text), e.text, e.key)
 			assert.NotContains(t, e.text, "  ", e.key)
 			assert.False(t, strings.ContainsFunc(e.text, func(r rune) bool { return r < ' ' }), "%s: control characters part slots", e.key)
-			if i > 0 {
-				assert.Less(t, list[i-1].key, e.key, "sorted, and each once")
-			}
+			assert.False(t, seen[e.key], "%s has words twice", e.key)
+			seen[e.key] = true
 			for rest := e.text; rest != ""; {
 				var name string
 				_, name, rest = Next(rest)
@@ -237,7 +237,7 @@ func TestSentences(t *testing.T) {
 			assert.Equal(t, strings.Count(e.text, "{"), strings.Count(e.text, "}"), e.key)
 		}
 	}
-	for _, e := range EnglishPage.list() {
+	for _, e := range entries(englishPage) {
 		assert.False(t, English.Has(e.key), "%s is said twice", e.key)
 		assert.NotContains(t, e.text, "{", "%s: what stands still names no number", e.key)
 	}
@@ -273,8 +273,36 @@ func TestNext(t *testing.T) {
 	}
 }
 
-func TestEntries(t *testing.T) {
-	assert.Equal(t, []entry{{"a.b", "one"}, {"b", "two = 2 # it is"}, {"c", "three"}},
-		entries("\n# no = words\nc = three\nb = two = 2 # it is\n\na.b = one"))
-	assert.Empty(t, entries(""))
+// entry is a key with its words, as it stands in the file of a language.
+type entry struct{ key, text string }
+
+func entries(text string) (all []entry) {
+	for line := range strings.Lines(text) {
+		if key, words, ok := strings.Cut(strings.TrimSuffix(line, "\n"), " = "); ok && line[0] != '#' {
+			all = append(all, entry{key, words})
+		}
+	}
+	return all
+}
+
+func TestRead(t *testing.T) {
+	l := read("\n# no = words\nc = three\nb = two = 2 # it is\n\na.b = one")
+	assert.Equal(t, []string{"three", "two = 2 # it is", "one"}, l.texts)
+	for key, want := range map[string]string{"a.b": "one", "b": "two = 2 # it is", "c": "three"} {
+		text, ok := l.find("", key)
+		assert.True(t, ok)
+		assert.Equal(t, want, text)
+	}
+	_, ok := l.find("# ", "no")
+	assert.False(t, ok)
+	assert.Empty(t, read("").texts)
+	for _, text := range []string{englishLive, englishPage} {
+		l := read(text)
+		for _, e := range entries(text) {
+			words, ok := l.find("", e.key)
+			assert.True(t, ok, e.key)
+			assert.Equal(t, e.text, words)
+		}
+		assert.Len(t, l.texts, len(entries(text)))
+	}
 }
