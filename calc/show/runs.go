@@ -13,7 +13,7 @@ type card struct {
 	_ [0]func() // not compared
 
 	run  *timetable.Run
-	next *timetable.Step // when hands are needed next, or the last of all
+	next *timetable.Step // when hands are needed next, nil where all is done
 }
 
 // The states of a card, and of the strip after the gravest of them. A step that was missed waits until it is seen to, but nothing rings.
