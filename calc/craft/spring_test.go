@@ -70,6 +70,9 @@ func TestSpringRows(t *testing.T) {
 	} {
 		assert.InEpsilon(t, row.want, row.got, row.rel, row.name)
 	}
+	for c := quantity.Number(3); c < 20; c++ {
+		assert.InDelta(t, 0.99, float64(BergstrasserFactor(c)/WahlFactor(c)), 0.01, "the two factors")
+	}
 	assert.InEpsilon(t, 545*mPa, float64(SpringStress(WahlFactor(6), 1250, 6*6.6250827167*mm, 6.6250827167*mm)), 1e-9, "S05 the other way")
 	assert.Equal(t, 80.0, float64(RatesInRow(RatesBeside(3, 80), 3)))
 }
