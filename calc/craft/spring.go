@@ -51,7 +51,7 @@ func WahlFactor(c quantity.Number) quantity.Number {
 	return (4*c-1)/(4*c-4) + 0.615/c
 }
 
-// BergstrasserFactor is another such factor, within a percent of the first.
+// BergstrasserFactor is another such factor, up to 2 % under the first from an index of 3 on.
 func BergstrasserFactor(c quantity.Number) quantity.Number { return (4*c + 2) / (4*c - 3) }
 
 // SpringStress returns the shear stress (Pa) at the inside of a spring under a pull f (N), of wire t (m) thick at a mean diameter d (m), with

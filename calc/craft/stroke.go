@@ -122,12 +122,11 @@ type Muscle struct {
 	Warming                         *Warming
 }
 
-// Ends are one end of a band: the muscle cold and hot.
+// Pulls are one end of a band: the muscle cold and hot.
 type Pulls struct{ Cold, Hot Pull }
 
 // Pulls returns the muscle at a temperature cold and a hotter one hot (both K) at the lower end of its band of stroke, as usual, and at the upper
-// end, each the end of all that is in doubt: strains, cold stiffness, and how much of it is left when hot. That is between what the book
-// leaves of the moduli and all of it: a load was read to change the stroke of a warm coil little (StrokeCurve).
+// end, each the end of all that is in doubt: strains, cold stiffness, and how much of it is left when hot.
 func (m *Muscle) Pulls(cold, hot quantity.Temperature) (band [3]Pulls) {
 	along, across := m.Warming.Strains(cold, hot)
 	free := FreeStroke(m.Fibre, m.Twist, m.Coils, along-across)
@@ -154,10 +153,11 @@ func HotRate(k quantity.Stiffness, q quantity.Fraction) quantity.Stiffness {
 
 var HotRateEq = Equation{Symbol: "K", Expr: "k × q", Holds: "straight-line", Source: &StrokeCurve, Grade: Estimate}
 
-// KeptRate returns what share of the cold stiffness is left at an end of the band, 0 to 2, when the book leaves q: q, half of the way to all,
-// and all.
+// KeptRate returns what share of the cold stiffness counts as left at an end of the band, 0 to 2, when the book leaves q: half of the loss, a
+// quarter of it, and none. A judgement: with all of it a muscle would lengthen under the loads at which strokes like the free ones were
+// read, and a load was read to change the stroke little (StrokeCurve).
 func KeptRate(end int, q quantity.Fraction) quantity.Fraction {
-	return q + (1-q)*quantity.Fraction(end)/2
+	return 1 - (1-q)*quantity.Fraction(2-end)/4
 }
 
 // rate returns the stiffness (N/m) of the muscle as it stands unloaded, of moduli e and g (Pa) at 20 °C before twist, at a temperature (K).

@@ -100,8 +100,7 @@ func OnTime(d quantity.Share, t quantity.Time) quantity.Time { return quantity.T
 
 var OnTimeEq = Equation{Symbol: "s", Expr: "d × t", Holds: "even-period", Source: &Geometry}
 
-// A SupplyLimit is what a supply gives (V), at most (A), and the least it must be asked for (A) lest it switches itself off. NaN is
-// what is not known, or what its own label says.
+// A SupplyLimit is what a supply gives (V), at most (A), and the least it must be asked for (A) lest it switches itself off.
 type SupplyLimit struct {
 	Key         string
 	Voltage     quantity.Voltage
@@ -109,14 +108,13 @@ type SupplyLimit struct {
 	Source      *Source
 }
 
-// Supplies lists the supplies that a maker may have: their limits are defaults that the label goes before.
+// Supplies lists the supplies whose limits are much the same everywhere: defaults that the label goes before. A bench supply and a battery have
+// only those that are typed.
 var Supplies = [...]SupplyLimit{
-	{"bench", quantity.Voltage(quantity.NaN), quantity.Current(quantity.NaN), 0, &Geometry},
 	{"usb-2", 5, 0.5, 0, &USBPort},
 	{"usb-3", 5, 0.9, 0, &USBPort},
 	{"usb-c", 5, 3, 0, &USBPort},
 	{"power-bank", 5, 2, 0.1, &Common},
-	{"battery", quantity.Voltage(quantity.NaN), quantity.Current(quantity.NaN), 0, &Geometry},
 }
 
 // SupplyFault says what of a supply a muscle misses that takes on (A) while it is on and average (A) all in all: "over-most", "under-least" or,

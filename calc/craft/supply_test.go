@@ -109,14 +109,14 @@ func TestSupplies(t *testing.T) {
 		assert.False(t, keys[s.Key], s.Key)
 		keys[s.Key] = true
 		assert.NotNil(t, s.Source, s.Key)
-		assert.False(t, s.Most <= s.Least, s.Key)
-		assert.False(t, s.Voltage > 60, "%s: nothing here may hurt", s.Key)
+		assert.Greater(t, s.Most, s.Least, s.Key)
+		assert.LessOrEqual(t, float64(s.Voltage), 60.0, "%s: nothing here may hurt", s.Key)
 		assert.Equal(t, "", SupplyFault(s.Most, s.Least, s.Most, s.Most), s.Key)
 	}
 	// from memory: 5 V, and 0.5, 0.9 and 3 A of ports by their specifications
-	assert.InDelta(t, 2.5, float64(Supplies[1].Voltage)*float64(Supplies[1].Most), 1e-12)
-	assert.InDelta(t, 4.5, float64(Supplies[2].Voltage)*float64(Supplies[2].Most), 1e-12)
-	assert.InDelta(t, 15, float64(Supplies[3].Voltage)*float64(Supplies[3].Most), 1e-12)
+	assert.InDelta(t, 2.5, float64(Supplies[0].Voltage)*float64(Supplies[0].Most), 1e-12)
+	assert.InDelta(t, 4.5, float64(Supplies[1].Voltage)*float64(Supplies[1].Most), 1e-12)
+	assert.InDelta(t, 15, float64(Supplies[2].Voltage)*float64(Supplies[2].Most), 1e-12)
 	for _, s := range []*Source{&Copper, &WireGauge, &USBPort, &FuseRatings, &Springs, &SteepSpring, &LoadStudy, &StrokeCurve} {
 		assert.NotEmpty(t, s.Cite)
 		assert.Contains(t, []Mark{Read, FromMemory}, s.Mark)
