@@ -12,9 +12,9 @@ import (
 // clock is the timetables that were started, each with its entry on the shelf. What they show is worked out anew from the browser's clock at
 // every tick: a tick that comes late, or not at all while the page is hidden, makes nothing wrong.
 type clock struct {
-	runs  show.Runs
-	shown shown
-	due   bool // something needs hands
+	runs   show.Runs
+	shown  shown
+	newest timetable.Instant // when the newest of what waits for hands came due; 0 where nothing does
 }
 
 const runPrefix = "twistbench/run/"
@@ -45,18 +45,18 @@ func (a *app) openRuns() {
 //go:noinline
 func runKey(i int) string { return runPrefix + decimal(i) }
 
-// tick shows the runs as they are now. Where one needs hands all of a sudden, that is said, and shown in place of another step's bench view.
+// tick shows the runs as they are now. What comes due is said, each time something does, and shown in place of another step's bench view.
 //
 //go:noinline
 func (a *app) tick() {
 	c := &a.clock
-	var due string
-	c.shown.next, due = a.display.Started(c.shown.next[:0], &c.runs)
+	slots, said, newest := a.display.Started(c.shown.next[:0], &c.runs)
+	c.shown.next = slots
 	a.differ(&c.shown)
-	if c.due != (due != "") {
-		c.due = !c.due
-		a.put("say", text, due)
-		if c.due && a.bench != "" {
+	if was := c.newest; was != newest {
+		c.newest = newest
+		a.put("say", text, said)
+		if newest > was && a.bench != "" && a.bench != "clock" {
 			a.openBench("clock")
 		}
 	}
@@ -64,15 +64,16 @@ func (a *app) tick() {
 
 // timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
 func (a *app) timed(do deed) {
-	r, missing := a.display.Run(do == doStart)
+	r, missing := a.display.Run(&a.state, do == doStart)
 	if r == nil {
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
 		a.focus(key)
 		return
 	}
-	if do == doStartAt && a.display.Past() {
+	if do != doStart && a.display.Past() {
 		a.tell("clock.past", "")
+		a.slots(&a.state) // without a day another one is taken by now
 		a.focus(calc.ClockTime.Key())
 		return
 	}

@@ -89,6 +89,7 @@ func built(t *testing.T) (keys []string) {
 			add("word.", calc.Fields[id].Words...)
 		}
 	}
+	add("do.", "cools", "rests")
 	for i := range calc.Notes {
 		add("note.", calc.Notes[i].Key)
 	}
@@ -132,9 +133,41 @@ func builtForPage() (keys []string) {
 	return keys
 }
 
+var equationLine = regexp.MustCompile(`(?m)^\s*(?:var )?([A-Za-z]+)\s*= Equation\{.*Holds: "([a-z0-9-]+)"`)
+
+// unshown are the keys of where equations hold that no working in calc names yet: they need no words before.
+func unshown(t *testing.T) map[string]bool {
+	read := func(pattern string) (all []byte) {
+		files, err := filepath.Glob(pattern)
+		require.NoError(t, err)
+		for _, name := range files {
+			src, err := os.ReadFile(name)
+			require.NoError(t, err)
+			all = append(all, src...)
+		}
+		return all
+	}
+	named, keys, shown := read("../*.go"), map[string]bool{}, map[string]bool{}
+	for _, m := range equationLine.FindAllSubmatch(read("../craft/*.go"), -1) {
+		key := "holds." + string(m[2])
+		keys[key] = true
+		if regexp.MustCompile(`\bcraft\.` + string(m[1]) + `\b`).Match(named) {
+			shown[key] = true
+		}
+	}
+	for key := range shown {
+		delete(keys, key)
+	}
+	return keys
+}
+
 func TestEveryKeyHasWords(t *testing.T) {
+	later := unshown(t)
 	for _, l := range Languages {
 		for _, key := range built(t) {
+			if later[key] {
+				continue
+			}
 			assert.True(t, l.Has(key), "%s: %s", l.Tag, key)
 		}
 	}
@@ -210,7 +243,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 }
 
 // named are the placeholders that are no number of the plan; they are told in the package comment.
-var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses", "start", "end", "lasts", "ends", "next", "on", "plan"}
+var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses", "start", "end", "lasts", "missed", "ends", "next", "on", "plan"}
 
 func TestSentences(t *testing.T) {
 	doc, err := os.ReadFile("words.go")
