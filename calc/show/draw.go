@@ -65,21 +65,47 @@ var Drawings = [...]Drawing{
 	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes, nil},
 }
 
-// drawings appends the slots of every drawing.
-func (w *writer) drawings() {
-	s := sketch{writer: *w, hand: 1}
+// drawing appends the slots of drawing i. (A function in its row would move the sketch to the heap at every keystroke.)
+func (w *writer) drawing(i int) {
+	g := &Drawings[i]
+	s := sketch{writer: *w, w: g.W, hand: 1}
 	if w.st.Plan.Hand == calc.HandS {
 		s.hand = -1
 	}
-	drawFibre(&s)
-	drawHang(&s)
-	drawCut(&s)
-	drawTwist(&s)
-	drawCoil(&s)
-	drawClamp(&s)
-	drawHeat(&s)
-	drawClock(&s)
-	drawThread(&s)
+	switch i {
+	case fibreDrawing:
+		drawFibre(&s)
+	case hangDrawing:
+		drawHang(&s)
+	case cutDrawing:
+		drawCut(&s)
+	case twistDrawing:
+		drawTwist(&s)
+	case coilDrawing:
+		drawCoil(&s)
+	case clampDrawing:
+		drawClamp(&s)
+	case heatDrawing:
+		drawHeat(&s)
+	case clockDrawing:
+		drawClock(&s)
+	default:
+		drawThread(&s, i)
+	}
+	for i := range g.Shapes {
+		if p := &g.Shapes[i]; p.Anchor == "" {
+			s.path(p)
+		} else {
+			s.label(p)
+		}
+	}
+	for i := range g.said {
+		p := &g.said[i]
+		s.str("draw.")
+		s.writer.text(g.Key, p.ID)
+		s.says(p, 0)
+		s.shut()
+	}
 	w.b = s.b
 }
 

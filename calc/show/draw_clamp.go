@@ -151,7 +151,6 @@ func drawClamp(s *sketch) {
 		n[at+2] = min(m.room, 2*min(x-margin, 320-margin-x))
 	}
 	s.n = n
-	s.draw(clampDrawing)
 }
 
 // holes draws the nearest hole of the frame for each gap and two on either side of it, where they are far enough apart to be told from it.

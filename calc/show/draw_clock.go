@@ -80,7 +80,6 @@ func drawClock(s *sketch) {
 		n[at], n[at+1] = clockLeft+apart*float64(i)+only(i*every <= work && work > 0), float64(i*every)
 	}
 	s.n = n
-	s.draw(clockDrawing)
 }
 
 // timed draws what is done in the oven, or what is done outside and where hands are needed.

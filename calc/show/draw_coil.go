@@ -172,7 +172,6 @@ func drawCoil(s *sketch) {
 		}
 	}
 	s.n = n
-	s.draw(coilDrawing)
 }
 
 // along returns how far a length across the fibre of a coil reaches along its axis.

@@ -176,13 +176,13 @@ func BenchmarkCoil(b *testing.B) {
 	for _, text := range []string{"", "coil.index=5&coil.pitch=1.2 mm", "coil.pitch=0.3 mm"} {
 		b.Run(text, func(b *testing.B) {
 			st, _ := draw(b, text)
-			s := sketch{writer: writer{english(), st, make([]byte, 0, 1<<16)}, hand: 1}
+			w := writer{english(), st, make([]byte, 0, 1<<16)}
 			b.ReportAllocs()
 			for b.Loop() {
-				s.b = s.b[:0]
-				drawCoil(&s)
+				w.b = w.b[:0]
+				w.drawing(coilDrawing)
 			}
-			b.ReportMetric(float64(len(s.b)), "bytes")
+			b.ReportMetric(float64(len(w.b)), "bytes")
 		})
 	}
 }

@@ -113,5 +113,4 @@ func drawCut(s *sketch) {
 		}
 	}
 	s.n = n
-	s.draw(cutDrawing)
 }

@@ -185,7 +185,6 @@ func drawFibre(s *sketch) {
 	}
 	n[fibreMany] = 0*k + where(longest(count, yn)-mostStrands-1)
 	s.n = n
-	s.draw(fibreDrawing)
 }
 
 // strands draws the cut ends of the fibre's strands or of the companion yarn's, and the strands themselves, which reach away to the left from

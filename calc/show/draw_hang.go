@@ -125,7 +125,6 @@ func drawHang(s *sketch) {
 	n[hangClearAt] = y + only(room > 16 || !(rise <= 48))
 	n[hangAdds] = 0*float64(p.Hook) + where(float64(p.Add))
 	s.n = n
-	s.draw(hangDrawing)
 }
 
 // block returns how wide and how high the side of a cylinder is whose volume is as the mass (kg): a kilogram is as wide as it is high,

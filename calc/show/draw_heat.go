@@ -73,5 +73,4 @@ func drawHeat(s *sketch) {
 		n[at], n[at+1], n[at+2], n[at+3], n[at+4] = from, to, (from+to)/2, low, high
 	}
 	s.n = n
-	s.draw(heatDrawing)
 }

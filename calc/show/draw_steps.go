@@ -88,10 +88,12 @@ func (s *sketch) take(at []place, n int) []place {
 	return at
 }
 
-// steps draws the steps of a path.
-func (s *sketch) steps(at []place) {
-	s.x, s.y, s.upright = 0, 0, false
-	a, skip := &s.a, false
+// path appends the slots of a path.
+func (s *sketch) path(p *Shape) {
+	s.open(p.ID, "", "d")
+	s.str(p.says)
+	s.x, s.y, s.upright, s.width = 0, 0, false, -1
+	a, at, skip := &s.a, p.at, false
 	for len(at) > 0 {
 		step := at[0]
 		at = s.take(at[1:], int(places[step&31]))
@@ -160,6 +162,10 @@ func (s *sketch) steps(at []place) {
 		case upright, level:
 			s.upright = step == upright
 		}
+	}
+	s.shut()
+	if s.width >= 0 {
+		s.attribute(p.ID, "stroke-width", s.width)
 	}
 }
 
@@ -249,34 +255,6 @@ func (s *sketch) say(key string) {
 		s.str(" →")
 	default:
 		s.sentence(key, calc.None, about{})
-	}
-}
-
-// draw appends the slots of a drawing with its numbers.
-func (s *sketch) draw(drawing int) {
-	g := &Drawings[drawing]
-	s.w = g.W
-	for i := range g.Shapes {
-		p := &g.Shapes[i]
-		if p.Anchor == "" {
-			s.open(p.ID, "", "d")
-			s.str(p.says)
-			s.width = -1
-			s.steps(p.at)
-			s.shut()
-			if s.width >= 0 {
-				s.attribute(p.ID, "stroke-width", s.width)
-			}
-		} else {
-			s.label(p)
-		}
-	}
-	for i := range g.said {
-		p := &g.said[i]
-		s.str("draw.")
-		s.writer.text(g.Key, p.ID)
-		s.says(p, 0)
-		s.shut()
 	}
 }
 

@@ -105,46 +105,46 @@ const warmth = "m2 296l3-18-3-18 3-18-3-18 3-18-3-18m21 108l3-18-3-18 3-18-3-18 
 // the mass is; one piece between its cuts, with its ties, the tails in proportion to the whole; a length as thick as the gutter allows,
 // with the slant and the hand of the twist; some turns of the coil as wide as the gutter allows, with its index, pitch and hand; the coil
 // between the jaws at the last gap, and where the jaw stood before, in proportion; and the same in the oven's warmth.
-func drawThread(s *sketch) {
+func drawThread(s *sketch, drawing int) {
 	p, o := &s.st.Plan, &s.st.Out
 	var n numbers
-	strands := float64(p.Fibre.Strands)
-	n[threadMore], n[threadThree], n[threadYarn] = where(strands-2), where(strands-3), where(float64(p.Yarn.Strands)-1)
-
-	w, h := block(float64(p.Mass), 24, 25, 120)
-	// Wider than the gutter it grows downwards.
-	if side := 24 * cubeRoot(float64(p.Mass)); side > 25 {
-		h = min(side*side*side/(w*w), 120)
+	switch drawing {
+	case fibreThread:
+		strands := float64(p.Fibre.Strands)
+		n[threadMore], n[threadThree], n[threadYarn] = where(strands-2), where(strands-3), where(float64(p.Yarn.Strands)-1)
+	case hangThread:
+		w, h := block(float64(p.Mass), 24, 25, 120)
+		// Wider than the gutter it grows downwards.
+		if side := 24 * cubeRoot(float64(p.Mass)); side > 25 {
+			h = min(side*side*side/(w*w), 120)
+		}
+		n[threadMassX], n[threadMassW], n[threadMassH] = 14-w/2+0*float64(p.Mass), w, h
+	case cutThread:
+		length, tail := float64(o.Length), float64(p.Tail)
+		tie := min(tail/length, 0.5) * 280
+		n[threadCut], n[threadTie1], n[threadTie2] = where(length-1e-9)+0*tail, 48+tie, 328-tie
+	case twistThread:
+		angle := float64(p.Bias)
+		n[threadTwist], n[threadPitch] = where(angle-1e-9)+where(math.Pi/2-angle), 16*math.Pi/math.Tan(angle)
+	case coilThread:
+		const across, high, most = 22.0, 240.0, 6.0
+		thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
+		coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)
+		k := coiled + across/(mean+thick) // units to the metre
+		many := max(1, min(most, math.Floor(high/(pitch*k))))
+		k = min(k, high/pitch)
+		foot := 40 + many*pitch*k
+		s.turns, s.thick, s.coils = int(many), thick*k, [coilStates]helix{{14, foot, mean * k / 2, pitch * k}}
+		if coiled != 0 {
+			s.thick = 0
+		}
+		n[threadCoil], n[threadCoilX], n[threadCoilFoot] = coiled, 14-s.hand*mean*k/2, foot
+	default:
+		piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
+		held := where(last - 1e-12)
+		k := held + 260/longest(piece, first, last)
+		n[threadHeld], n[threadLong], n[threadFoot], n[threadTurns] = held, last*k, 40+last*k, float64(turns(piece*k, 14))
+		n[threadPiece], n[threadFirst] = 40+piece*k+only(piece != last), 40+first*k+only(first != last)
 	}
-	n[threadMassX], n[threadMassW], n[threadMassH] = 14-w/2+0*float64(p.Mass), w, h
-
-	length, tail := float64(o.Length), float64(p.Tail)
-	tie := min(tail/length, 0.5) * 280
-	n[threadCut], n[threadTie1], n[threadTie2] = where(length-1e-9)+0*tail, 48+tie, 328-tie
-
-	angle := float64(p.Bias)
-	n[threadTwist], n[threadPitch] = where(angle-1e-9)+where(math.Pi/2-angle), 16*math.Pi/math.Tan(angle)
-
-	const across, high, most = 22.0, 240.0, 6.0
-	thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
-	coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)
-	n[threadCoil] = coiled
-	k := coiled + across/(mean+thick) // units to the metre
-	many := max(1, min(most, math.Floor(high/(pitch*k))))
-	k = min(k, high/pitch)
-	s.turns, s.thick, s.coils = int(many), thick*k, [coilStates]helix{{14, 40 + many*pitch*k, mean * k / 2, pitch * k}}
-	if coiled != 0 {
-		s.thick = 0
-	}
-	n[threadCoilX], n[threadCoilFoot] = 14-s.hand*mean*k/2, s.coils[0].foot
-
-	piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
-	n[threadHeld] = where(last - 1e-12)
-	k = n[threadHeld] + 260/longest(piece, first, last)
-	n[threadLong], n[threadFoot], n[threadTurns] = last*k, 40+last*k, float64(turns(piece*k, 14))
-	n[threadPiece], n[threadFirst] = 40+piece*k+only(piece != last), 40+first*k+only(first != last)
 	s.n = n
-	for i := fibreThread; i <= heatThread; i++ {
-		s.draw(i)
-	}
 }

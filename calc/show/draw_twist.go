@@ -109,7 +109,6 @@ func drawTwist(s *sketch) {
 	}
 	n[lacks] = float64(needs)
 	s.n = n
-	s.draw(twistDrawing)
 }
 
 // slants draws the near side of lines that ran straight along a fibre round the upright line x before it was twisted, from the height top to
