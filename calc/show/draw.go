@@ -155,8 +155,8 @@ func (s *sketch) to(command byte, x, y float64) {
 	s.x, s.y = s.x+dx, s.y+dy
 }
 
-// tenth returns a number in tenths.
-func tenth(x float64) int { return int(math.Floor(x*10 + 0.5)) }
+// tenth returns a place in a drawing, which is not below 0, in tenths.
+func tenth(x float64) int { return int(x*10 + 0.5) }
 
 //go:noinline
 func (w *writer) tenths(n int) {
@@ -164,8 +164,11 @@ func (w *writer) tenths(n int) {
 		w.char('-')
 		n = -n
 	}
-	if n >= 10 || n == 0 {
+	switch {
+	case n >= 100:
 		w.int(n / 10)
+	case n >= 10 || n == 0:
+		w.char('0' + byte(n/10))
 	}
 	if n%10 != 0 {
 		w.char('.')
