@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"twistbench/calc"
-	"twistbench/calc/quantity"
 )
 
 // Drawing is a picture in SVG. Its shapes are always the same ones: what a plan changes is their slots, "d" and sometimes "stroke-width" of a
@@ -337,22 +336,28 @@ func (s *sketch) curve(x1, y1, x2, y2, x, y float64) {
 // turns returns how many turns to draw for a coil of that length in the drawing: how many there are is not known before it is coiled.
 func turns(length float64, most int) int { return min(max(int(length/4.5), 3), most) }
 
+// widths is how wide the narrow and the wide characters of a label are, in tenths of a unit; all others are 8.3 units.
+var widths = [128]uint8{
+	' ': 48, '.': 48, ',': 48, ':': 48, ';': 48, 'i': 48, 'l': 48, 'j': 48, 'f': 48, 't': 48, '|': 48, '(': 48, ')': 48,
+	'm': 127, 'w': 127, 'M': 127, 'W': 127, '%': 127,
+}
+
 // wide returns about how wide a text is in the size of a label, rather too much than too little.
 //
 //go:noinline
 func wide(text []byte) float64 {
-	const narrow = " .,:;iljft|()"
 	w := 0.0
 	for i, c := range text {
-		of := quantity.Index(narrow+"mwMW%", c)
+		by := widths[c&127]
 		switch {
-		case of >= len(narrow) || c == 0xE2 && string(text[i:min(i+3, len(text))]) == "–":
-			w += 12.7
-		case of >= 0:
-			w += 4.8
-		case c < 0x80 || c >= 0xC0: // the first byte of a letter
-			w += 8.3
+		case c >= 0x80 && c < 0xC0: // not the first byte of a character
+			continue
+		case c == 0xE2 && string(text[i:min(i+3, len(text))]) == "–":
+			by = 127
+		case c >= 0x80 || by == 0:
+			by = 83
 		}
+		w += float64(by) / 10
 	}
 	return w
 }
