@@ -12,9 +12,9 @@ import (
 // clock is the timetables that were started, each with its entry on the shelf. What they show is worked out anew from the browser's clock at
 // every tick: a tick that comes late, or not at all while the page is hidden, makes nothing wrong.
 type clock struct {
-	runs   show.Runs
-	shown  shown
-	newest timetable.Instant // when the newest of what waits for hands came due; 0 where nothing does
+	runs       show.Runs
+	last, next []byte            // as the cards were last written, and room for the next
+	newest     timetable.Instant // when the newest of what waits for hands came due; 0 where nothing does
 }
 
 const runPrefix = "twistbench/run/"
@@ -50,9 +50,9 @@ func runKey(i int) string { return runPrefix + decimal(i) }
 //go:noinline
 func (a *app) tick() {
 	c := &a.clock
-	slots, said, newest := a.display.Started(c.shown.next[:0], &c.runs)
-	c.shown.next = slots
-	a.differ(&c.shown)
+	slots, said, newest := a.display.Started(c.next[:0], &c.runs)
+	a.out = show.Changes(a.out, c.last, slots)
+	c.last, c.next = slots, c.last
 	if was := c.newest; was != newest {
 		c.newest = newest
 		a.put("say", text, said)

@@ -5,6 +5,7 @@ package main
 import (
 	"twistbench/calc"
 	"twistbench/calc/quantity"
+	"twistbench/calc/show"
 
 	"github.com/hack-pad/safejs"
 )
@@ -19,11 +20,13 @@ const (
 	click
 	toggle
 	keydown
+	contentvisibilityautostatechange
 
 	storage // of the window
 	hashchange
 	tick
 	visibilitychange
+	beforeprint
 
 	controllerchange // of the service worker
 	updatefound
@@ -31,19 +34,21 @@ const (
 )
 
 var kinds = [...]string{
-	input:            "input",
-	change:           "change",
-	focusout:         "focusout",
-	click:            "click",
-	toggle:           "toggle",
-	keydown:          "keydown",
-	storage:          "storage",
-	hashchange:       "hashchange",
-	tick:             "tick",
-	visibilitychange: "visibilitychange",
-	controllerchange: "controllerchange",
-	updatefound:      "updatefound",
-	statechange:      "statechange",
+	input:                            "input",
+	change:                           "change",
+	focusout:                         "focusout",
+	click:                            "click",
+	toggle:                           "toggle",
+	keydown:                          "keydown",
+	contentvisibilityautostatechange: "contentvisibilityautostatechange",
+	storage:                          "storage",
+	hashchange:                       "hashchange",
+	tick:                             "tick",
+	visibilitychange:                 "visibilitychange",
+	beforeprint:                      "beforeprint",
+	controllerchange:                 "controllerchange",
+	updatefound:                      "updatefound",
+	statechange:                      "statechange",
 }
 
 // place returns where a name stands in a list, -1 where it does not.
@@ -68,8 +73,8 @@ func (a *app) on(target safejs.Value, first, last kind) {
 }
 
 func (a *app) listen() {
-	a.on(a.window("document"), input, keydown)
-	a.on(safejs.Global(), storage, visibilitychange)
+	a.on(a.window("document"), input, contentvisibilityautostatechange)
+	a.on(safejs.Global(), storage, beforeprint)
 }
 
 func (a *app) event(event safejs.Value) {
@@ -94,6 +99,8 @@ func (a *app) event(event safejs.Value) {
 		if h.value == "Escape" {
 			a.unbench()
 		}
+	case contentvisibilityautostatechange, beforeprint:
+		a.slots(&a.state) // what came into sight may have waited
 	case storage:
 		a.stored(h.value)
 	case tick:
@@ -138,7 +145,10 @@ func (a *app) input(h *happening) {
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
+	a.display.Away = show.ParseAway(h.away)
+	a.hurried = true
 	a.change(a.state.Type(a.sheet, id, h.text, h.unit), id)
+	a.hurried = false
 	if isUnit {
 		if _, own := calc.Detach(id, a.state.Text(id)); h.text != "" && own != h.unit {
 			a.put(h.id, chosenOption, own) // the text names its unit itself

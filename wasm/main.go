@@ -55,7 +55,7 @@ func (a *app) start() {
 	a.callbacks()
 	a.sheet = calc.Start()
 	a.state.Work(&a.sheet)
-	a.shown.last = a.display.Slots(nil, &a.state) // as the build made it
+	a.assume(&a.state)
 	var now happening
 	a.gather(&now)
 
@@ -83,7 +83,7 @@ func (a *app) start() {
 	a.listen()
 	a.takeNow(&now)
 	a.refresh()
-	a.clock.shown.last, _, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
+	a.clock.last, _, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
 	a.openRuns()
 	a.set("page", "data-ready", true)
 	a.flush()

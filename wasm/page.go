@@ -16,12 +16,11 @@ type page struct {
 	boot safejs.Value // boot.js: gather, apply and shelf
 
 	display show.Display
-	shown   shown // of the plan
+	plan    *show.Page // as it was last written
+	next    *show.Page // room for the next
+	hurried bool       // what is out of sight waits for a pause in typing
 	out     []byte
 }
-
-// shown is slots as they were last written, and room for the next.
-type shown struct{ last, next []byte }
 
 // What a record is of, besides attributes; boot.js says more.
 const (
@@ -63,18 +62,21 @@ func (p *page) tell(key, part string) { p.put("status", text, p.say(key, part)) 
 //go:noinline
 func (p *page) say(key, part string) string { return p.display.Say(key, part) }
 
-// differ adds the slots that are not as they were last.
-//
-//go:noinline
-func (p *page) differ(s *shown) {
-	p.out = show.Changes(p.out, s.last, s.next)
-	s.last, s.next = s.next, s.last
+// assume takes it that the page shows the state, as the build made it.
+func (p *page) assume(st *calc.State) {
+	p.plan, p.next = &show.Page{}, &show.Page{}
+	p.display.Page(p.plan, nil, st)
 }
 
 // slots adds what the state changes on the page.
 func (p *page) slots(st *calc.State) {
-	p.shown.next = p.display.Slots(p.shown.next[:0], st)
-	p.differ(&p.shown)
+	last := p.plan
+	if !p.hurried {
+		last = nil
+	}
+	p.display.Page(p.next, last, st)
+	p.out = p.next.Changes(p.out, p.plan)
+	p.plan, p.next = p.next, p.plan
 }
 
 // flush writes what is to be written.
@@ -87,8 +89,8 @@ func (p *page) flush() {
 
 // happening is an event and every box as it is then.
 type happening struct {
-	kind, id, do, key, value, href, now string
-	boxes                               string
+	kind, id, do, key, value, href, now, away string
+	boxes                                     string
 
 	text, unit string // of the box that was found, and the unit beside it
 }
@@ -97,7 +99,7 @@ type happening struct {
 func (p *page) gather(h *happening, event ...any) {
 	var first string
 	first, h.boxes = quantity.Split(p.edge.text(p.call(p.boot, "gather", event...)), show.Record)
-	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href, &h.now} {
+	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href, &h.now, &h.away} {
 		*part, first = quantity.Split(first, show.Part)
 	}
 }
@@ -122,7 +124,7 @@ func (h *happening) box(key string) bool {
 // beside which another unit was chosen.
 func (a *app) early(h *happening, units bool) {
 	var typed string
-	for rest := string(a.shown.last); rest != ""; {
+	for rest := string(a.plan.Slots); rest != ""; {
 		var record, box, what string
 		record, rest = quantity.Split(rest, show.Record)
 		box, record = quantity.Split(record, show.Part)

@@ -1,7 +1,7 @@
 // The page's own small part of the program: it starts the core, and moves texts between the core and the page, one string each way.
 //
 // gather(event) returns what happened and the box it happened in, or with no event every box: "type <1f> id <1f> do <1f> key <1f> value <1f>
-// href <1f> now <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. Now is the time in
+// href <1f> now <1f> away <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. Away are the sections out of sight. Now is the time in
 // seconds, and, with no event or where the page comes into sight, the local clocks: see zone. apply(slots) writes records "id <1f> what <1f> value
 // <1e>" where they differ. What is t for text, v for the value of a control but never of the one that is being typed in, s for a state, h for
 // hidden, f to move the focus there, o for the options of a list and c for the chosen one, r for the rows of a table, b for a file that a link
@@ -14,6 +14,9 @@
   const wasm = document.currentScript.dataset.wasm;
   let typing; // the control whose input is being answered
   addEventListener("input", (event) => { typing = event.target; }, true); // also before the core is up
+  const steps = [...document.querySelectorAll(".step")].map((step) => [step.id, [...step.querySelectorAll(".boxes, .drawing, .answers, .after")]]);
+  const skipped = new Set(); // what the browser leaves out, for it is out of sight
+  addEventListener("contentvisibilityautostatechange", (event) => { skipped[event.skipped ? "add" : "delete"](event.target); }, true);
 
   function find(id) {
     let found = places.get(id);
@@ -27,12 +30,12 @@
 
   function gather(event) {
     const target = event?.target;
-    if (event?.type === "keydown" && event.key !== "Escape") return "";
+    if (event?.skipped || (event?.type === "keydown" && event.key !== "Escape")) return "";
     if (event && event.type !== "input") typing = undefined;
     const own = target?.id?.replace(/:unit$/, "");
     const button = target?.closest?.("[data-do]");
     const value = event?.type === "toggle" ? (target.open ? "1" : "") : event?.key ?? target?.value ?? "";
-    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (!event || event.type === "visibilitychange" ? zone() : "")].join(PART) + RECORD;
+    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (!event || event.type === "visibilitychange" ? zone() : ""), steps.filter(([, parts]) => parts.every((part) => skipped.has(part))).map(([id]) => id).join(" ")].join(PART) + RECORD;
     for (const box of boxes) {
       if (event && box.id !== own) continue;
       const unit = document.getElementById(box.id + ":unit");

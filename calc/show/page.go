@@ -78,11 +78,15 @@ var sections = [...]string{"", "fibre", "hang", "cut", "twist", "coil", "clamp",
 // Away says which sections are out of sight, so that what is in them can wait.
 type Away [len(sections)]bool
 
-// Set says of a section by its name whether it is out of sight.
-func (a *Away) Set(name string, away bool) {
-	if i := sectionOf(name); i > 0 {
-		a[i] = away
+// ParseAway reads the names of the sections that are out of sight, with spaces between them; other names say nothing.
+func ParseAway(names string) (a Away) {
+	for names != "" {
+		var name string
+		name, names = quantity.Split(names, ' ')
+		a[sectionOf(name)] = true
 	}
+	a[0] = false
+	return a
 }
 
 // homes are the sections in which the parts stand.

@@ -26,9 +26,7 @@ func TestAway(t *testing.T) {
 		typed := s
 		st.Work(&typed)
 		old := show(&pages[0], nil)
-		for _, name := range away {
-			d.Away.Set(name, true)
-		}
+		d.Away = ParseAway(strings.Join(away, " "))
 		typed = typed.Type(calc.FibreDiameter, "0.4", "mm").Type(calc.ClampStages, "one", "").Type(calc.HeatSet, "300", "°C")
 		st.Work(&typed)
 		var whole Page
@@ -71,10 +69,11 @@ func TestPageChanges(t *testing.T) {
 }
 
 func TestSections(t *testing.T) {
-	var a Away
-	a.Set("", true)
-	a.Set("page", true)
-	assert.Equal(t, Away{}, a, "what is no section is never away")
+	assert.Equal(t, Away{}, ParseAway(""))
+	assert.Equal(t, Away{}, ParseAway(" page x "), "what is no section is never away")
+	want := Away{}
+	want[sectionOf("cut")], want[sectionOf("heat")] = true, true
+	assert.Equal(t, want, ParseAway("cut x heat"))
 	assert.Equal(t, "fibre", Home(calc.YarnDensity))
 	assert.Equal(t, "heat", Home(calc.HeatDial))
 	assert.Equal(t, "", Home(calc.ClampFirst))

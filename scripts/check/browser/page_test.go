@@ -271,7 +271,7 @@ func (p *page) fill(key, text string) {
 	for _, next := range text {
 		p.do(chromedp.KeyEvent(string(next)))
 		typed += string(next)
-		require.Equal(p.t, typed, p.value(key), "%s while it is typed", key)
+		require.Equal(p.t, typed, p.raw(key, "value"), "%s while it is typed", key)
 	}
 }
 
@@ -281,9 +281,22 @@ func (p *page) leave() {
 	eval[bool](p, `(document.activeElement.blur(), true)`)
 }
 
+// catchUp lets the page write what waits out of sight, as it does for print.
+func (p *page) catchUp() {
+	p.t.Helper()
+	eval[bool](p, `dispatchEvent(new Event("beforeprint"))`)
+}
+
+// raw is what stands on the page now, and may wait.
+func (p *page) raw(id, property string) string {
+	p.t.Helper()
+	return eval[string](p, byID(id)+"."+property)
+}
+
 // shows is what a person reads in a box, with the unit beside it, or in an answer.
 func (p *page) shows(id string) string {
 	p.t.Helper()
+	p.catchUp()
 	return eval[string](p, `(e => {
 		if (!["INPUT", "SELECT", "TEXTAREA"].includes(e.tagName)) return e.textContent.trim();
 		const unit = document.getElementById(e.id + ":unit");
@@ -363,19 +376,22 @@ func (p *page) press(selector string) {
 // value is what a box holds.
 func (p *page) value(key string) string {
 	p.t.Helper()
-	return eval[string](p, byID(key)+`.value`)
+	p.catchUp()
+	return p.raw(key, "value")
 }
 
 // text is what an element says.
 func (p *page) text(id string) string {
 	p.t.Helper()
-	return eval[string](p, byID(id)+`.textContent.trim()`)
+	p.catchUp()
+	return p.raw(id, "textContent.trim()")
 }
 
 // state is an element's data-state, "" without.
 func (p *page) state(id string) string {
 	p.t.Helper()
-	return eval[string](p, byID(id)+`.dataset.state ?? ""`)
+	p.catchUp()
+	return p.raw(id, `dataset.state ?? ""`)
 }
 
 // shot writes a picture of what is in sight, if pictures are wanted.
