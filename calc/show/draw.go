@@ -269,7 +269,8 @@ func (s *sketch) tube() {
 	if part != tubesEnds && part != tubesClash {
 		s.width = width
 	}
-	for i, c := range s.coils {
+	for i := range s.coils {
+		c := s.coils[i]
 		switch {
 		case s.thick < thin && (part == tubesEnds || past > 0) || !(c.pitch > 0):
 		case part == tubesEnds:
@@ -282,14 +283,14 @@ func (s *sketch) tube() {
 				edge, foot := min(c.along(s.thick)/2, 16), c.foot
 				for _, by := range [2]float64{edge, -edge} {
 					c.foot = foot + by
-					s.crossings(c, s.turns, 0)
+					s.crossings(&c, 0)
 				}
 			}
-		case part < tubesEnds:
-			c.foot, c.radius = c.foot-c.pitch/2, -c.radius
-			s.crossings(c, s.turns, past)
 		default:
-			s.crossings(c, s.turns, past)
+			if part < tubesEnds {
+				c.foot, c.radius = c.foot-c.pitch/2, -c.radius
+			}
+			s.crossings(&c, past)
 		}
 	}
 }
@@ -299,16 +300,16 @@ const (
 	outline = 1.5 // how wide they are
 )
 
-// crossings draws the centre lines of the near side of n turns of a coil; with a radius below zero, of strands that cross the other way.
+// crossings draws the centre lines of the near side of the turns of a coil; with a radius below zero, of strands that cross the other way.
 // Each begins and ends so much past its turning points.
 //
 // The half wave between two of its turning points is one cubic curve, upright at its ends and as steep as the helix in the middle.
 //
 //go:noinline
-func (s *sketch) crossings(c helix, n int, past float64) {
+func (s *sketch) crossings(c *helix, past float64) {
 	radius, y := c.radius*s.hand, c.foot
 	ease := (0.5 - 1/math.Pi) * c.pitch
-	for range n {
+	for range s.turns {
 		s.to('m', c.x-radius, y+past)
 		if past > 0 {
 			s.to('l', c.x-radius, y)

@@ -82,8 +82,8 @@ func TestCoilProportions(t *testing.T) {
 
 // The one curve from turn to turn is within a hundredth of the radius of the helix seen from the side.
 func TestCrossingIsAHelix(t *testing.T) {
-	s := sketch{writer: writer{st: start(t)}, hand: 1}
-	s.crossings(helix{0, 0, 10000, 4000}, 1, 0)
+	s := sketch{writer: writer{st: start(t)}, hand: 1, turns: 1}
+	s.crossings(&helix{0, 0, 10000, 4000}, 0)
 	c := follow(t, string(s.b)).curves[0]
 	for u := 0.0; u <= 1; u += 0.01 {
 		v := 1 - u

@@ -125,16 +125,16 @@ func (s *sketch) slants() {
 		if to-from < 0.01 {
 			continue
 		}
-		s.to('m', x+hand*radius*math.Sin(from), at-from*rise)
+		sin, cos := math.Sincos(from)
+		s.to('m', x+hand*radius*sin, at-from*rise)
 		// A piece on either side of the middle: cubic curves with the slopes of the helix at both ends.
 		for _, end := range [2]float64{min(to, 0), to} {
 			if part := (end - from) / 3; part > 0 {
-				sin, cos := math.Sincos(from)
 				endSin, endCos := math.Sincos(end)
 				s.curve(x+hand*radius*(sin+cos*part), at-(from+part)*rise,
 					x+hand*radius*(endSin-endCos*part), at-(end-part)*rise,
 					x+hand*radius*endSin, at-end*rise)
-				from = end
+				from, sin, cos = end, endSin, endCos
 			}
 		}
 	}
