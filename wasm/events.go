@@ -100,7 +100,9 @@ func (a *app) event(event safejs.Value) {
 			a.unbench()
 		}
 	case contentvisibilityautostatechange, beforeprint:
-		a.slots(&a.state) // what came into sight may have waited
+		if a.waits {
+			a.slots(&a.state)
+		}
 	case storage:
 		a.stored(h.value)
 	case tick:

@@ -19,6 +19,7 @@ type page struct {
 	plan    *show.Page // as it was last written
 	next    *show.Page // room for the next
 	hurried bool       // what is out of sight waits for a pause in typing
+	waits   bool       // some of it does
 	out     []byte
 }
 
@@ -76,7 +77,7 @@ func (p *page) slots(st *calc.State) {
 	}
 	p.display.Page(p.next, last, st)
 	p.out = p.next.Changes(p.out, p.plan)
-	p.plan, p.next = p.next, p.plan
+	p.plan, p.next, p.waits = p.next, p.plan, p.hurried
 }
 
 // flush writes what is to be written.
