@@ -76,7 +76,7 @@ func (s *heatSketch) span(i int, y, textY, low, high float64, key string) {
 	s.end()
 	n := s.text(i + 1)
 	if show {
-		s.about(key, calc.HeatSet, about{limit: low, high: high})
+		s.about(key, calc.HeatDial, about{limit: low, high: high})
 	}
 	s.place(i+1, n, (from+to)/2, textY, s.w)
 }

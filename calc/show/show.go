@@ -73,16 +73,15 @@ func (w *writer) box(id calc.ID) {
 // held appends what the box of a number holds, and returns the unit that stands beside it.
 func (w *writer) held(id calc.ID) (unit string) {
 	text := ""
+	u := w.BoxUnit(w.st, id)
 	if w.st.Worked(id) {
-		w.alone(id)
+		w.alone(id, u)
 	} else {
 		text, unit = w.detach(id, w.st.Text(id))
 		w.str(text)
 	}
-	if text == "" {
-		if u := w.shownIn(id); u != nil {
-			unit = u.Symbol
-		}
+	if text == "" && u != nil {
+		unit = u.Symbol
 	}
 	return unit
 }
@@ -241,7 +240,7 @@ func (w *writer) commercial(id calc.ID) bool {
 	return u != nil && u.About
 }
 
-// odd reports whether a typed text is worth echoing in the box's own unit: plies, fractions, sums, other units.
+// odd reports whether a typed text is worth echoing in the unit that stands outside the box: plies, fractions, sums, other units.
 func (w *writer) odd(id calc.ID) bool {
 	f := &calc.Fields[id]
 	if f.Unit == "" {
@@ -249,7 +248,7 @@ func (w *writer) odd(id calc.ID) bool {
 	}
 	text := w.st.Text(id)
 	shown, unit := w.detach(id, text)
-	if unit != f.Unit {
+	if unit != w.shownIn(id).Symbol {
 		return true
 	}
 	for i := range len(shown) {
@@ -278,7 +277,7 @@ func (w *writer) likely(id calc.ID) {
 	}
 	usual := func(x float64) bool { return x >= f.Usual[0] && x <= f.Usual[1] }
 	x := w.st.SI(id)
-	u := w.shownIn(id)
+	u := w.BoxUnit(w.st, id)
 	k := w.kind(id)
 	if own := k.Unit(f.Unit); own != u { // the unit stayed from a number before
 		if meant := own.ToSI(u.FromSI(x)); usual(meant) {
