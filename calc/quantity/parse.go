@@ -50,7 +50,7 @@ type Reading struct {
 // error is a *ParseError. Ranges are not checked: a negative number is read.
 //
 // A text is a number and a unit, and for the same kind in falling units also
-// several (1 lb 4 oz; of times the last may be bare: 1 h 30). Either mark, point or comma, is the decimal one; where
+// several (1 lb 4 oz; of times the last may be bare: 1 h 30; or 1:30, see span). Either mark, point or comma, is the decimal one; where
 // both are used the last is, and the other groups thousands. A lone mark with
 // three digits behind it is decimal, with the whole number as Other.
 //
@@ -157,6 +157,9 @@ func (p *parser) amount(r *Reading) error {
 	n, err := p.number(true)
 	if err != nil {
 		return err
+	}
+	if p.clocked() {
+		return p.span(r, n)
 	}
 	u, err := p.typed()
 	if err != nil {

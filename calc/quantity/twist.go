@@ -105,6 +105,47 @@ func (k *Kind) below(u *Unit) *Unit {
 	return b
 }
 
+// span reads how long something is as a clock would show it, behind its first part n: 1:30, 1:30:15. The first of three parts is hours, the
+// first of two is in the unit behind them; where none is, it is hours, and minutes in a box of seconds. In a box of minutes the other
+// reading is likely too.
+func (p *parser) span(r *Reading, n float64) error {
+	low := 1.0 // seconds in the last part, if there are three
+	parts := 1
+	for p.clocked() {
+		p.i++
+		m, err := p.number(false)
+		if err != nil || n < 0 || n != math.Trunc(n) || m >= 60 || parts == 3 {
+			return p.fail(0, len(p.s), ErrClock)
+		}
+		n = n*60 + m
+		parts++
+	}
+	u, err := p.typed()
+	if err != nil {
+		return err
+	}
+	first := p.kind.Unit("h")
+	switch {
+	case parts == 3 && (u == nil || u == first):
+	case parts == 2 && (u == first || u == p.kind.Unit("min")):
+		first, low = u, u.Factor/60
+	case parts == 2 && u == nil:
+		low = 60
+		if r.Unit.Factor < 60 {
+			first, low = p.kind.Unit("min"), 1
+		} else if r.Unit.Factor == 60 {
+			p.other = Trim(p.s) + " " + r.Unit.Symbol
+		}
+	default:
+		return p.fail(0, len(p.s), ErrClock)
+	}
+	r.SI, r.Unit = n*low, first
+	return nil
+}
+
+// clocked reports whether the colon of a clock is next.
+func (p *parser) clocked() bool { return p.kind == KindTime && p.i < len(p.s) && p.s[p.i] == ':' }
+
 var torqueUnits = []Unit{
 	{Symbol: "mN·m", Factor: 1e-3, Aliases: []string{"mN m", "mNm", "N·mm", "N mm", "Nmm"}},
 	{Symbol: "µN·m", Factor: 1e-6, Aliases: []string{"µN m", "µNm", "uN·m", "uN m", "uNm"}},
