@@ -141,7 +141,8 @@ func (st *State) Needs(id ID) ID {
 		if known(st.SI(id)) {
 			return None
 		}
-		if id == ClampSecond && st.Plan.Stages == StagesOne {
+		g, grouped := GroupOf(id)
+		if st.Plan.Stages == StagesOne && (id == ClampSecond || g == LengthGroup && st.Plan.Given[g].Has(ClampSecond)) {
 			return ClampStages
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
@@ -150,7 +151,7 @@ func (st *State) Needs(id ID) ID {
 		if !st.Worked(id) {
 			return id
 		}
-		if g, ok := GroupOf(id); ok && st.Plan.Given[g].open(&Groups[g], id) {
+		if grouped && st.Plan.Given[g].open(&Groups[g], id) {
 			return id
 		}
 		next := None

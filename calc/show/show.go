@@ -131,10 +131,10 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 	case w.wrong(id):
 		return "stop", ""
 	case worked && math.IsNaN(st.SI(id)):
-		switch st.Needs(id) {
-		case id:
+		switch needs := st.Needs(id); {
+		case needs == id:
 			return "unknown", ""
-		case calc.ClampStages:
+		case id == calc.ClampSecond && needs == calc.ClampStages:
 			return "unknown", "mark.one-stage"
 		}
 		return "unknown", "mark.unknown"
@@ -365,7 +365,8 @@ var Repeated = [...]calc.ID{
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
 }
 
-// repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.
+// repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone: what belongs to a second
+// one is then out of sight.
 func (w *writer) repeated() {
 	for _, id := range Repeated {
 		w.text("n:", id.Key())
@@ -376,7 +377,9 @@ func (w *writer) repeated() {
 		}
 		w.shut()
 	}
-	one := w.st.Plan.Stages == calc.StagesOne
-	w.hidden("strip.then", "", one)
-	w.hidden("heat.second", "", one)
+	one := ""
+	if w.st.Plan.Stages == calc.StagesOne {
+		one = "1"
+	}
+	w.put("page", "", "data-one", one)
 }

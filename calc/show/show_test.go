@@ -71,8 +71,8 @@ func TestBoxes(t *testing.T) {
 		{"a worked-out number that can't be", "hang.hook=400 g", "hang.add:box s", "stop"},
 		{"says so", "hang.hook=400 g", "hang.add:says t", "This works out beyond what is possible for mass to add to the hook. Check what you set."},
 		{"one stage has no second gap", "clamp.stages=one", "clamp.second:mark t", "no second heat-set"},
-		{"nor does the strip", "clamp.stages=one", "strip.then h", "1"},
-		{"two have", "", "strip.then h", ""},
+		{"nor does the strip", "clamp.stages=one", "page data-one", "1"},
+		{"two have", "", "page data-one", ""},
 		{"the strip", "", "n:hang.add t", "333 g"},
 	} {
 		got, ok := shown(t, english(), row.plan)[row.slot]

@@ -89,10 +89,10 @@ func TestUS(t *testing.T) {
 	p.expect("fibre.diameter", "0.50 mm")
 	p.expect("hang.stress", "17 MPa")
 	p.expect("hang.stress:says", says("reading.echo", "", "2466 psi")) // 17 MPa ÷ 6894.757 Pa
-	p.expect("fibre.area", "0.0003043 in²") // 0.19635 mm² ÷ 645.16
-	p.expect("hang.mass", "12.0 oz")        // 0.19635 × 17 ÷ 9.80665 = 340.38 g, ÷ 28.349523 = 12.006
-	p.expect("cut.precursor", "16.06 in")   // 408 ÷ 25.4
-	p.expect("cut.length", "19.21 in")      // 488 ÷ 25.4 = 19.213
+	p.expect("fibre.area", "0.0003043 in²")                            // 0.19635 mm² ÷ 645.16
+	p.expect("hang.mass", "12.0 oz")                                   // 0.19635 × 17 ÷ 9.80665 = 340.38 g, ÷ 28.349523 = 12.006
+	p.expect("cut.precursor", "16.06 in")                              // 408 ÷ 25.4
+	p.expect("cut.length", "19.21 in")                                 // 488 ÷ 25.4 = 19.213
 	p.whole("us")
 	p.reload()
 	p.expect("hang.mass", "12.0 oz")
