@@ -48,7 +48,12 @@ func (st *State) Text(id ID) string {
 // Once a piece is coiled, what was cut is cut: a measured coil, and a count or pitch that takes the ratio's place among the givens, make the
 // precursor the given length, as it was worked out. Turns counted on the whole precursor need it or the ratio as a given too: typing them
 // makes it one, and where another length takes its place, the turns per metre take theirs.
+//
+// An empty text gives nothing: a worked-out number stays one.
 func (st *State) Type(s Sheet, id ID, text, unit string) Sheet {
+	if g, ok := GroupOf(id); ok && text == "" && !s.Given[g].Has(id) {
+		return s
+	}
 	next := s.Type(id, text, unit)
 	released := s.Given[ShapeGroup].Has(CutRatio) && !next.Given[ShapeGroup].Has(CutRatio)
 	if id == ClampMeasured && text != "" || released || id == TwistTurns && next.looped() {

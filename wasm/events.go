@@ -117,7 +117,7 @@ func (a *app) input(h *happening) {
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
-	a.change(a.state.Type(a.sheet, id, b.text, b.unit), id)
+	a.change(a.history.Refilled(a.state.Type(a.sheet, id, b.text, b.unit), id), id)
 	if isUnit {
 		if _, own := calc.Detach(id, a.state.Text(id)); b.text != "" && own != b.unit {
 			a.put(h.id, chosenOption, own) // the text names its unit itself
@@ -137,7 +137,12 @@ func (a *app) showIn(id calc.ID, unit string) {
 func (a *app) left(h *happening) {
 	a.history.Pause()
 	if b, ok := h.box(h.id); ok {
-		if shown, _ := calc.Detach(calc.Find(h.id), a.state.Text(calc.Find(h.id))); shown != "" && shown != b.text {
+		id := calc.Find(h.id)
+		shown, _ := calc.Detach(id, a.state.Text(id))
+		if b.text == "" && id.IsField() && a.state.Worked(id) {
+			shown = string(a.display.AppendNumber(nil, &a.state, id)) // emptied, it is worked out
+		}
+		if shown != "" && shown != b.text {
 			a.put(h.id, value, shown)
 		}
 	}
