@@ -47,6 +47,8 @@ type Member struct {
 type Givens [2]ID
 
 // Has reports whether id is one of the givens.
+//
+//go:noinline
 func (g Givens) Has(id ID) bool { return id != None && (g[0] == id || g[1] == id) }
 
 // open reports whether a group has room for id as one more given: too few are, and none says the same fact.

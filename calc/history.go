@@ -37,60 +37,39 @@ func (h *History) Undo() (s Sheet, ok bool) {
 	return s, true
 }
 
-// Refilled returns a sheet after the box of field id was emptied: if it was a given, what it had taken the place of is a given again, as it was
-// typed, and so is what was kept instead of it in other groups, unless that was typed over since. Where that is not known any more, the empty
-// box stays the given.
-func (h *History) Refilled(s Sheet, id ID) Sheet {
+// Refill mends a sheet after the box of field id was emptied: if it was a given, what it had taken the place of is a given again, as it was typed,
+// and so is the length that the precursor was kept instead of, unless that was typed over since. Where this is not known any more, the empty box
+// stays the given.
+func (h *History) Refill(s *Sheet, id ID) {
 	g, ok := GroupOf(id)
 	if !ok || s.Text[id] != "" || !s.Given[g].Has(id) {
-		return s
+		return
 	}
-	after := &s
+	cut := s.Text[CutPrecursor] // right after id became a given
 	for i := len(h.past) - 1; i >= 0; i-- {
 		was := &h.past[i]
 		if was.Given[g].Has(id) {
-			after = was
+			cut = was.Text[CutPrecursor]
 			continue
 		}
-		next := s
-		next.Given[g].let(id)
+		s.Given[g].let(id)
+		if s.looped() { // turns were counted on it
+			s.Given[g][0] = id
+			return
+		}
 		for _, old := range was.Given[g] {
-			if old != None && next.Given[g].open(&Groups[g], old) {
-				next.Given[g] = Givens{old, next.Given[g][0]} // the oldest
-				next.Text[old] = was.Text[old]
+			if old != None && s.released(g, old) == None {
+				s.Given[g] = Givens{old, s.Given[g][0]} // the oldest
+				s.Text[old] = was.Text[old]
 			}
 		}
-		for other := range NumGroups {
-			if other != g && s.sameGroup(after, other) {
-				next.copyGroup(was, other)
-			}
+		if cut != "" && cut == s.Text[CutPrecursor] && was.Text[CutPrecursor] == "" {
+			old := was.Given[LengthGroup][0]
+			s.Given[LengthGroup] = Givens{old}
+			s.Text[CutPrecursor], s.Text[old] = "", was.Text[old]
 		}
-		if next.Given[g][0] == None || next.looped() {
-			return s
-		}
-		return next
+		return
 	}
-	return s
-}
-
-// sameGroup reports whether two sheets say the same in a group.
-func (s *Sheet) sameGroup(other *Sheet, g GroupID) bool {
-	for id := None + 1; id < NumFields; id++ {
-		if groupOf[id] == g && s.Text[id] != other.Text[id] {
-			return false
-		}
-	}
-	return s.Given[g] == other.Given[g]
-}
-
-// copyGroup says in a group what another sheet does.
-func (s *Sheet) copyGroup(other *Sheet, g GroupID) {
-	for id := None + 1; id < NumFields; id++ {
-		if groupOf[id] == g {
-			s.Text[id] = other.Text[id]
-		}
-	}
-	s.Given[g] = other.Given[g]
 }
 
 // Empty reports whether there is nothing to undo.

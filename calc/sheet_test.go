@@ -67,9 +67,8 @@ func TestDetach(t *testing.T) {
 		{CutRatio, "25 %", "25 %", ""},
 		{CutPieces, "5", "5", ""},
 		{HangOwned, "20x2; 50", "20x2; 50", "g"},
-		{HeatHold1, "1:30", "1:30", "h"},
-		{HeatHold1, "1:30 min", "1:30 min", "min"},
-		{TwistTimed, "1:07", "1:07", "min"},
+		{HeatHold1, "1:30", "1:30", "min"},
+		{TwistTimed, "1:07", "1:07", "s"},
 		{FibrePolymer, "nylon-6", "nylon-6", ""},
 	} {
 		shown, unit := Detach(row.id, row.text)

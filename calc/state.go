@@ -139,9 +139,18 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 	return steps, n
 }
 
-// Needs returns the field that must be given before the number id can be known; None when it is known.
+// IsCut reports whether the precursor is the given because the piece is coiled already: its length was measured, or its shape says the ratio.
+//
+//go:noinline
+func (st *State) IsCut() bool {
+	p := &st.Plan
+	return p.Given[LengthGroup].Has(CutPrecursor) && (known(p.Measured) || !p.Given[ShapeGroup].Has(CutRatio))
+}
+
+// Needs returns the field that must be given before the number id can be known; None when it is known, or when all that it is worked out from
+// is there and yet it has no value.
 func (st *State) Needs(id ID) ID {
-	field := id
+	field, asked := id, id
 	for range NumIDs {
 		if known(st.SI(id)) {
 			return None
@@ -172,6 +181,9 @@ func (st *State) Needs(id ID) ID {
 			next = steps[n-1].Terms[len(steps[n-1].Terms)-1] // all is known and yet there is none: more of what was searched
 		}
 		if next == None || next == id {
+			if id == asked && grouped {
+				id = None
+			}
 			return id
 		}
 		if id = next; id.IsField() {

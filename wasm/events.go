@@ -117,7 +117,9 @@ func (a *app) input(h *happening) {
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
-	a.change(a.history.Refilled(a.state.Type(a.sheet, id, b.text, b.unit), id), id)
+	next := a.state.Type(a.sheet, id, b.text, b.unit)
+	a.history.Refill(&next, id)
+	a.change(next, id)
 	if isUnit {
 		if _, own := calc.Detach(id, a.state.Text(id)); b.text != "" && own != b.unit {
 			a.put(h.id, chosenOption, own) // the text names its unit itself

@@ -50,7 +50,7 @@ type Reading struct {
 // error is a *ParseError. Ranges are not checked: a negative number is read.
 //
 // A text is a number and a unit, and for the same kind in falling units also
-// several (1 lb 4 oz; of times the last may be bare: 1 h 30; or 1:30, see span). Either mark, point or comma, is the decimal one; where
+// several (1 lb 4 oz; of times the last may be bare: 1 h 30; or 1:30, see first). Either mark, point or comma, is the decimal one; where
 // both are used the last is, and the other groups thousands. A lone mark with
 // three digits behind it is decimal, with the whole number as Other.
 //
@@ -158,12 +158,12 @@ func (p *parser) amount(r *Reading) error {
 	if err != nil {
 		return err
 	}
-	if p.clocked() {
-		return p.span(r, n)
-	}
-	u, err := p.typed()
-	if err != nil {
-		return err
+	u := p.first(r.Unit)
+	clock := u != nil
+	if !clock {
+		if u, err = p.typed(); err != nil {
+			return err
+		}
 	}
 	if u == nil {
 		r.Bare = r.Unit.Symbol != ""
@@ -176,15 +176,20 @@ func (p *parser) amount(r *Reading) error {
 	for !u.Inverse && u.Offset == 0 {
 		unitEnd := p.i
 		p.space()
-		if !p.startsNumber(p.i) {
+		if clock && p.i < len(p.s) && p.s[p.i] == ':' {
+			p.i++
+		} else if clock || !p.startsNumber(p.i) {
 			return nil
 		}
 		from := p.i
 		n, err := p.number(false)
-		if err != nil {
-			return err
+		if err == nil && clock && n >= 60 {
+			err = p.fail(0, len(p.s), ErrClock)
 		}
-		u, err = p.typed()
+		u = nil
+		if err == nil && !clock {
+			u, err = p.typed()
+		}
 		if err != nil {
 			return err
 		}

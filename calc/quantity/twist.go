@@ -90,6 +90,22 @@ var timeUnits = []Unit{
 	{Symbol: "days", Factor: 86400, Aliases: []string{"d", "day"}},
 }
 
+// first reads the colon of a time as a clock shows it, 1:30 or 1:30:15, and is the unit of the part before it: hours, but for two parts in a box
+// of seconds minutes. In a box of minutes they are likely too: that is the other reading. Without a colon it is nil.
+func (p *parser) first(box *Unit) *Unit {
+	if p.kind != KindTime || p.i == len(p.s) || p.s[p.i] != ':' {
+		return nil
+	}
+	hours, minutes := &timeUnits[2], &timeUnits[1]
+	switch two := Index(p.s[p.i+1:], ':') < 0; {
+	case two && box == minutes:
+		p.other = p.s[:p.i] + " min " + p.s[p.i+1:]
+	case two && box.Factor < 60:
+		return minutes
+	}
+	return hours
+}
+
 // below is the unit of a bare number behind one of u: in 1 h 30 it is
 // minutes. Behind seconds, and for other kinds than time, it is nil.
 func (k *Kind) below(u *Unit) *Unit {
@@ -104,47 +120,6 @@ func (k *Kind) below(u *Unit) *Unit {
 	}
 	return b
 }
-
-// span reads how long something is as a clock would show it, behind its first part n: 1:30, 1:30:15. The first of three parts is hours, the
-// first of two is in the unit behind them; where none is, it is hours, and minutes in a box of seconds. In a box of minutes the other
-// reading is likely too.
-func (p *parser) span(r *Reading, n float64) error {
-	low := 1.0 // seconds in the last part, if there are three
-	parts := 1
-	for p.clocked() {
-		p.i++
-		m, err := p.number(false)
-		if err != nil || n < 0 || n != math.Trunc(n) || m >= 60 || parts == 3 {
-			return p.fail(0, len(p.s), ErrClock)
-		}
-		n = n*60 + m
-		parts++
-	}
-	u, err := p.typed()
-	if err != nil {
-		return err
-	}
-	first := p.kind.Unit("h")
-	switch {
-	case parts == 3 && (u == nil || u == first):
-	case parts == 2 && (u == first || u == p.kind.Unit("min")):
-		first, low = u, u.Factor/60
-	case parts == 2 && u == nil:
-		low = 60
-		if r.Unit.Factor < 60 {
-			first, low = p.kind.Unit("min"), 1
-		} else if r.Unit.Factor == 60 {
-			p.other = Trim(p.s) + " " + r.Unit.Symbol
-		}
-	default:
-		return p.fail(0, len(p.s), ErrClock)
-	}
-	r.SI, r.Unit = n*low, first
-	return nil
-}
-
-// clocked reports whether the colon of a clock is next.
-func (p *parser) clocked() bool { return p.kind == KindTime && p.i < len(p.s) && p.s[p.i] == ':' }
 
 var torqueUnits = []Unit{
 	{Symbol: "mN·m", Factor: 1e-3, Aliases: []string{"mN m", "mNm", "N·mm", "N mm", "Nmm"}},

@@ -132,7 +132,7 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 		return "stop", ""
 	case worked && math.IsNaN(st.SI(id)):
 		switch needs := st.Needs(id); {
-		case needs == id:
+		case needs == id, needs == calc.None:
 			return "unknown", ""
 		case id == calc.ClampSecond && needs == calc.ClampStages:
 			return "unknown", "mark.one-stage"
@@ -148,6 +148,9 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 		return "worked", "mark.book"
 	case grouped:
 		mark = "mark.given"
+		if id == calc.CutPrecursor && st.IsCut() {
+			mark = "mark.cut"
+		}
 		state = "given"
 	default:
 		state = "plain"

@@ -274,6 +274,7 @@ word.ready = ready at
 
 # marks and states
 mark.given = you set this
+mark.cut = kept: it is already cut
 mark.worked = worked out
 mark.book = book value
 mark.empty = type a number

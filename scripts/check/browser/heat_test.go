@@ -29,7 +29,7 @@ func TestHeatTyped(t *testing.T) {
 		{"above melting", []pair{{"heat.set", "260"}}, []pair{{"note.heat-over", says("note.heat-over", "", "255 °C")}, {"heat.set", "260 °C"}}},
 		{"peak above melting", []pair{{"heat.set", "240"}, {"heat.overshoot", "20"}}, []pair{{"note.peak-over", says("note.peak-over", "", "260 °C", "255 °C")}}},
 		{"times as they are said", []pair{{"heat.hold-1", "1 h 30"}, {"heat.rest", "2 days"}}, []pair{{"heat.total", "52.2 h"}}}, // 1661 + 30 + 1440 min
-		{"times as a clock shows them", []pair{{"heat.hold-1", "1:30"}}, []pair{{"heat.total", "28.2 h"}, {"heat.hold-1:says", says("reading.decimal", "", "1.5 h")}, {"heat.hold-1:other", says("reading.other", "", "1:30 min")}}},
+		{"times as a clock shows them", []pair{{"heat.hold-1", "1:30"}}, []pair{{"heat.total", "28.2 h"}, {"heat.hold-1:says", says("reading.decimal", "", "90 min")}, {"heat.hold-1:other", says("reading.other", "", "1 min 30")}}},
 		{"one stage", []pair{{"clamp.stages", "one"}}, []pair{{"heat.total", "25.9 h"}}}, // 15 + 3 + 5 + 60 + 30 + 1440 = 1553 min
 		{"too hot to be true", []pair{{"heat.set", "500"}}, []pair{{"heat.dial", "–"}, {"heat.set:says", says("problem.high", "heat.set", "400 °C")}}},
 		{"a fibre without a name", []pair{{"fibre.polymer", "other"}}, []pair{{"note.heat-unknown", says("note.heat-unknown", "")}, {"heat.margin", "–"}, {"heat.margin:doubt", needs("heat.melt")}}},
