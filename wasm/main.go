@@ -76,9 +76,6 @@ func (a *app) start() error {
 	a.display.US = a.shelf.device() == "us"
 	a.plans()
 	was := a.sheet
-	for _, b := range typed {
-		a.sheet = a.sheet.Type(calc.Find(b.key), b.text, b.unit)
-	}
 	for _, b := range chosen {
 		id := calc.Find(b.key)
 		switch held := a.state.Text(id); {
@@ -87,6 +84,10 @@ func (a *app) start() error {
 		case held == a.sheet.Text[id]: // and not that of another plan
 			a.sheet = a.sheet.Type(id, b.text, b.unit)
 		}
+	}
+	for _, b := range typed {
+		a.state.Work(&a.sheet)
+		a.sheet = a.state.Type(a.sheet, calc.Find(b.key), b.text, b.unit)
 	}
 	if a.sheet != was {
 		a.keep()
