@@ -61,7 +61,7 @@ var Notes = [...]Note{
 	{"coil-overlap", CoilOutside, Stop},
 	{"coil-unlike", CoilOutside, Care},
 	{"coil-open", CoilOutside, Fine},
-	{"coil-counted", CoilOutside, Care},
+	{"coil-counted", CoilCount, Care},
 	{"coil-lengths", CoilOutside, Care},
 	{"coil-unknown", CoilOutside, Stop},
 	{"coil-past", CoilTravel, Stop},
@@ -70,6 +70,7 @@ var Notes = [...]Note{
 	{"rod-overlap", CoilRodHand, Stop},
 
 	{"measured", ClampMeasured, Fine},
+	{"measured-shape", ClampMeasured, Fine},
 	{"measured-long", ClampMeasured, Stop},
 	{"measured-relaxed", ClampMeasured, Care},
 	{"first-wish", ClampFirst, Care},
@@ -186,6 +187,8 @@ func (n *Note) When(s *State) bool {
 		return r.RodGap < 0
 	case "measured":
 		return known(r.ThisRatio) && r.ThisRatio > 1
+	case "measured-shape":
+		return !p.Given[ShapeGroup].Has(CutRatio) && s.Apart() > float64(p.RulerDoubt)
 	case "measured-long":
 		return r.ThisRatio <= 1
 	case "measured-relaxed":
@@ -241,6 +244,9 @@ func (n *Note) When(s *State) bool {
 
 // Heating returns what is known of the fibre in the oven.
 func (st *State) Heating() *craft.Heating { return &craft.Heatings[st.Plan.Fibre.Polymer] }
+
+// Apart returns by how much (m) the length measured on the piece is another than what was cut and the shape of its coil make.
+func (st *State) Apart() float64 { return math.Abs(float64(st.Plan.Coiled - st.Plan.Measured)) }
 
 // tooCold reports whether the oven stays under the glass transition.
 func tooCold(s *State) bool { return s.Plan.Heat.Set < s.Heating().Glass.High }

@@ -353,7 +353,7 @@ func (w *writer) note(n *calc.Note) {
 }
 
 func (w *writer) noteSentence(n *calc.Note) {
-	w.sentence(w.Lang.SayOf("note.", n.Key), calc.None, about{})
+	w.sentence(w.Lang.SayOf("note.", n.Key), calc.ClampPiece, about{limit: w.st.Apart()})
 }
 
 // Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.
