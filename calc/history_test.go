@@ -42,8 +42,7 @@ func TestRefill(t *testing.T) {
 			now := Start()
 			for _, k := range c.typed {
 				st.Work(&now)
-				next := st.Type(now, k.id, k.text, Fields[k.id].Unit)
-				h.Refill(&next, k.id)
+				next := h.Refill(st.Type(now, k.id, k.text, Fields[k.id].Unit), k.id)
 				h.Before(&now, k.id)
 				now = next
 				oneGiven(t, &now)
@@ -69,8 +68,7 @@ func TestRefill(t *testing.T) {
 	var st State
 	var h History
 	st.Work(&s)
-	s = st.Type(s, CoilCount, "", "coils")
-	h.Refill(&s, CoilCount)
+	s = h.Refill(st.Type(s, CoilCount, "", "coils"), CoilCount)
 	assert.Equal(t, Givens{CoilOutside, CoilCount}, s.Given[ShapeGroup])
 	assert.Empty(t, s.Text[CoilCount])
 }

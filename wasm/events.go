@@ -117,9 +117,7 @@ func (a *app) input(h *happening) {
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
-	next := a.state.Type(a.sheet, id, b.text, b.unit)
-	a.history.Refill(&next, id)
-	a.change(next, id)
+	a.change(a.history.Refill(a.state.Type(a.sheet, id, b.text, b.unit), id), id)
 	if isUnit {
 		if _, own := calc.Detach(id, a.state.Text(id)); b.text != "" && own != b.unit {
 			a.put(h.id, chosenOption, own) // the text names its unit itself
