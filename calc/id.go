@@ -1,5 +1,7 @@
 package calc
 
+import "twistbench/calc/quantity"
+
 // ID names a number of the sheet: a field, which can be typed, or an answer, which follows. None is no number.
 type ID uint16
 
@@ -284,11 +286,14 @@ func (id ID) Key() string {
 // Find returns the number of that key, or None.
 //
 //go:noinline
-func Find(key string) ID {
+func Find(key string) ID { return ID(keys.Find("", key) + 1) }
+
+var keys = allKeys()
+
+// allKeys returns the key of every number but None.
+func allKeys() (n quantity.Names) {
 	for id := None + 1; id < NumIDs; id++ {
-		if id.Key() == key {
-			return id
-		}
+		n.Add(id.Key())
 	}
-	return None
+	return n
 }

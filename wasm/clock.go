@@ -13,8 +13,8 @@ import (
 // every tick: a tick that comes late, or not at all while the page is hidden, makes nothing wrong.
 type clock struct {
 	runs       show.Runs
-	last, next []byte // slots
-	due        bool   // something needs hands
+	last, next []byte            // slots
+	newest     timetable.Instant // when the newest of what waits for hands came due; 0 where nothing does
 }
 
 const runPrefix = "twistbench/run/"
@@ -45,19 +45,19 @@ func (a *app) openRuns() {
 //go:noinline
 func runKey(i int) string { return runPrefix + decimal(i) }
 
-// tick shows the runs as they are now. Where one needs hands all of a sudden, that is said, and shown in place of another step's bench view.
+// tick shows the runs as they are now. What comes due is said, each time something does, and shown in place of another step's bench view.
 //
 //go:noinline
 func (a *app) tick() {
 	c := &a.clock
-	var due string
-	c.next, due = a.display.Started(c.next[:0], &c.runs)
+	slots, said, newest := a.display.Started(c.next[:0], &c.runs)
+	c.next = slots
 	a.out = show.Changes(a.out, c.last, c.next)
 	c.last, c.next = c.next, c.last
-	if c.due != (due != "") {
-		c.due = !c.due
-		a.put("say", text, due)
-		if c.due && a.bench != "" {
+	if was := c.newest; was != newest {
+		c.newest = newest
+		a.put("say", text, said)
+		if newest > was && a.bench != "" && a.bench != "clock" {
 			a.openBench("clock")
 		}
 	}
@@ -65,15 +65,16 @@ func (a *app) tick() {
 
 // timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
 func (a *app) timed(do string) {
-	r, missing := a.display.Run(do == "start")
+	r, missing := a.display.Run(&a.state, do == "start")
 	if r == nil {
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
 		a.put(key, focus, "")
 		return
 	}
-	if do == "start-at" && a.display.Past() {
+	if do != "start" && a.display.Past() {
 		a.tell("clock.past", "")
+		a.slots(&a.state) // without a day another one is taken by now
 		a.put(calc.ClockTime.Key(), focus, "")
 		return
 	}

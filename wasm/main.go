@@ -97,7 +97,7 @@ func (a *app) start() error {
 	}
 	a.takeNow(&now)
 	a.refresh()
-	a.clock.last, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
+	a.clock.last, _, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
 	a.openRuns()
 	a.put("page", "data-ready", "1")
 	if err := a.flush(); err != nil {

@@ -135,19 +135,21 @@
     return list;
   }
 
-  let lock, audio, rang = 0;
+  let lock, audio, rang = 0, heard = 0;
   const sound = () => audio ??= globalThis.AudioContext && new AudioContext();
   addEventListener("click", (event) => {
     if (event.target.dataset?.do?.startsWith("start")) sound()?.resume(); // later browsers may not let us
   }, true);
 
   // What was started goes on: the core is told the time, the screen is kept on while it is what is on it, and rings, again and again, while hands
-  // are needed.
+  // are needed, at once where something more comes due, and once for what came due while the page was away.
   setInterval(() => {
-    const state = document.getElementById("strip.clock").dataset.state;
+    const strip = document.getElementById("strip.clock").dataset, state = strip.state;
     if (state) dispatchEvent(new Event("tick"));
     awake(state && document.documentElement.dataset.bench === "clock").catch(() => {}); // as where the battery is low: the page says so
-    if (state !== "due" || Math.abs(Date.now() - rang) < 4000 || !navigator.userActivation?.hasBeenActive) return;
+    const newest = +strip.newest || 0, anew = newest > heard;
+    heard = newest;
+    if (!anew && (strip.state !== "due" || Math.abs(Date.now() - rang) < 4000) || !navigator.userActivation?.hasBeenActive) return;
     rang = Date.now();
     navigator.vibrate?.([400, 200, 400]);
     if (!sound()) return;

@@ -35,5 +35,15 @@ var (
 	LinkTheorem   = Source{Cite: "Fuller, Proc. Natl. Acad. Sci. USA 68:815, 1971, doi:10.1073/pnas.68.4.815", Mark: FromMemory}
 	RodTheory     = Source{Cite: "Love, A Treatise on the Mathematical Theory of Elasticity, 4th ed., 1927, art. 272", Mark: FromMemory}
 	TorsionTables = Source{Cite: "Morton & Hearle, Physical Properties of Textile Fibres, 4th ed., 2008", Mark: FromMemory}
-	SelfCoil      = Source{Cite: "Science 343:868, 2014, doi:10.1126/science.1246906", Mark: FromMemory}
+	Copper        = Source{Cite: "IEC 60028, 1925", Mark: FromMemory}
+	WireGauge     = Source{Cite: "ASTM B258", Mark: FromMemory}
+	USBPort       = Source{Cite: "USB 2.0, 2000; USB 3.2, 2017; USB Type-C", Mark: FromMemory}
+	FuseRatings   = Source{Cite: "IEC 60127-1", Mark: FromMemory}
+
+	Springs     = Source{Cite: "Wahl, Mechanical Springs, 2nd ed., 1963", Mark: FromMemory}
+	SteepSpring = Source{Cite: "Timoshenko, Strength of Materials, part II", Mark: FromMemory}
+	LoadStudy   = Source{Cite: "Wu & Zheng, A modeling of twisted and coiled polymer artificial muscles based on elastic rod theory, Actuators, 2020", Mark: Read}
+	StrokeCurve = Source{Cite: "Nylon coil actuator operating temperature range and stiffness, Proc. SPIE", Mark: Read}
+
+	SelfCoil = Source{Cite: "Science 343:868, 2014, doi:10.1126/science.1246906", Mark: FromMemory}
 )

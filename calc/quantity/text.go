@@ -13,6 +13,8 @@ func Index(text string, c byte) int {
 }
 
 // Split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.
+//
+//go:noinline
 func Split(text string, mark byte) (before, behind string) {
 	if i := Index(text, mark); i >= 0 {
 		return text[:i], text[i+1:]

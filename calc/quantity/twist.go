@@ -125,6 +125,7 @@ var torqueUnits = []Unit{
 	{Symbol: "mN·m", Factor: 1e-3, Aliases: []string{"mN m", "mNm", "N·mm", "N mm", "Nmm"}},
 	{Symbol: "µN·m", Factor: 1e-6, Aliases: []string{"µN m", "µNm", "uN·m", "uN m", "uNm"}},
 	{Symbol: "N·m", Factor: 1, Aliases: []string{"N m", "Nm"}},
+	{Symbol: "lbf·in", Factor: pound * gravity * inch, Aliases: []string{"lbf in", "lb·in", "lb in"}},
 }
 
 var numberUnits = []Unit{{Symbol: "", Factor: 1}}

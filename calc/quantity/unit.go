@@ -158,6 +158,7 @@ var densityUnits = []Unit{
 var energyUnits = []Unit{
 	{Symbol: "J", Factor: 1, US: "ft·lbf", Aliases: []string{"joule", "joules", "N m", "N·m"}},
 	{Symbol: "mJ", Factor: 1e-3, Aliases: []string{"millijoule", "millijoules"}},
+	{Symbol: "Wh", Factor: 3600, Aliases: []string{"W h", "watt-hour", "watt-hours"}},
 	{Symbol: "ft·lbf", Factor: foot * pound * gravity, Aliases: []string{"ft lbf", "ft-lbf", "ft*lbf", "ftlbf", "ft lb", "ft·lb", "ft-lb", "ft*lb", "foot-pound", "foot-pounds"}},
 }
 

@@ -15,14 +15,14 @@ type clock struct {
 	unknown calc.ID           // what has to be given before there are steps
 	start   timetable.Instant // 0 while it has no day and time
 	fit     timetable.Fit     // of the day and time
-	later   bool              // no day was typed, and the time is taken of a day to come
+	taken   bool              // no day was typed, and the time is taken of the next day on which it can be
 }
 
 // Run returns the timetable of the plan that was shown last as one that starts, now or at the time that was typed. Where something has to be
 // given for that, it returns the field.
 //
 //go:noinline
-func (d *Display) Run(now bool) (r *timetable.Run, missing calc.ID) {
+func (d *Display) Run(st *calc.State, now bool) (r *timetable.Run, missing calc.ID) {
 	c := &d.clock
 	start := c.start
 	if now {
@@ -34,7 +34,20 @@ func (d *Display) Run(now bool) (r *timetable.Run, missing calc.ID) {
 	if start == 0 {
 		return nil, calc.ClockTime
 	}
-	return &timetable.Run{Start: start, Seen: d.Now, Steps: append([]timetable.Step(nil), c.steps...)}, calc.None
+	r = &timetable.Run{Start: start, Seen: d.Now, Steps: append([]timetable.Step(nil), c.steps...)}
+	w := writer{Display: d, st: st}
+	if st.SI(calc.ClampSecond) > 0 && !w.impossible(calc.ClampSecond) {
+		w.number(calc.ClampSecond)
+	}
+	r.Gap = w.cut(0)
+	switch set, dial := st.SI(calc.HeatSet), st.SI(calc.HeatDial); {
+	case dial > 0 && dial != set: // it has readings
+		w.words("clock.dial")
+	case set > 0:
+		w.number(calc.HeatSet)
+	}
+	r.Oven = w.cut(0)
+	return r, calc.None
 }
 
 // Past reports whether the start that was typed, or follows from what was, is past by a minute and more.
@@ -67,15 +80,15 @@ func (w *writer) plan() {
 	if p.ClockMode == calc.ClockReady {
 		lead = timetable.Instant(c.total)
 	}
-	typed := known(float64(day))
-	if !typed {
+	c.taken = !known(float64(day))
+	if c.taken {
 		day, _ = w.Zone.Local(w.Now)
 	}
 	c.start, c.fit = w.Zone.Instant(day, p.Time)
 	c.start -= lead
 	// Without a day it is the next such time for which the start is not past. A day of a change of the clocks is longer or shorter: that takes
 	// another look.
-	for c.later = false; !typed && c.unknown == calc.None && w.Past(); c.later = true {
+	for c.taken && c.unknown == calc.None && w.Past() {
 		day += quantity.Day(max((w.Now-60-c.start)/86400, 1))
 		c.start, c.fit = w.Zone.Instant(day, p.Time)
 		c.start -= lead
@@ -91,7 +104,11 @@ func (w *writer) timetable() {
 		if i > 0 {
 			w.char(Row)
 		}
-		w.moment(s.Start)
+		if i == 0 && c.start != 0 {
+			w.startEnd("start")
+		} else {
+			w.moment(s.Start)
+		}
 		if s.Do.Hands() {
 			w.str(" ●")
 		}
@@ -104,9 +121,12 @@ func (w *writer) timetable() {
 	}
 	w.shut()
 	w.text("clock.at", "")
-	if c.unknown != calc.None {
+	switch {
+	case c.unknown != calc.None:
 		w.str(quantity.Unknown)
-	} else {
+	case c.start != 0:
+		w.when(c.start+timetable.Instant(c.total), c.start, true)
+	default:
 		w.moment(c.total)
 	}
 	w.shut()
@@ -132,25 +152,32 @@ func (w *writer) startEnd(name string) {
 	c := &w.clock
 	switch name {
 	case "start":
-		w.when(c.start, w.Now)
+		w.when(c.start, w.Now, true)
 	case "end":
-		w.when(c.start+timetable.Instant(c.total), w.Now)
+		w.when(c.start+timetable.Instant(c.total), w.Now, true)
 	default:
 		w.hm(c.total)
 	}
 }
 
-// clockSays appends what there is to say of the time that was typed.
+// clockSays appends what there is to say of the time that was typed; without a day, always which one is taken.
 func (w *writer) clockSays() {
-	switch c := &w.clock; {
+	c := &w.clock
+	switch {
 	case c.start == 0 || c.unknown != calc.None:
+		return
 	case w.Past():
 		w.words("clock.past")
+		return
 	case c.fit == timetable.Never:
 		w.words("clock.never")
 	case c.fit == timetable.Doubled:
 		w.words("clock.twice")
-	case c.later:
+	}
+	if c.taken {
+		if c.fit != timetable.Once {
+			w.char(' ')
+		}
 		w.words("clock.from")
 	}
 }
@@ -160,7 +187,7 @@ func (w *writer) clockSays() {
 //go:noinline
 func (w *writer) moment(seconds int) {
 	if start := w.clock.start; start != 0 {
-		w.when(start+timetable.Instant(seconds), start)
+		w.when(start+timetable.Instant(seconds), start, false)
 		return
 	}
 	w.char('+')
@@ -168,13 +195,13 @@ func (w *writer) moment(seconds int) {
 }
 
 // when appends what local clocks say at an instant: 09:55, with the day of the week if it is on another day than an instant before, and
-// with the date if that is not in the week after it.
+// with the date if that is not in the week after it. The day is named always, or only then.
 //
 //go:noinline
-func (w *writer) when(i, from timetable.Instant) {
+func (w *writer) when(i, from timetable.Instant, always bool) {
 	day, clock := w.Zone.Local(i)
 	was, _ := w.Zone.Local(from)
-	if day != was {
+	if always || day != was {
 		n := day.Weekday()
 		w.wordsOf("day.", "1234567"[n-1:n])
 		w.char(' ')
@@ -211,21 +238,21 @@ func (w *writer) two(n int) {
 	w.char(byte('0' + n%10))
 }
 
-// doing appends what is done in a step, and with which load if it is not the first.
+// doing appends what is done in a step, and with which load where there are several.
 //
 //go:noinline
 func (w *writer) doing(s *timetable.Step) {
 	w.wordsOf("do.", s.Do.Key())
-	if s.Load > 1 {
-		w.ofLoad(s.Load)
-	}
+	w.ofLoad(w.clock.steps, s)
 }
 
-// ofLoad appends which load it is.
+// ofLoad appends with which load a step of some is done, where there are several. All wait for the preheat.
 //
 //go:noinline
-func (w *writer) ofLoad(n int) {
-	w.words("clock.load")
-	w.char(' ')
-	w.int(n)
+func (w *writer) ofLoad(steps []timetable.Step, s *timetable.Step) {
+	if s.Do != timetable.DoPreheat && timetable.Loads(steps) > 1 {
+		w.words("clock.load")
+		w.char(' ')
+		w.int(s.Load)
+	}
 }

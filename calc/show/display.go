@@ -17,6 +17,7 @@ type Display struct {
 	Open   [calc.NumIDs]bool           // whose working is open
 	Now    timetable.Instant           // 0 on a page that has no clock
 	Zone   timetable.Zone              // local clocks
+	Away   Away                        // what is out of sight and can wait
 
 	typed [calc.NumFields]detached
 	clock clock
@@ -25,9 +26,15 @@ type Display struct {
 
 // Slots appends every slot of a worked plan, always the same ones in the same order.
 func (d *Display) Slots(b []byte, st *calc.State) []byte {
-	w := writer{d, st, b}
-	w.slots()
-	return w.b
+	var p Page
+	d.Page(&p, nil, st)
+	return append(b, p.Slots...)
+}
+
+// Page makes p what the display shows of a worked plan. Where there is a last page, what stands in sections that are away stays as it is there.
+func (d *Display) Page(p, last *Page, st *calc.State) {
+	w := writer{Display: d, st: st}
+	w.page(p, last)
 }
 
 // Append appends a number with its unit, as it stands in a sentence: as it was typed where it was typed, else rounded to the digits of

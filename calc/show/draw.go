@@ -62,13 +62,10 @@ var Drawings = [...]Drawing{
 	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes[:]},
 }
 
-// drawings appends the slots of every drawing.
-func (w *writer) drawings() {
-	s := sketch{writer: *w}
-	for i := range Drawings {
-		s.shapes, s.w = Drawings[i].Shapes, Drawings[i].W
-		s.draw(i)
-	}
+// drawing appends the slots of drawing i.
+func (w *writer) drawing(i int) {
+	s := sketch{writer: *w, shapes: Drawings[i].Shapes, w: Drawings[i].W}
+	s.draw(i)
 	w.b = s.b
 }
 

@@ -52,7 +52,9 @@ type record struct{ id, what, value string }
 func drawings(d *Display, b []byte, st *calc.State) []byte {
 	w := writer{d, st, b}
 	w.plan()
-	w.drawings()
+	for i := range Drawings {
+		w.drawing(i)
+	}
 	return w.b
 }
 

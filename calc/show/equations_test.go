@@ -6,6 +6,7 @@ import (
 	"go/token"
 	"os"
 	"path/filepath"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -48,6 +49,26 @@ func equations(t testing.TB) map[string]string {
 			return true
 		})
 		require.Zero(t, literals, "%s: an equation without a name", name)
+	}
+	return all
+}
+
+// namedInCalc reads the equations that a working in calc names. One that none names yet is proved in craft alone.
+func namedInCalc(t testing.TB) map[string]string {
+	t.Helper()
+	files, err := filepath.Glob("../*.go")
+	require.NoError(t, err)
+	var named []byte
+	for _, name := range files {
+		src, err := os.ReadFile(name)
+		require.NoError(t, err)
+		named = append(named, src...)
+	}
+	all := equations(t)
+	for name := range all {
+		if !regexp.MustCompile(`\bcraft\.` + name + `\b`).Match(named) {
+			delete(all, name)
+		}
 	}
 	return all
 }

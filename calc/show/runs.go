@@ -10,123 +10,196 @@ var CardIDs = [...]string{"run.1", "run.2", "run.3", "run.4", "run.5", "run.6"}
 
 // card is what a card's words name.
 type card struct {
+	_ [0]func() // not compared
+
 	run  *timetable.Run
-	on   *timetable.Step   // what is on in the load that needs hands next, nil where it only waits
-	next timetable.Instant // when hands are needed next, or since when all is done
+	next *timetable.Step // when hands are needed next, nil where all is done
 }
 
+// The states of a card, and of the strip after the gravest of them. A step that was missed waits until it is seen to, but nothing rings.
+const (
+	cardNone = iota
+	cardOff
+	cardOn
+	cardMissed
+	cardDue
+)
+
+var cardStates = [...]string{"", "off", "on", "missed", "due"}
+
 // Started appends the slots of the timetables that were started, always the same ones in the same order: the cards, and whether there are any. A
-// card counts down to the next time that hands are needed, and names what for. Due is what needs hands now, in words; empty where nothing does.
-func (d *Display) Started(b []byte, runs *Runs) (slots []byte, due string) {
+// card counts down to the next time that hands are needed, and names what for, and what was missed. Said is what waits for hands, in words, and
+// newest when the newest of it came due; 0 where nothing waits.
+func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newest timetable.Instant) {
 	w := writer{Display: d, b: b}
 	c := &d.card
-	strip := ""
+	say := writer{Display: d}
+	strip := cardOff
 	for i, r := range runs {
 		id := CardIDs[i]
-		state, rest := "", ""
-		next := -1
+		state, rest, missed := cardNone, "", false
 		c.run = r
 		if r != nil {
-			state = "off"
-			if !r.Off {
-				state, strip = "on", "on"
-				if r.Due(d.Now) >= 0 {
-					state = stateDue
-				}
-			}
-			rest = "clock.done"
-			last := len(r.Steps) - 1
-			c.next = r.Begins(last)
-			if next = r.NextHands(d.Now); next >= 0 {
-				c.next = r.Begins(next)
-				rest = "clock.next"
-				if c.on = r.On(r.Steps[next].Load, d.Now); c.on != nil {
+			state, rest = cardOn, "clock.next"
+			for k := range r.Steps {
+				s := &r.Steps[k]
+				if r.On(s, d.Now) {
 					rest = "clock.on"
 				}
-				if state == stateDue {
-					rest = "clock.then"
+				if wait := r.Waits(s, d.Now); wait != timetable.Nothing && !r.Off {
+					missed = missed || wait == timetable.Missed
+					state = cardOn + int(wait)
+					newest = max(newest, r.Begins(k))
 				}
+			}
+			if r.Off {
+				state = cardOff
+			}
+			if state == cardDue {
+				rest = "clock.then"
+			}
+			if c.next = r.NextHands(d.Now); c.next == nil {
+				rest = "clock.done"
 			}
 		}
-		w.put(id, "", State, state)
+		strip = max(strip, state)
+		w.put(id, "", State, cardStates[state])
+		w.text(id, ":missed")
+		if missed {
+			w.words("clock.missed")
+			say.next(0, ". ")
+			say.words("clock.missed")
+		}
+		w.shut()
 		w.text(id, ":on")
-		from := len(w.b)
 		switch {
-		case state == stateDue:
-			for k := range r.Steps { // the eldest first
-				if r.Waits(k, d.Now) {
-					w.also(from, &r.Steps[k])
-				}
-			}
-			if due != "" {
-				due += " + "
-			}
-			due += string(w.b[from:])
-		case next >= 0:
-			w.words("clock.due")
+		case state == cardDue:
+			w.which(listDue)
+			say.next(0, ". ")
+			say.which(listDue)
+		case rest == "clock.done":
+			w.stepOf(&r.Steps[len(r.Steps)-1], false)
 		case r != nil:
-			w.also(from, &r.Steps[len(r.Steps)-1])
+			w.words("clock.due")
 		}
 		w.shut()
 		w.text(id, ":left")
-		if next >= 0 {
-			w.wait(int(c.next - d.Now))
+		long := ""
+		if r != nil && c.next != nil {
+			left := int(r.Start-d.Now) + c.next.Start
+			w.wait(left)
+			if left >= 3600 {
+				long = "long"
+			}
 		}
 		w.shut()
+		w.put(id, ":left", State, long)
 		w.text(id, ":rest")
 		if rest != "" {
 			w.words(rest)
 		}
 		w.shut()
 	}
-	if due != "" {
-		strip = stateDue
+	if strip == cardOff {
+		strip = cardNone
 	}
-	w.put("strip.clock", "", State, strip)
-	return w.b, due
+	w.put("strip.clock", "", State, cardStates[strip])
+	w.open("strip.clock", "", "data-newest") // at a greater one it rings
+	if newest > 0 {
+		w.int(int(newest))
+	}
+	w.shut()
+	return w.b, string(say.b), newest
 }
 
-// upcoming appends all that needs hands next, at the same moment.
-func (w *writer) upcoming() {
-	r := w.card.run
-	from := len(w.b)
-	for k := range r.Steps {
-		if s := &r.Steps[k]; s.Do.Hands() && r.Begins(k) == w.card.next {
-			w.also(from, s)
-		}
-	}
-}
+// What a list of steps is of.
+const (
+	listMissed = iota // the eldest first
+	listDue
+	listNext // all that need hands next, at the same moment
+	listOn
+)
 
-// also appends a step of the card's run behind others from a place on, with its load where there are several.
+// which appends steps of the card's run.
 //
 //go:noinline
-func (w *writer) also(from int, s *timetable.Step) {
-	if len(w.b) > from {
-		w.str(" + ")
-	}
-	w.doing(s)
-	if s.Load == 1 && s.Do != timetable.DoPreheat && timetable.Loads(w.card.run.Steps) > 1 {
-		w.ofLoad(1)
+func (w *writer) which(of int) {
+	c := &w.card
+	r := c.run
+	from, at := len(w.b), w.Now
+	for k := range r.Steps {
+		s := &r.Steps[k]
+		is := false
+		switch of {
+		case listNext:
+			is = s.Do.Hands() && s.Start == c.next.Start
+		case listOn:
+			is = r.On(s, w.Now)
+		default:
+			is = int(r.Waits(s, w.Now)) == of+1
+		}
+		if !is {
+			continue
+		}
+		if of == listMissed {
+			w.next(from, "; ")
+			w.when(r.Begins(k), at, false)
+			at = r.Begins(k)
+			w.char(' ')
+		} else {
+			w.next(from, " + ")
+		}
+		w.stepOf(s, of == listOn)
 	}
 }
 
-// ofRun appends what the words of a card name: when hands are needed next, what for, what is on until then, or whose the run is.
+// stepOf appends a step of the card's run, that begins or that is on, with what is to be known there, and with its load where there are several.
+//
+//go:noinline
+func (w *writer) stepOf(s *timetable.Step, on bool) {
+	r := w.card.run
+	key := s.Do.Key()
+	if on && s.Do.Cools() { // hands were needed only as it began
+		key = "cools"
+	} else if on && s.Do == timetable.DoRest {
+		key = "rests"
+	}
+	w.wordsOf("do.", key)
+	detail := ""
+	if s.Do == timetable.DoReclamp {
+		detail = r.Gap
+	} else if s.Do.Oven() {
+		detail = r.Oven
+	}
+	if detail != "" {
+		w.str(" (")
+		w.str(detail)
+		w.char(')')
+	}
+	w.ofLoad(r.Steps, s)
+}
+
+// ofRun appends what the words of a card name: what was missed, when hands are needed next, or since when all is done, what for, what is on
+// until then, or whose the run is.
 func (w *writer) ofRun(name string) {
 	c := &w.card
 	switch name {
+	case "missed":
+		w.which(listMissed)
 	case "ends":
-		w.when(c.next, w.Now)
+		s := c.next
+		if s == nil {
+			s = &c.run.Steps[len(c.run.Steps)-1]
+		}
+		w.when(c.run.Start+timetable.Instant(s.Start), w.Now, false)
 	case "next":
-		w.upcoming()
+		w.which(listNext)
 	case "on":
-		w.also(len(w.b), c.on)
+		w.which(listOn)
 	default:
 		w.str(c.run.Name)
 	}
 }
-
-// stateDue is the state of a card whose step needs hands now, and of the strip while any does.
-const stateDue = "due"
 
 // wait appends a number of seconds as they are counted down: 09:05, or 01:09:05.
 //
@@ -147,9 +220,10 @@ func (w *writer) wait(seconds int) {
 func (d *Display) Calendar(r *timetable.Run) string {
 	c := timetable.Calendar{Plan: r.Name, Start: r.Start, Now: d.Now}
 	w := writer{Display: d}
+	d.card.run = r
 	for i := range r.Steps {
 		if s := &r.Steps[i]; s.Do.Hands() {
-			w.doing(s)
+			w.stepOf(s, false)
 			c.Add(s, w.cut(0))
 		}
 	}

@@ -7,22 +7,6 @@ import (
 	"twistbench/calc/quantity"
 )
 
-func (w *writer) slots() {
-	w.plan()
-	for id := calc.None + 1; id < calc.NumFields; id++ {
-		w.box(id)
-	}
-	for id := calc.NumFields; id < calc.NumIDs; id++ {
-		w.answer(id)
-	}
-	for i := range calc.Notes {
-		w.note(&calc.Notes[i])
-	}
-	w.repeated()
-	w.timetable()
-	w.drawings()
-}
-
 // box appends the slots of a field: what it holds, its unit, whose number it is, its ± and what there is to say of it.
 func (w *writer) box(id calc.ID) {
 	f := &calc.Fields[id]

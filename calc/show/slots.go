@@ -28,15 +28,11 @@ func Put(b []byte, id, what, value string) []byte {
 	return w.b
 }
 
-// Changes appends to out the records of next that differ from those of last, slot by slot. With last empty, all of them.
+// Changes appends to out the records of next that differ from those of last. With last empty, all of them.
 func Changes(out, last, next []byte) []byte {
 	for len(next) > 0 {
-		n, most := 0, min(len(next), len(last)) // n bytes are alike: most of the slots are, to their end
-		for n < most && next[n] == last[n] && next[n] != Record {
-			n++
-		}
-		i, j := n+until(next[n:]), n+until(last[n:])
-		if string(next[n:i]) != string(last[n:j]) {
+		i, j := until(next), until(last)
+		if string(next[:i]) != string(last[:j]) {
 			out = append(out, next[:i]...)
 		}
 		next, last = next[i:], last[j:]

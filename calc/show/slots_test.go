@@ -97,7 +97,7 @@ func TestChangesAddUp(t *testing.T) {
 		for key, value := range changed {
 			page[key] = value
 		}
-		all, _ := slots(t, k.last)
+		all, _ := slots(t, k.last.Slots)
 		require.Equal(t, all, page)
 	}
 }

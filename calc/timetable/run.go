@@ -11,11 +11,24 @@ type Run struct {
 	Name  string  // of the plan
 	Start Instant // of the first step; it stays the same however late the run is
 	Seen  Instant // what came due up to here was seen to
+	Gap   string  // the second, with its unit; empty where it is not known
+	Oven  string  // what it is set to, as that is said; empty where it is not known
 	Steps []Step  // in the order of their starts
 	Off   bool    // stopped, and about to be forgotten
 }
 
-// patience is how long a step that came due is said to be due (s).
+// Wait says whether a step waits for hands.
+type Wait uint8
+
+// The waits, the gravest last.
+const (
+	Nothing Wait = iota // no hands are needed, or not yet, or it was seen to
+	Missed              // it came due long ago, and nobody said that it was seen to
+	Due                 // it came due just now
+)
+
+// patience is how long a step that came due is said to be due (s). From then on it was missed, until it is seen to: also what came due while
+// the page was away is then said.
 const patience = 600
 
 // At returns the places of the step that began last and of the one that begins next, -1 where there is none: the time until then is counted
@@ -34,41 +47,33 @@ func (r *Run) At(now Instant) (on, next int) {
 // Begins returns when step i begins.
 func (r *Run) Begins(i int) Instant { return r.Start + Instant(r.Steps[i].Start) }
 
-// NextHands returns the place of the first step still to come that needs hands, of whichever load; -1 for none.
-func (r *Run) NextHands(now Instant) int {
+// NextHands returns the first step still to come that needs hands, of whichever load; nil for none.
+func (r *Run) NextHands(now Instant) *Step {
 	for i := range r.Steps {
-		if r.Steps[i].Do.Hands() && r.Begins(i) > now {
-			return i
-		}
-	}
-	return -1
-}
-
-// On returns the step that is on with a load, nil where there is none: before its first, and while it waits for the oven.
-func (r *Run) On(load int, now Instant) *Step {
-	for i := range r.Steps {
-		if s := &r.Steps[i]; s.Load == load && r.Begins(i) <= now && now < r.Start+Instant(s.End()) {
+		if s := &r.Steps[i]; s.Do.Hands() && r.Start+Instant(s.Start) > now {
 			return s
 		}
 	}
 	return nil
 }
 
-// Due returns the place of the newest step that needs hands and was not seen to, for ten minutes; -1 for none.
-func (r *Run) Due(now Instant) int {
-	due := -1
-	for i := range r.Steps {
-		if r.Waits(i, now) {
-			due = i
-		}
-	}
-	return due
+// On reports whether a step is on. Several may be, with several loads; none while all wait for the oven.
+func (r *Run) On(s *Step, now Instant) bool {
+	t := int(now - r.Start)
+	return s.Start <= t && t < s.End()
 }
 
-// Waits reports whether step i needs hands and was not seen to, for ten minutes. Several may at once, with several loads.
-func (r *Run) Waits(i int, now Instant) bool {
-	at := r.Begins(i)
-	return r.Steps[i].Do.Hands() && at <= now && at > r.Seen && now-at < patience
+// Waits says whether a step waits for hands. Several may at once.
+//
+//go:noinline
+func (r *Run) Waits(s *Step, now Instant) Wait {
+	switch at := r.Start + Instant(s.Start); {
+	case !s.Do.Hands() || at > now || at <= r.Seen:
+		return Nothing
+	case now-at < patience:
+		return Due
+	}
+	return Missed
 }
 
 // Late makes what is on longer by some seconds, and moves everything that is still to come; less than 0 makes up for it again, as far as
@@ -92,11 +97,11 @@ func (r *Run) Late(now Instant, by int) bool {
 // longestRun is more than a run lasts (s).
 const longestRun = int(NumDos) * MaxLoads * longest
 
-// Text writes a run as it is kept on a device: 1, the start, how far was seen to, and of each step what is done, load, start and length, each
-// with a blank behind it; then = and the name.
+// Text writes a run as it is kept on a device: 2, the start, how far was seen to, and of each step what is done, load, start and length, each
+// with a blank behind it; then the gap, the oven and the name, each with = before it. The gap and the oven have no = in them.
 func (r *Run) Text() string {
 	var w intWriter
-	w.int(1)
+	w.int(2)
 	w.int(int(r.Start))
 	w.int(int(r.Seen))
 	for i := range r.Steps {
@@ -106,7 +111,7 @@ func (r *Run) Text() string {
 		w.int(s.Start)
 		w.int(s.Length)
 	}
-	return string(w) + "=" + r.Name
+	return string(w) + "=" + r.Gap + "=" + r.Oven + "=" + r.Name
 }
 
 // intWriter writes whole numbers, each with a blank behind it.
@@ -118,11 +123,12 @@ func (w *intWriter) int(n int) { *w = append(strconv.AppendInt(*w, int64(n), 10)
 // latest is the last instant of the year 9998.
 const latest = 253370764800 - 1
 
-// Parse reads what Text wrote. It reports whether that is what the text is; if not, the run is none.
+// Parse reads what Text wrote, or once wrote: 1, and no gap and oven. It reports whether that is what the text is; if not, the run is none.
 func (r *Run) Parse(text string) bool {
 	*r = Run{}
 	s := ints{text: text}
-	ok := s.next() == 1
+	version := s.next()
+	ok := version == 1 || version == 2
 	start, seen := s.next(), s.next()
 	var steps []Step
 	last := 0
@@ -138,11 +144,16 @@ func (r *Run) Parse(text string) bool {
 		return false
 	}
 	for i := range len(name) {
-		if name[i] < ' ' || name[i] == 0x7f {
+		if c := name[i]; c < ' ' && c != '\n' && c != '\t' || c == 0x7f { // what no box can hold
 			return false
 		}
 	}
-	*r = Run{Name: name, Start: Instant(start), Seen: Instant(seen), Steps: steps}
+	gap, oven := "", ""
+	if version == 2 {
+		gap, name = quantity.Split(name, '=')
+		oven, name = quantity.Split(name, '=')
+	}
+	*r = Run{Name: name, Start: Instant(start), Seen: Instant(seen), Gap: gap, Oven: oven, Steps: steps}
 	return true
 }
 

@@ -53,53 +53,69 @@ func TestAt(t *testing.T) {
 	}
 }
 
-// The same lesson: what needs hands next is of whichever load, what is on is of the one that is asked for.
+// The same lesson: what needs hands next is of whichever load, and with each something may be on.
 func TestNextHands(t *testing.T) {
 	r := lesson(noon)
 	for _, c := range []struct {
 		minute   int
-		next     string
-		on1, on2 string // with load 1 and 2
+		next, on string
 	}{
-		{-1, "preheat 1", "", ""},
-		{0, "load-1 1", "preheat", ""},
-		{34, "cool-1 1", "recovery-1", ""},
-		{63, "rest 1", "cool-1", "load-1"},
-		{72, "rest 1", "cool-1", "hold-1"},
-		{80, "cool-1 2", "", "hold-1"},
-		{106, "", "", ""},
+		{-1, "preheat 1", ""},
+		{0, "load-1 1", "preheat 1"},
+		{34, "cool-1 1", "recovery-1 1"},
+		{62, "cool-1 1", "hold-1 1"},
+		{63, "rest 1", "cool-1 1, load-1 2"},
+		{72, "rest 1", "cool-1 1, hold-1 2"},
+		{80, "cool-1 2", "hold-1 2"},
+		{106, "", ""},
 	} {
 		now := noon + Instant(c.minute*minute)
-		assert.Equal(t, c.next, key(&r, r.NextHands(now)), "%d min", c.minute)
-		for load, want := range map[int]string{1: c.on1, 2: c.on2} {
-			got := ""
-			if s := r.On(load, now); s != nil {
-				got = s.Do.Key()
-			}
-			assert.Equal(t, want, got, "load %d at %d min", load, c.minute)
+		next := ""
+		if s := r.NextHands(now); s != nil {
+			next = s.Do.Key() + " " + string(rune('0'+s.Load))
 		}
+		assert.Equal(t, c.next, next, "%d min", c.minute)
+		var on []string
+		for i := range r.Steps {
+			if r.On(&r.Steps[i], now) {
+				on = append(on, key(&r, i))
+			}
+		}
+		assert.Equal(t, c.on, strings.Join(on, ", "), "%d min", c.minute)
 	}
 }
 
-func TestDue(t *testing.T) {
+func TestWaits(t *testing.T) {
 	r := lesson(noon)
 	for _, c := range []struct {
 		second, seen int // seconds from the start
-		due          string
+		missed, due  string
 	}{
-		{0, 0, ""},            // it was started by hand just now
-		{0, -60, "preheat 1"}, // it started by itself
-		{30*minute - 1, 0, ""},
-		{30 * minute, 0, "load-1 1"},
-		{30*minute + 5, 30*minute + 4, ""}, // seen to
-		{33 * minute, 0, "load-1 1"},       // the oven's recovery needs no hands
-		{40*minute - 1, 0, "load-1 1"},
-		{40 * minute, 0, ""}, // ten minutes are long enough
-		{63 * minute, 31 * minute, "load-1 2"},
-		{74 * minute, 70 * minute, "ready 1"},
+		{0, 0, "", ""},            // it was started by hand just now
+		{0, -60, "", "preheat 1"}, // it started by itself
+		{30*minute - 1, 0, "", ""},
+		{30 * minute, 0, "", "load-1 1"},
+		{30*minute + 5, 30*minute + 4, "", ""}, // seen to
+		{33 * minute, 0, "", "load-1 1"},       // the oven's recovery needs no hands
+		{40*minute - 1, 0, "", "load-1 1"},
+		{40 * minute, 0, "load-1 1", ""}, // ten minutes of ringing are long enough; it is not forgotten
+		{62 * minute, 0, "load-1 1", ""},
+		{63 * minute, 31 * minute, "", "cool-1 1, load-1 2"}, // both at once
+		{63 * minute, 0, "load-1 1", "cool-1 1, load-1 2"},
+		{73 * minute, 0, "load-1 1, cool-1 1, load-1 2", "rest 1, ready 1"},
+		{74 * minute, 70 * minute, "", "rest 1, ready 1"},
+		{9999 * minute, 0, "load-1 1, cool-1 1, load-1 2, rest 1, ready 1, cool-1 2, rest 2, ready 2", ""}, // the page was closed for a week
+		{9999 * minute, 106*minute - 1, "rest 2, ready 2", ""},
+		{9999 * minute, 9999 * minute, "", ""},
 	} {
 		r.Seen = noon + Instant(c.seen)
-		assert.Equal(t, c.due, key(&r, r.Due(noon+Instant(c.second))), "%d s", c.second)
+		got := map[Wait][]string{}
+		for i := range r.Steps {
+			wait := r.Waits(&r.Steps[i], noon+Instant(c.second))
+			got[wait] = append(got[wait], key(&r, i))
+		}
+		assert.Equal(t, c.missed, strings.Join(got[Missed], ", "), "%d s", c.second)
+		assert.Equal(t, c.due, strings.Join(got[Due], ", "), "%d s", c.second)
 	}
 }
 
@@ -170,7 +186,7 @@ func TestRunText(t *testing.T) {
 	random := rand.New(rand.NewPCG(5, 6))
 	for i := range 200 {
 		steps, _ := Steps(nil, some(random))
-		r := Run{Name: []string{"", " = ", "Blind “a=b” 50 %", "1 2 3"}[i%4], Start: noon + Instant(i), Seen: noon, Steps: steps}
+		r := Run{Name: []string{"", " = ", "Blind “a=b” 50 %", "1 2 3"}[i%4], Start: noon + Instant(i), Seen: noon, Gap: []string{"", "120.7 mm", "4 3/4 in"}[i%3], Oven: []string{"dial 187 °C", ""}[i%2], Steps: steps}
 		var got Run
 		require.True(t, got.Parse(r.Text()), r.Text())
 		assert.Equal(t, r, got)
@@ -179,13 +195,13 @@ func TestRunText(t *testing.T) {
 		assert.Equal(t, r, got)
 	}
 	r := lesson(noon)
-	assert.Equal(t, "1 1795608000 1795608000 0 1 0 1800 1 1 1800 180 2 1 1980 300 3 1 2280 1500 4 1 3780 600 1 2 3780 180 2 2 3960 300 3 2 4260 1500 10 1 4380 0 11 1 4380 0 4 2 5760 600 10 2 6360 0 11 2 6360 0 =Lesson", r.Text())
+	assert.Equal(t, "2 1795608000 1795608000 0 1 0 1800 1 1 1800 180 2 1 1980 300 3 1 2280 1500 4 1 3780 600 1 2 3780 180 2 2 3960 300 3 2 4260 1500 10 1 4380 0 11 1 4380 0 4 2 5760 600 10 2 6360 0 11 2 6360 0 ===Lesson", r.Text())
 }
 
 func TestParseRefuses(t *testing.T) {
 	for name, text := range map[string]string{
 		"nothing":             "",
-		"another version":     "2 5 5 0 1 0 60 =x",
+		"another version":     "3 5 5 0 1 0 60 =x",
 		"no name":             "1 5 5 0 1 0 60 ",
 		"no steps":            "1 5 5 =x",
 		"two blanks":          "1 5 5 0 1 0 60  =x",
@@ -206,7 +222,6 @@ func TestParseRefuses(t *testing.T) {
 		"a full stop":         "1 5 5 0 1 0 60. =x",
 		"not in order":        "1 5 5 0 1 60 60 1 1 0 60 =x",
 		"control characters":  "1 5 5 0 1 0 60 =a\x1fb",
-		"a new line":          "1 5 5 0 1 0 60 =a\nb",
 		"delete":              "1 5 5 0 1 0 60 =a\x7fb",
 		"too many steps":      "1 5 5 " + strings.Repeat("0 1 0 60 ", int(NumDos)*MaxLoads+1) + "=x",
 	} {
@@ -215,13 +230,23 @@ func TestParseRefuses(t *testing.T) {
 		assert.Equal(t, Run{}, r, name)
 	}
 	var r Run
-	assert.True(t, r.Parse("1 5 5 0 1 0 60 =x"))
+	step := []Step{{DoPreheat, 1, 0, 60}}
+	for text, want := range map[string]Run{
+		"1 5 6 0 1 0 60 =x":                      {Name: "x", Start: 5, Seen: 6, Steps: step}, // as it was kept before gap and oven were
+		"1 5 6 0 1 0 60 =a=b=c":                  {Name: "a=b=c", Start: 5, Seen: 6, Steps: step},
+		"2 5 6 0 1 0 60 =120.7 mm=dial 187 °C=x": {Name: "x", Gap: "120.7 mm", Oven: "dial 187 °C", Start: 5, Seen: 6, Steps: step},
+		"2 5 6 0 1 0 60 =120\t mm==a=b":          {Name: "a=b", Gap: "120\t mm", Start: 5, Seen: 6, Steps: step}, // what a box can hold
+	} {
+		assert.True(t, r.Parse(text), text)
+		assert.Equal(t, want, r)
+	}
 }
 
 func FuzzParse(f *testing.F) {
 	r := lesson(noon)
 	f.Add(r.Text(), int64(noon+2000), 60)
 	f.Add("1 5 5 0 1 0 60 =x", int64(5), 60)
+	f.Add("2 5 5 0 1 0 60 =4 in=dial 187 °C=x", int64(5), 60)
 	f.Fuzz(func(t *testing.T, text string, now int64, by int) {
 		var r, again Run
 		if !r.Parse(text) {
@@ -231,7 +256,8 @@ func FuzzParse(f *testing.F) {
 		assert.True(t, again.Parse(r.Text()))
 		assert.Equal(t, r, again)
 		r.At(Instant(now))
-		r.Due(Instant(now))
+		r.NextHands(Instant(now))
+		r.Waits(&r.Steps[0], Instant(now))
 		r.Late(Instant(now), by)
 		assert.LessOrEqual(t, Loads(r.Steps), MaxLoads)
 	})

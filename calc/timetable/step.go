@@ -53,6 +53,9 @@ func (d Do) Oven() bool { return d <= DoHold1 || d >= DoLoad2 && d <= DoHold2 }
 // Holds reports whether it is a hold.
 func (d Do) Holds() bool { return d == DoHold1 || d == DoHold2 }
 
+// Cools reports whether it is a cooling.
+func (d Do) Cools() bool { return d == DoCool1 || d == DoCool2 }
+
 // loads reports whether a step needs a free oven to begin.
 func (d Do) loads() bool { return d == DoLoad1 || d == DoLoad2 }
 

@@ -1,7 +1,7 @@
 package words
 
 // English is the first language of the page.
-var English = Language{Tag: "en", Mark: '.', live: entries(englishLive)}
+var English = Language{Tag: "en", Mark: '.', live: read(englishLive)}
 
 const englishLive = `
 # names of the numbers, as they stand in a sentence
@@ -392,7 +392,10 @@ do.hold-2 = Second hold
 do.cool-2 = Take it out to cool
 do.rest = Release, let it rest
 do.ready = Ready to test
+do.cools = it cools
+do.rests = it rests
 clock.load = , load
+clock.dial = dial {heat.dial}
 day.1 = Mon
 day.2 = Tue
 day.3 = Wed
@@ -406,6 +409,7 @@ clock.past = That is a start {start}, which is past. Choose another time or day.
 clock.never = Clocks are put forward over that time: so much later is taken.
 clock.twice = That time comes twice, as clocks are put back: the first is taken.
 clock.due = Next: {next}
+clock.missed = Came due, not seen to: {missed}
 clock.on = at {ends}; until then: {on} – {plan}
 clock.next = at {ends} – {plan}
 clock.then = next at {ends}: {next} – {plan}

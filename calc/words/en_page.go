@@ -74,6 +74,7 @@ clock.start-at = Start at the time above
 clock.calendar = Calendar file
 clock.calendar-hint = The file carries every time at which hands are needed, with an alarm, to your phone's own calendar.
 clock.now = NOW
+clock.was-due = MISSED?
 clock.seen = Seen to it
 clock.late = We are late by min:
 clock.stop = Stop
@@ -509,7 +510,7 @@ label.clock.mode = The time below is when to
 option.start = start
 option.ready = be ready to test
 label.clock.day = Day
-hint.clock.day = Empty: the next such time.
+hint.clock.day = Empty: the next such time; its day is named beside the time.
 label.clock.time = Time
 hint.clock.time = Empty: times count from the start.
 label.trouble.broke = It broke at
@@ -599,14 +600,15 @@ unit.days = days
 type Page struct {
 	language *Language
 	text     string
-	entries  []entry // read from text when first asked for, so that nothing but the build holds these words
+	read     *list // from text when first asked for, so that nothing but the build holds these words
 }
 
-func (p *Page) list() []entry {
-	if p.entries == nil {
-		p.entries = entries(p.text)
+func (p *Page) list() *list {
+	if p.read == nil {
+		l := read(p.text)
+		p.read = &l
 	}
-	return p.entries
+	return p.read
 }
 
 // Language returns the language the page is in.
@@ -614,11 +616,14 @@ func (p *Page) Language() *Language { return p.language }
 
 // Say returns the words of a key, from the page's own words or else the live ones.
 func (p *Page) Say(key string) string {
-	if i := search(p.list(), "", key); i >= 0 {
-		return p.list()[i].text
+	if text, ok := p.list().find("", key); ok {
+		return text
 	}
 	return p.language.Say(key)
 }
 
 // Has reports whether the page has words for a key.
-func (p *Page) Has(key string) bool { return search(p.list(), "", key) >= 0 || p.language.Has(key) }
+func (p *Page) Has(key string) bool {
+	_, ok := p.list().find("", key)
+	return ok || p.language.Has(key)
+}

@@ -69,7 +69,7 @@ var spellings = []struct {
 		"kg/m³": {"kg/m^3", "kg/m^3"}, "g/cm³": {"g/cm^3", "g/cm^3"}, "lb/ft³": {"lb/ft^3", "lb/ft^3"},
 	}},
 	{quantity.KindEnergy, "J", map[string]spelling{
-		"J": {"J", "J"}, "mJ": {"mJ", "mJ"}, "ft·lbf": {"ft lbf", "ft*lbf"},
+		"J": {"J", "J"}, "mJ": {"mJ", "mJ"}, "Wh": {"W hr", "W*hour"}, "ft·lbf": {"ft lbf", "ft*lbf"},
 	}},
 	{quantity.KindAcceleration, "m/s^2", map[string]spelling{
 		"m/s²": {"m/s^2", "m/s^2"}, "ft/s²": {"ft/s^2", "ft/s^2"},
@@ -100,7 +100,41 @@ var spellings = []struct {
 		"s": {"s", "s"}, "min": {"min", "minute"}, "h": {"hr", "hour"}, "ms": {"ms", "ms"}, "days": {"day", "day"},
 	}},
 	{quantity.KindTorque, "N m", map[string]spelling{
-		"mN·m": {"mN m", "mN*m"}, "µN·m": {"microN m", "uN*m"}, "N·m": {"N m", "N*m"},
+		"mN·m": {"mN m", "mN*m"}, "µN·m": {"microN m", "uN*m"}, "N·m": {"N m", "N*m"}, "lbf·in": {"lbf inch", "lbf*inch"},
+	}},
+	{quantity.KindResistance, "ohm", map[string]spelling{
+		"Ω": {"ohm", "ohm"}, "kΩ": {"kohm", "kohm"},
+	}},
+	{quantity.KindResistancePerLength, "ohm/m", map[string]spelling{
+		"Ω/m": {"ohm/m", "ohm/m"}, "Ω/cm": {"ohm/cm", "ohm/cm"}, "kΩ/m": {"kohm/m", "kohm/m"}, "Ω/km": {"ohm/km", "ohm/km"},
+		"Ω/ft": {"ohm/ft", "ohm/ft"}, "Ω/in": {"ohm/inch", "ohm/inch"},
+	}},
+	{quantity.KindResistivity, "ohm m", map[string]spelling{
+		"Ω·mm²/m": {"ohm mm^2/m", "ohm*mm^2/m"}, "Ω·m": {"ohm m", "ohm*m"},
+	}},
+	{quantity.KindTemperatureCoefficient, "1/K", map[string]spelling{
+		"%/K": {"percent/K", "0.01/kelvin"}, "ppm/K": {"ppm/K", "ppm/kelvin"},
+	}},
+	{quantity.KindVoltage, "V", map[string]spelling{
+		"V": {"V", "V"}, "mV": {"mV", "mV"},
+	}},
+	{quantity.KindCurrent, "A", map[string]spelling{
+		"A": {"A", "A"}, "mA": {"mA", "mA"},
+	}},
+	{quantity.KindPower, "W", map[string]spelling{ // pint's Btu is another, 2e-7 apart
+		"W": {"W", "W"}, "mW": {"mW", "mW"}, "kW": {"kW", "kW"}, "Btu/h": {"btu/hr", ""},
+	}},
+	{quantity.KindCharge, "C", map[string]spelling{
+		"mAh": {"mA hr", "mA*hour"}, "Ah": {"A hr", "A*hour"},
+	}},
+	{quantity.KindStiffness, "N/m", map[string]spelling{
+		"N/m": {"N/m", "N/m"}, "N/mm": {"N/mm", "N/mm"}, "gf/mm": {"g force/mm", "gram_force/mm"}, "lbf/in": {"lbf/inch", "lbf/inch"},
+	}},
+	{quantity.KindSpecificEnergy, "J/kg", map[string]spelling{
+		"J/kg": {"J/kg", "J/kg"}, "kJ/kg": {"kJ/kg", "kJ/kg"},
+	}},
+	{quantity.KindSpecificPower, "W/kg", map[string]spelling{
+		"W/kg": {"W/kg", "W/kg"}, "kW/kg": {"kW/kg", "kW/kg"},
 	}},
 }
 

@@ -119,9 +119,10 @@ func TestClockTimes(t *testing.T) {
 
 	// Over midnight, and on over the end of summer time, which makes that night an hour longer.
 	p.set("clock.time", "22:10")
-	p.expect("clock.ready", "Start 22:10, ready to test Mon 00:51.")
+	p.expect("clock.ready", "Start Sat 22:10, ready to test Mon 00:51.")
+	p.expect("clock.time:says", "Start Sat 22:10, ready to test Mon 00:51.")
 	rows := p.table()
-	assert.Equal(t, "22:10 ● | Heat up the oven | 00:15", rows[0])
+	assert.Equal(t, "Sat 22:10 ● | Heat up the oven | 00:15", rows[0])
 	assert.Equal(t, "23:33 ● | Take it out to cool | 00:30", rows[4])
 	assert.Equal(t, "Sun 00:03 ● | Clamp at the second gap | 00:10", rows[5])
 	assert.Equal(t, "Sun 01:51 ● | Release, let it rest | 24:00", rows[10])
@@ -144,11 +145,18 @@ func TestClockTimes(t *testing.T) {
 	// What can't be: each has its sentence, and nothing typed is lost.
 	p.set("clock.time", "08:00")
 	p.set("clock.day", "2026-10-25")
-	p.expect("clock.time:says", says("clock.past", "", "05:19"))
+	p.expect("clock.time:says", says("clock.past", "", "Sat 05:19"))
 	assert.Equal(t, "08:00", p.value("clock.time"))
-	p.press(`[data-do="start-at"]`)
-	p.expect("status", says("clock.past", "", "05:19"))
-	assert.Equal(t, "08:00", p.value("clock.time"))
+	for _, do := range []string{"start-at", "calendar"} {
+		p.fill("plan-name", do) // another sentence stands there
+		p.leave()
+		eval[bool](p, `(asked.length = 0, document.getElementById("status").textContent = "", true)`)
+		p.press(`[data-do="` + do + `"]`)
+		p.expect("status", says("clock.past", "", "Sat 05:19"))
+		assert.Equal(t, "08:00", p.value("clock.time"))
+		assert.Equal(t, "clock.time", eval[string](p, `document.activeElement.id`))
+		assert.Empty(t, eval[[]string](p, `asked`), "no file")
+	}
 	assert.Zero(t, eval[int](p, `Object.keys(localStorage).filter((k) => k.startsWith("twistbench/run/")).length`), "nothing was started")
 	assert.Empty(t, p.state("run.1"))
 	p.choose("clock.mode", "start")
@@ -156,7 +164,7 @@ func TestClockTimes(t *testing.T) {
 	p.expect("clock.time:says", says("clock.twice", ""))
 	p.set("clock.day", "2027-03-28")
 	p.expect("clock.time:says", says("clock.never", ""))
-	assert.Equal(t, "03:30 ● | Heat up the oven | 00:15", p.table()[0])
+	assert.Equal(t, "Sun 2027-03-28 03:30 ● | Heat up the oven | 00:15", p.table()[0])
 	p.expect("clock.ready", "Start Sun 2027-03-28 03:30, ready to test Mon 2027-03-29 07:11.")
 	p.press("#undo")
 	p.expect("clock.day", "2026-10-25")
@@ -174,7 +182,7 @@ func TestClockLoads(t *testing.T) {
 	require.Equal(t, "2", p.shows("heat.loads"))
 	rows := p.table()
 	assert.Contains(t, rows, "+01:03 ● | Put it in, load 2 | 00:03")
-	assert.Contains(t, rows, "+01:13 ● | Ready to test | ")
+	assert.Contains(t, rows, "+01:13 ● | Ready to test, load 1 | ")
 	assert.Contains(t, rows, "+01:36 ● | Take it out to cool, load 2 | 00:10")
 	assert.Equal(t, "+01:46 ● | Ready to test, load 2 | ", rows[len(rows)-1])
 	p.sight("clock")
@@ -189,8 +197,8 @@ func TestCountdown(t *testing.T) {
 			assert.False(t, eval[bool](p, byID("strip.clock")+`.checkVisibility()`))
 			p.press(`[data-do="start"]`)
 			p.until(`document.documentElement.dataset.bench === "clock"`)
-			p.card("run.1", "Put it in", 15*60)
-			p.expect("run.1:rest", says("clock.on", "", "23:45", "Heat up the oven", says("plan.start", "")))
+			p.card("run.1", "Put it in (180 °C)", 15*60)
+			p.expect("run.1:rest", says("clock.on", "", "23:45", "Heat up the oven (180 °C)", says("plan.start", "")))
 			p.until(`asked.includes("keep screen")`)
 			p.until(`document.documentElement.hasAttribute("data-awake")`)
 			assert.LessOrEqual(t, eval[float64](p, `document.documentElement.scrollHeight - innerHeight`), 0.0, "it fits the screen")
@@ -201,13 +209,26 @@ func TestCountdown(t *testing.T) {
 			p.sleep(true)
 			p.jump(30 * 60)
 			time.Sleep(700 * time.Millisecond)
-			p.card("run.1", "Put it in", 15*60)
+			p.card("run.1", "Put it in (180 °C)", 15*60)
 			eval[bool](p, `(asked.length = 0, lock.released = true)`)
 			p.sleep(false)
 			p.card("run.1", "Take it out to cool", 53*60)
-			p.expect("run.1:rest", says("clock.on", "", "00:53", "Hold", says("plan.start", "")))
+			p.expect("run.1:rest", says("clock.on", "", "00:53", "Hold (180 °C)", says("plan.start", "")))
 			p.until(`asked.includes("keep screen")`) // it was let go behind the other page
-			assert.Equal(t, "on", p.state("run.1"), "what came due while nobody looked, ten minutes ago and more, is past")
+
+			// What came due meanwhile is not passed over: it is said, shakes and rings once, and stands there until it is seen to.
+			missed := says("clock.missed", "", "Wed 2026-11-25 23:45 Put it in (180 °C)")
+			p.expect("run.1:missed", missed)
+			p.expect("say", missed)
+			p.until(`asked.includes("ring") && asked.includes("shake")`)
+			assert.Equal(t, "missed", p.state("run.1"))
+			assert.Equal(t, "missed", p.state("strip.clock"))
+			assert.True(t, eval[bool](p, `document.querySelector("#run\\.1 .sign em").checkVisibility() && !document.querySelector("#run\\.1 .sign strong").checkVisibility()`))
+			p.shot("clock-" + s.name + "-missed")
+			p.press(`#run\.1 [data-do="seen"]`)
+			p.until(byID("run.1") + `.dataset.state === "on"`)
+			p.expect("run.1:missed", "")
+			assert.Equal(t, 1, eval[int](p, `asked.filter((x) => x === "ring").length`))
 
 			// Late, and not that late.
 			p.press(`#run\.1 [data-do="late-15"]`)
@@ -234,6 +255,14 @@ func TestCountdown(t *testing.T) {
 			p.expect("say", "Take it out to cool")
 			assert.True(t, eval[bool](p, `document.querySelector("#run\\.1 .sign strong").checkVisibility()`))
 			p.shot("clock-" + s.name + "-due")
+
+			// Another comes due while it waits, long since: it is said anew.
+			p.jump(30*60 + 1)
+			both := says("clock.missed", "", "01:03 Take it out to cool")
+			p.expect("say", both+". Clamp at the second gap (120.7 mm)")
+			p.expect("run.1:missed", both)
+			p.expect("run.1:on", "Clamp at the second gap (120.7 mm)")
+			p.shot("clock-" + s.name + "-due-again")
 			p.press(`#run\.1 [data-do="seen"]`)
 			p.until(byID("run.1") + `.dataset.state === "on"`)
 			p.until(byID("strip.clock") + `.dataset.state === "on"`)
@@ -259,15 +288,15 @@ func TestCountdown(t *testing.T) {
 func TestSeveralRuns(t *testing.T) {
 	p := openClock(t, phone, "UTC", "2026-12-31 23:50:00")
 	p.press(`[data-do="start"]`)
-	p.card("run.1", "Put it in", 15*60)
+	p.card("run.1", "Put it in (180 °C)", 15*60)
 	p.press(`#clock-big [data-do="unbench"]`)
 	p.fill("plan-name", "Blind “a=b”; 2")
 	p.leave()
 	p.set("clock.day", "2027-01-01")
 	p.set("clock.time", "00:10")
 	p.press(`[data-do="start-at"]`)
-	p.card("run.1", "Put it in", 15*60)
-	p.card("run.2", "Heat up the oven", 20*60)
+	p.card("run.1", "Put it in (180 °C)", 15*60)
+	p.card("run.2", "Heat up the oven (180 °C)", 20*60)
 	p.expect("run.2:rest", says("clock.next", "", "Fri 00:10", "Blind “a=b”; 2"))
 	p.shot("clock-phone-two")
 	other := p.host.blank(phone)
@@ -290,6 +319,58 @@ func TestSeveralRuns(t *testing.T) {
 	p.press(`[data-do="start"]`)
 	assert.Len(t, eval[[]string](p, `Object.keys(localStorage).filter((k) => k.startsWith("twistbench/run/"))`), 6)
 	p.expect("status", says("clock.full", ""))
+}
+
+// While one step waits, another that comes due is said, shakes and rings at once, and takes the screen from another step's bench view.
+func TestAnotherDue(t *testing.T) {
+	p := openClock(t, phone, "UTC", "2026-11-25 06:00:00")
+	p.fill("heat.cool-1", "5 min")
+	p.leave()
+	p.press(`[data-do="start"]`)
+	p.jump(83 * 60) // out of the oven; it was put in at 15 min
+	p.expect("run.1:on", "Take it out to cool")
+	p.expect("say", says("clock.missed", "", "06:15 Put it in (180 °C)")+". Take it out to cool")
+	p.press(`#clock-next`)
+	p.until(`document.documentElement.dataset.bench === "fibre"`)
+	p.until(`asked.includes("ring")`)
+	eval[bool](p, `(asked.length = 0, true)`)
+	p.jump(5*60 - 2)
+	p.until(`asked.includes("ring")`) // again, as the first still waits
+	assert.Equal(t, "fibre", eval[string](p, `document.documentElement.dataset.bench`))
+	p.until(`document.documentElement.dataset.bench === "clock"`)
+	p.expect("say", says("clock.missed", "", "06:15 Put it in (180 °C)")+". Take it out to cool + Clamp at the second gap (120.7 mm)")
+	assert.Equal(t, 2, eval[int](p, `new Promise((done) => setTimeout(() => done(asked.filter((x) => x === "ring").length), 700))`), "not only four seconds after the last")
+	p.press(`#run\.1 [data-do="seen"]`)
+	p.until(byID("run.1") + `.dataset.state === "on"`)
+	p.expect("say", "")
+}
+
+// A run that was kept before it had a gap and a dial opens, and a page that was closed for long says all that came due.
+func TestOldRun(t *testing.T) {
+	p := openClock(t, phone, "UTC", "2026-11-25 12:00:00")
+	eval[bool](p, `(localStorage["twistbench/run/0"] = "1 1795608000 1795608000 0 1 0 1800 1 1 1800 180 2 1 1980 300 3 1 2280 1500 4 1 3780 600 11 1 4380 0 =Lesson", true)`)
+	p.jump(62 * 60)
+	p.reload()
+	p.press(`#strip\.clock`)
+	p.card("run.1", "Take it out to cool", 60)
+	p.expect("run.1:missed", says("clock.missed", "", "12:30 Put it in"))
+	p.jump(3600)
+	p.expect("run.1:missed", says("clock.missed", "", "12:30 Put it in; 13:03 Take it out to cool; 13:13 Ready to test"))
+	p.expect("run.1:rest", says("clock.done", "", "13:13", "Lesson"))
+}
+
+// A page that stood until the start was past takes no other day unasked.
+func TestStandingPage(t *testing.T) {
+	p := openClock(t, phone, "UTC", "2026-11-25 06:00:00")
+	p.set("clock.time", "06:10")
+	p.expect("clock.time:says", "Start Wed 06:10, ready to test Thu 09:51.")
+	p.jump(12 * 60)
+	p.press(`[data-do="start-at"]`)
+	p.expect("status", says("clock.past", "", "Wed 06:10"))
+	p.expect("clock.time:says", "Start Thu 06:10, ready to test Fri 09:51.")
+	assert.Empty(t, p.state("run.1"))
+	p.press(`[data-do="start-at"]`)
+	p.expect("run.1:rest", says("clock.next", "", "Thu 06:10", p.value("plan-name")))
 }
 
 // The calendar file: RFC 5545, with the plan's name on it, and the same names in it when it is made again.
@@ -320,7 +401,7 @@ func TestCalendarFile(t *testing.T) {
 		got = append(got, at.Format("02 15:04 ")+title)
 		assert.Len(t, e.Children, 2)
 	}
-	assert.Equal(t, []string{"25 06:30 Heat up the oven", "25 06:45 Put it in", "25 07:53 Take it out to cool", "25 08:23 Clamp at the second gap", "25 08:33 Put it in again",
+	assert.Equal(t, []string{"25 06:30 Heat up the oven (180 °C)", "25 06:45 Put it in (180 °C)", "25 07:53 Take it out to cool", "25 08:23 Clamp at the second gap (120.7 mm)", "25 08:33 Put it in again (180 °C)",
 		"25 09:41 Take it out to cool", "25 10:11 Release, let it rest", "26 10:11 Ready to test"}, got, "UTC, an hour behind")
 	uid := events[0].Props.Get(ical.PropUID).Value
 	p.jump(60)
@@ -368,7 +449,7 @@ func TestClockWithout(t *testing.T) {
 			p.before(script)
 			p.visit(h.url())
 			p.press(`[data-do="start"]`)
-			p.card("run.1", "Put it in", 15*60)
+			p.card("run.1", "Put it in (180 °C)", 15*60)
 			if name == "lock" || name == "refused" {
 				assert.True(t, eval[bool](p, `document.querySelector(".sleeps").checkVisibility()`))
 			}

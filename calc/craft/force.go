@@ -1,0 +1,195 @@
+package craft
+
+import (
+	"math"
+
+	"twistbench/calc/quantity"
+)
+
+// Force: a muscle as a straight line, pull against length, one cold and one hot; where the line meets what it pulls on; and what comes of it.
+// It cannot push, and it cannot get shorter than its turns allow.
+
+// Pull is a muscle or a spring at one temperature: its length without pull (m) and its stiffness (N/m).
+type Pull struct {
+	Free quantity.Length
+	Rate quantity.Stiffness
+}
+
+// At returns the pull (N) at a length l (m); none where it hangs loose.
+func (p Pull) At(l quantity.Length) quantity.Force { return max(0, HeldForce(p.Rate, l, p.Free)) }
+
+// HeldForce returns the pull (N) of what is k (N/m) stiff and f (m) long without it, held at a length l (m): the preload cold, the blocked force
+// hot.
+func HeldForce(k quantity.Stiffness, l, f quantity.Length) quantity.Force {
+	return quantity.Force(float64(k) * float64(l-f))
+}
+
+var HeldForceEq = Equation{Symbol: "F", Expr: "k × (L − f)", Holds: "straight-line", Source: &Geometry, Grade: Estimate}
+
+// LoadedLength returns the length (m) under a pull p (N) of what is f (m) long without it and k (N/m) stiff.
+func LoadedLength(f quantity.Length, p quantity.Force, k quantity.Stiffness) quantity.Length {
+	return f + quantity.Length(float64(p)/float64(k))
+}
+
+var LoadedLengthEq = Equation{Symbol: "L", Expr: "f + F ÷ k", Holds: "straight-line", Source: &Geometry, Grade: Estimate}
+
+// Opposing is what a muscle pulls on: a weight (N) that always hangs, and a spring (N/m), or another muscle, that goes slack when the muscle
+// is as long as Slack (m). A spring of no stiffness is none.
+type Opposing struct {
+	Weight quantity.Force
+	Spring quantity.Stiffness
+	Slack  quantity.Length
+}
+
+// At returns the pull (N) of the load at a length l (m) of the muscle.
+func (a Opposing) At(l quantity.Length) quantity.Force {
+	if a.Spring == 0 || l >= a.Slack {
+		return a.Weight
+	}
+	return a.Weight + HeldForce(a.Spring, a.Slack, l)
+}
+
+// Settled returns the length (m) at which a muscle of stiffness k (N/m) that is f (m) long without pull comes to rest against a weight w (N)
+// and a spring of stiffness s (N/m) that is slack when the muscle is e (m) long.
+func Settled(k quantity.Stiffness, f quantity.Length, w quantity.Force, s quantity.Stiffness, e quantity.Length) quantity.Length {
+	return quantity.Length((float64(k)*float64(f) + float64(w) + float64(s)*float64(e)) / float64(k+s))
+}
+
+var SettledEq = Equation{Symbol: "L", Expr: "(k × f + F + s × e) ÷ (k + s)", Holds: "spring-taut", Source: &Geometry, Grade: Estimate}
+
+// Rest returns the length (m) at which a muscle comes to rest against a load: where both pull alike, or its length without pull where the load
+// pulls nothing.
+func (p Pull) Rest(a Opposing) quantity.Length {
+	if a.Spring != 0 {
+		if l := Settled(p.Rate, p.Free, a.Weight, a.Spring, a.Slack); !(l >= a.Slack) {
+			return l
+		}
+	}
+	return LoadedLength(p.Free, a.Weight, p.Rate)
+}
+
+// Outcome is what a muscle does against a load: its length (m) and the pull (N) cold and hot; how much more it pulls hot when it is held at
+// its cold length; and what stops it before it would come to rest: "touch", its turns, "straight", its fibre drawn out, or "".
+type Outcome struct {
+	Cold, Hot         quantity.Length
+	ColdPull, HotPull quantity.Force
+	Blocked           quantity.Force
+	Limit             string
+}
+
+// Against returns what a muscle does that is no shorter than solid and no longer than straight (both m).
+func (e *Pulls) Against(a Opposing, solid, straight quantity.Length) (o Outcome) {
+	o.Cold = min(max(e.Cold.Rest(a), solid), straight)
+	hot := e.Hot.Rest(a)
+	o.Hot = min(max(hot, solid), straight)
+	switch {
+	case hot < solid:
+		o.Limit = "touch"
+	case hot > straight:
+		o.Limit = "straight"
+	}
+	o.ColdPull, o.HotPull = a.At(o.Cold), a.At(o.Hot)
+	o.Blocked = e.Hot.At(o.Cold) - o.ColdPull
+	return o
+}
+
+// Stroke returns how far (m) it shortens; negative where it lengthens.
+func (o *Outcome) Stroke() quantity.Length { return Stroke(o.Cold, o.Hot) }
+
+// Work returns what (J) it does on the load: the mean pull times the stroke. A straight spring takes just that.
+func (o *Outcome) Work() quantity.Energy { return SpringWork(o.ColdPull, o.HotPull, o.Stroke()) }
+
+// Band returns the three outcomes of a muscle between two temperatures (K) against a load.
+func (m *Muscle) Band(cold, hot quantity.Temperature, a Opposing) (band [3]Outcome) {
+	ends := m.Pulls(cold, hot)
+	for i := range band {
+		band[i] = ends[i].Against(a, m.Solid, m.Fibre)
+	}
+	return band
+}
+
+// Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other: when
+// it is hot and the other cold, and when the other is hot and it is cold. Neither may be shorter than its solid length (m).
+func Pair(a, b *Pulls, both, solidA, solidB quantity.Length) (hot, cold quantity.Length) {
+	hot = a.Hot.Rest(Opposing{Spring: b.Cold.Rate, Slack: both - b.Cold.Free})
+	cold = a.Cold.Rest(Opposing{Spring: b.Hot.Rate, Slack: both - b.Hot.Free})
+	return min(max(hot, solidA), both-solidB), min(max(cold, solidA), both-solidB)
+}
+
+// LiftWork returns the work (J) of lifting a weight w (N) by s (m).
+func LiftWork(w quantity.Force, s quantity.Length) quantity.Energy {
+	return quantity.Energy(float64(w) * float64(s))
+}
+
+var LiftWorkEq = Equation{Symbol: "W", Expr: "F × s", Holds: "steady-pull", Source: &Geometry}
+
+// SpringWork returns the work (J) of a pull that goes evenly from c to h (N) over a stroke s (m).
+func SpringWork(c, h quantity.Force, s quantity.Length) quantity.Energy {
+	return quantity.Energy(float64(c+h) / 2 * float64(s))
+}
+
+var SpringWorkEq = Equation{Symbol: "W", Expr: "(F + G) ÷ 2 × s", Holds: "even-pull", Source: &Geometry}
+
+// SpecificWork returns the work w (J) per mass m (kg): of the fibre that works, without yarn and ends.
+func SpecificWork(w quantity.Energy, m quantity.Mass) quantity.SpecificEnergy {
+	return quantity.SpecificEnergy(float64(w) / positive(float64(m)))
+}
+
+var SpecificWorkEq = Equation{Symbol: "w", Expr: "W ÷ m", Holds: "active-fibre", Source: &Geometry}
+
+// WorkPower returns the power (W) of a work w (J) in a time t (s): of the pull alone, or of a whole cycle.
+func WorkPower(w quantity.Energy, t quantity.Time) quantity.Power {
+	return quantity.Power(float64(w) / positive(float64(t)))
+}
+
+var WorkPowerEq = Equation{Symbol: "P", Expr: "W ÷ t", Holds: "that-time", Source: &Geometry}
+
+// SpecificPower returns the power p (W) per mass m (kg) of the fibre that works.
+func SpecificPower(p quantity.Power, m quantity.Mass) quantity.SpecificPower {
+	return quantity.SpecificPower(float64(p) / positive(float64(m)))
+}
+
+var SpecificPowerEq = Equation{Symbol: "p", Expr: "P ÷ m", Holds: "active-fibre", Source: &Geometry}
+
+// LeverPull returns the pull (N) that a load f (N) asks of a muscle when it moves i times as far.
+func LeverPull(f quantity.Force, i quantity.Number) quantity.Force { return f * quantity.Force(i) }
+
+var LeverPullEq = Equation{Symbol: "p", Expr: "F × i", Holds: "no-friction", Source: &Geometry}
+
+// LeverStroke returns how far (m) a load moves that goes i times as far as a muscle's stroke s (m).
+func LeverStroke(s quantity.Length, i quantity.Number) quantity.Length {
+	return s * quantity.Length(i)
+}
+
+var LeverStrokeEq = Equation{Symbol: "x", Expr: "s × i", Holds: "no-friction", Source: &Geometry}
+
+// LeverRate returns how stiff (N/m) a spring of k (N/m) at the load is to the muscle.
+func LeverRate(k quantity.Stiffness, i quantity.Number) quantity.Stiffness {
+	return k * quantity.Stiffness(i*i)
+}
+
+var LeverRateEq = Equation{Symbol: "K", Expr: "k × i²", Holds: "no-friction", Source: &Geometry}
+
+// PulleyTurn returns how far (rad) a stroke s (m) turns a pulley of radius r (m).
+func PulleyTurn(s, r quantity.Length) quantity.Angle {
+	return quantity.Angle(float64(s) / positive(float64(r)))
+}
+
+var PulleyTurnEq = Equation{Symbol: "φ", Expr: "s ÷ r", Holds: "no-slip", Source: &Geometry}
+
+// ScaleForce returns the pull (N) on a mass on a scale that read a and then b (kg).
+func ScaleForce(a, b quantity.Mass) quantity.Force { return HangingForce(a - b) }
+
+var ScaleForceEq = Equation{Symbol: "F", Expr: "(a − b) × g", Const: gravity, Holds: "scale-still", Source: &Geometry}
+
+// Creeping is how a coil grows longer under a lasting load: a spring, one that is damped, and a dashpot in a row (Pa, Pa, s, Pa·s).
+type Creeping struct {
+	Spring, Damped quantity.Stress
+	Time           quantity.Time
+	Flow           float64
+}
+
+// Creep returns the share by which it is longer a time t (s) after a stress s (Pa) is put on.
+func (c *Creeping) Creep(s quantity.Stress, t quantity.Time) quantity.Fraction {
+	return quantity.Fraction(float64(s) * (1/float64(c.Spring) - math.Expm1(-float64(t/c.Time))/float64(c.Damped) + float64(t)/c.Flow))
+}

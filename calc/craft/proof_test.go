@@ -1,0 +1,150 @@
+package craft
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"math"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"twistbench/calc/quantity"
+)
+
+// worth works out the shown right-hand side of an equation: its signs become Go's, a square a selector, which binds as tightly.
+func worth(t *testing.T, eq *Equation, values map[string]float64) float64 {
+	t.Helper()
+	source := strings.NewReplacer("×", "*", "÷", "/", "−", "-", "²", ".squared", "√", "sqrt").Replace(eq.Expr)
+	tree, err := parser.ParseExpr(regexp.MustCompile(`\b([a-z]{2,}) (\pL)`).ReplaceAllString(source, "$1($2)"))
+	require.NoError(t, err, eq.Expr)
+	functions := map[string]func(float64) float64{"sqrt": math.Sqrt, "sin": math.Sin, "cos": math.Cos}
+	used := map[string]bool{}
+	var eval func(ast.Expr) float64
+	eval = func(e ast.Expr) float64 {
+		switch e := e.(type) {
+		case *ast.ParenExpr:
+			return eval(e.X)
+		case *ast.BasicLit:
+			x, err := strconv.ParseFloat(e.Value, 64)
+			require.NoError(t, err)
+			return x
+		case *ast.Ident:
+			if e.Name == "π" {
+				return math.Pi
+			}
+			for _, c := range eq.Const {
+				if c.Symbol == e.Name {
+					return c.SI
+				}
+			}
+			x, ok := values[e.Name]
+			require.True(t, ok, "%s in %s", e.Name, eq.Expr)
+			used[e.Name] = true
+			return x
+		case *ast.SelectorExpr:
+			x := eval(e.X)
+			return x * x
+		case *ast.CallExpr:
+			return functions[e.Fun.(*ast.Ident).Name](eval(e.Args[0]))
+		case *ast.BinaryExpr:
+			x, y := eval(e.X), eval(e.Y)
+			switch e.Op {
+			case token.ADD:
+				return x + y
+			case token.SUB:
+				return x - y
+			case token.MUL:
+				return x * y
+			case token.QUO:
+				return x / y
+			}
+		}
+		require.Fail(t, "a sign that is not read", eq.Expr)
+		return 0
+	}
+	x := eval(tree)
+	assert.Len(t, used, len(values), "%s: a value that is not in it", eq.Expr)
+	if eq.RoundUp != 0 {
+		x = quantity.CeilTo(x, eq.RoundUp)
+	}
+	return x
+}
+
+type values map[string]float64
+
+// The equations of wire, supply, stroke and force as they are shown are what the functions beside them compute.
+func TestDriveEquations(t *testing.T) {
+	for _, row := range []struct {
+		eq     *Equation
+		got    float64
+		values values
+	}{
+		{&YarnPerLengthEq, float64(YarnPerLength(23.4, 0.4, 0.5)), values{"R": 23.4, "q": 0.4, "l": 0.5}},
+		{&WrapLengthEq, float64(WrapLength(80, 1.5*mm, 1.2*mm)), values{"n": 80, "w": 1.5e-3, "p": 1.2e-3}},
+		{&YarnOhmsEq, float64(YarnOhms(46, 0.48, 2)), values{"r": 46, "y": 0.48, "n": 2}},
+		{&ShuntedOhmsEq, float64(ShuntedOhms(22, 0.1, 0.48)), values{"R": 22, "L": 0.1, "y": 0.48}},
+		{&OhmsPerEq, float64(OhmsPer(22, 0.1)), values{"R": 22, "l": 0.1}},
+		{&YarnForOhmsEq, float64(YarnForOhms(10, 2, 46)), values{"R": 10, "n": 2, "r": 46}},
+		{&StrandsForOhmsEq, float64(StrandsForOhms(46, 0.48, 10)), values{"r": 46, "y": 0.48, "R": 10}},
+		{&WiredEq, float64(Wired(22, 3, 2)), values{"R": 22, "s": 3, "p": 2}},
+		{&WirePerLengthEq, float64(WirePerLength(CopperResistivity, 0.2e-6)), values{"ρ": 1 / 58e6, "A": 0.2e-6}},
+		{&LeadOhmsEq, float64(LeadOhms(0.0842, 1.5)), values{"r": 0.0842, "l": 1.5}},
+		{&OhmsAtEq, float64(OhmsAt(10, 0.00393, 80+ice, 20+ice)), values{"R": 10, "k": 0.00393, "T": 80 + ice, "U": 20 + ice}},
+		{&TemperatureOfOhmsEq, float64(TemperatureOfOhms(10, 13.93, 0.00393, 20+ice)), values{"R": 10, "S": 13.93, "k": 0.00393, "U": 20 + ice}},
+		{&OhmsDriftEq, float64(OhmsDrift(20, 23)), values{"a": 20, "b": 23}},
+
+		{&CurrentEq, float64(Current(5, 22)), values{"V": 5, "R": 22}},
+		{&WattsEq, float64(Watts(5, 22)), values{"V": 5, "R": 22}},
+		{&VoltageOfCurrentEq, float64(VoltageOfCurrent(0.3, 22)), values{"I": 0.3, "R": 22}},
+		{&VoltageOfPowerEq, float64(VoltageOfPower(1.2, 22)), values{"P": 1.2, "R": 22}},
+		{&OhmsOfEq, float64(OhmsOf(5, 0.3)), values{"V": 5, "I": 0.3}},
+		{&AtMuscleEq, float64(AtMuscle(5, 22, 0.3)), values{"U": 5, "R": 22, "q": 0.3}},
+		{&AtSupplyEq, float64(AtSupply(5, 22, 0.3)), values{"V": 5, "R": 22, "q": 0.3}},
+		{&LeadHeatEq, float64(LeadHeat(0.3, 0.2)), values{"I": 0.3, "q": 0.2}},
+		{&DutyEq, float64(Duty(0.4, 1.2)), values{"a": 0.4, "P": 1.2}},
+		{&AveragePowerEq, float64(AveragePower(0.3, 1.2)), values{"d": 0.3, "P": 1.2}},
+		{&AverageCurrentEq, float64(AverageCurrent(0.3, 1.2)), values{"d": 0.3, "I": 1.2}},
+		{&EffectiveCurrentEq, float64(EffectiveCurrent(0.3, 1.2)), values{"d": 0.3, "I": 1.2}},
+		{&OnTimeEq, float64(OnTime(0.3, 20)), values{"d": 0.3, "t": 20}},
+		{&DummyOhmsEq, float64(DummyOhms(5, 0.1, 0.04)), values{"V": 5, "m": 0.1, "i": 0.04}},
+		{&BatteryEnergyEq, float64(BatteryEnergy(7200, 3.7)), values{"Q": 7200, "V": 3.7}},
+		{&BatteryCyclesEq, float64(BatteryCycles(36000, 0.8, 6, 4)), values{"E": 36000, "h": 0.8, "P": 6, "t": 4}},
+		{&BatteryTimeEq, float64(BatteryTime(36000, 0.8, 1.2)), values{"E": 36000, "h": 0.8, "a": 1.2}},
+
+		{&CloseRateEq, float64(CloseRate(0.4e9, 0.5*mm, 0.7*mm, 100)), values{"G": 0.4e9, "t": 0.5e-3, "D": 0.7e-3, "N": 100}},
+		{&SteepRateEq, float64(SteepRate(0.4e9, 1e9, 0.5*mm, 0.3, 0.25, 0.8*mm)), values{"G": 0.4e9, "E": 1e9, "t": 0.5e-3, "b": 0.3, "l": 0.25, "D": 0.8e-3}},
+		{&TwistedYoungEq, float64(TwistedYoung(2.5e9, 0.7)), values{"Y": 2.5e9, "a": 0.7}},
+		{&HotRateEq, float64(HotRate(80, 0.4)), values{"k": 80, "q": 0.4}},
+		{&RateOfMassesEq, float64(RateOfMasses(0.25, 0.15, 0.151, 0.133)), values{"m": 0.25, "n": 0.15, "L": 0.151, "K": 0.133}},
+		{&RatesBesideEq, float64(RatesBeside(3, 80)), values{"n": 3, "k": 80}},
+		{&RatesInRowEq, float64(RatesInRow(80, 3)), values{"k": 80, "n": 3}},
+		{&UnequalEq, float64(Unequal(100, 2*mm, 1.8)), values{"k": 100, "u": 2e-3, "F": 1.8}},
+
+		{&FreeStrokeEq, float64(FreeStroke(0.35, 165, 147, -0.02-0.03)), values{"l": 0.35, "T": 165, "N": 147, "f": 0.03, "e": -0.02}},
+		{&StrokeEq, float64(Stroke(0.14, 0.12)), values{"c": 0.14, "h": 0.12}},
+		{&StrokeShareEq, float64(StrokeShare(0.02, 0.14)), values{"s": 0.02, "L": 0.14}},
+		{&StrokeOfEq, float64(StrokeOf(0.15, 0.14)), values{"q": 0.15, "L": 0.14}},
+		{&RebaseEq, float64(Rebase(0.15, 0.14, 0.1)), values{"q": 0.15, "L": 0.14, "K": 0.1}},
+
+		{&HeldForceEq, float64(HeldForce(80, 0.14, 0.12)), values{"k": 80, "L": 0.14, "f": 0.12}},
+		{&LoadedLengthEq, float64(LoadedLength(0.12, 1.1, 80)), values{"f": 0.12, "F": 1.1, "k": 80}},
+		{&SettledEq, float64(Settled(80, 0.12, 1.1, 40, 0.16)), values{"k": 80, "f": 0.12, "F": 1.1, "s": 40, "e": 0.16}},
+		{&LiftWorkEq, float64(LiftWork(1.1, 0.02)), values{"F": 1.1, "s": 0.02}},
+		{&SpringWorkEq, float64(SpringWork(1.1, 1.9, 0.02)), values{"F": 1.1, "G": 1.9, "s": 0.02}},
+		{&SpecificWorkEq, float64(SpecificWork(0.02, 1e-4)), values{"W": 0.02, "m": 1e-4}},
+		{&WorkPowerEq, float64(WorkPower(0.02, 3)), values{"W": 0.02, "t": 3}},
+		{&SpecificPowerEq, float64(SpecificPower(0.02, 1e-4)), values{"P": 0.02, "m": 1e-4}},
+		{&LeverPullEq, float64(LeverPull(1.1, 5)), values{"F": 1.1, "i": 5}},
+		{&LeverStrokeEq, float64(LeverStroke(0.02, 5)), values{"s": 0.02, "i": 5}},
+		{&LeverRateEq, float64(LeverRate(40, 5)), values{"k": 40, "i": 5}},
+		{&PulleyTurnEq, float64(PulleyTurn(0.02, 0.015)), values{"s": 0.02, "r": 0.015}},
+		{&ScaleForceEq, float64(ScaleForce(1, 0.846)), values{"a": 1, "b": 0.846}},
+	} {
+		assert.InEpsilon(t, worth(t, row.eq, row.values), row.got, 1e-12, "%s = %s", row.eq.Symbol, row.eq.Expr)
+	}
+}

@@ -1,0 +1,109 @@
+package craft
+
+import (
+	"math"
+
+	"twistbench/calc/quantity"
+)
+
+// Springs: the one that pulls a muscle back, and the muscle as one. Thickness is that of the wire or the twisted fibre; the mean diameter is
+// that of the centre line.
+
+// CloseRate returns the stiffness (N/m) of n turns of a wire t (m) thick at a mean diameter d (m), of shear modulus g (Pa), wound close: the
+// handbook's G t⁴/(8 D³ N).
+func CloseRate(g quantity.Stress, t, d quantity.Length, n quantity.Turns) quantity.Stiffness {
+	a, r := t*t, t/d
+	return quantity.Stiffness(float64(g) * float64(r*r*r*a) / (8 * float64(t) * float64(n)))
+}
+
+var CloseRateEq = Equation{Symbol: "k", Expr: "G × t² × t² ÷ (8 × D² × D × N)", Holds: "close-spring", Source: &Springs, Grade: Handbook}
+
+// SteepRate returns the stiffness (N/m) of a coil that may be steep, whose ends cannot turn: l (m) of fibre t (m) thick at a mean diameter d
+// (m) and a pitch angle b (rad), of moduli e along it and g in shear (Pa). It is what the two compliances of a helix, in pull and in turn,
+// leave when the turn is none: (G J cos² b + E I sin² b)/(l r²).
+func SteepRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d quantity.Length) quantity.Stiffness {
+	sin, cos := math.Sincos(float64(b))
+	return quantity.Stiffness((2*bending(g, t)*cos*cos + bending(e, t)*sin*sin) * 4 / (float64(l) * float64(d*d)))
+}
+
+var SteepRateEq = Equation{Symbol: "k", Expr: "π × t² × t² × (2 × G × (cos b)² + E × (sin b)²) ÷ (16 × l × D²)", Holds: "steep-spring", Source: &SteepSpring, Grade: Estimate}
+
+// FreeRate is the same with ends free to turn, and FreeTurn how far they turn then (rad) per newton.
+func FreeRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d quantity.Length) quantity.Stiffness {
+	sin, cos := math.Sincos(float64(b))
+	return quantity.Stiffness(4 / (float64(l) * float64(d*d) * (cos*cos/(2*bending(g, t)) + sin*sin/bending(e, t))))
+}
+
+func FreeTurn(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d quantity.Length) float64 {
+	sin, cos := math.Sincos(float64(b))
+	return float64(l*d) / 2 * sin * cos * (1/(2*bending(g, t)) - 1/bending(e, t))
+}
+
+// LowIndex returns what a close-wound rate is divided by at a low index c and a pitch angle b (rad), with a Poisson's ratio v. It was
+// recalled and does not agree with SteepRate, which is used instead: it says how far off both may be.
+func LowIndex(c quantity.Number, b quantity.Angle, v quantity.Number) quantity.Number {
+	tan := quantity.Number(math.Tan(float64(b)))
+	return 1 - 3/(16*c*c) + (3+v)/(2*(1+v))*tan*tan
+}
+
+// WahlFactor returns by how much the stress at the inside of a coil of index c, over 1, exceeds that of plain twist.
+func WahlFactor(c quantity.Number) quantity.Number {
+	return (4*c-1)/(4*c-4) + 0.615/c
+}
+
+// BergstrasserFactor is another such factor, up to 2 % under the first from an index of 3 on.
+func BergstrasserFactor(c quantity.Number) quantity.Number { return (4*c + 2) / (4*c - 3) }
+
+// SpringStress returns the shear stress (Pa) at the inside of a spring under a pull f (N), of wire t (m) thick at a mean diameter d (m), with
+// a factor k for its index.
+func SpringStress(k quantity.Number, f quantity.Force, d, t quantity.Length) quantity.Stress {
+	return quantity.Stress(8 * float64(k) * float64(f) * float64(d) / (math.Pi * float64(t*t*t)))
+}
+
+// SpringForce is the way back from SpringStress: the pull (N) at a stress s (Pa).
+func SpringForce(k quantity.Number, s quantity.Stress, d, t quantity.Length) quantity.Force {
+	return quantity.Force(math.Pi * float64(t*t*t) * float64(s) / (8 * float64(k) * float64(d)))
+}
+
+// SpringWire returns the wire (m) of a spring of index c that carries f (N) at a stress s (Pa), with a factor k for its index.
+func SpringWire(k quantity.Number, f quantity.Force, c quantity.Number, s quantity.Stress) quantity.Length {
+	return quantity.Length(math.Sqrt(8 * float64(k) * float64(f) * float64(c) / (math.Pi * float64(s))))
+}
+
+// TwistedYoung returns the modulus (Pa) along a fibre of modulus e (Pa) after twist to a bias angle a (rad): between e cos² a, and e cos⁴ a for
+// chains that only follow the surface helix. At 40° that is 0.46 of it; 0.4 to 0.6 is usual, from memory.
+func TwistedYoung(e quantity.Stress, a quantity.Angle) quantity.Stress {
+	c := math.Cos(float64(a))
+	c *= c
+	return e * quantity.Stress(c*(1+c)/2)
+}
+
+var TwistedYoungEq = Equation{Symbol: "E", Expr: "Y × (cos a)² × (1 + (cos a)²) ÷ 2", Holds: "surface-helix", Source: &Worked, Grade: Estimate}
+
+// RateOfMasses returns the stiffness (N/m) of what measures k (m) under a mass n (kg) and l (m) under m (kg).
+func RateOfMasses(m, n quantity.Mass, l, k quantity.Length) quantity.Stiffness {
+	return quantity.Stiffness(float64(HangingForce(m-n)) / float64(l-k))
+}
+
+var RateOfMassesEq = Equation{Symbol: "k", Expr: "(m − n) × g ÷ (L − K)", Const: gravity, Holds: "two-masses", Source: &Geometry}
+
+// RatesBeside returns the stiffness (N/m) of n equal springs of k (N/m) side by side.
+func RatesBeside(n quantity.Count, k quantity.Stiffness) quantity.Stiffness {
+	return quantity.Stiffness(n) * k
+}
+
+var RatesBesideEq = Equation{Symbol: "K", Expr: "n × k", Holds: "equal-share", Source: &Geometry}
+
+// RatesInRow returns the stiffness (N/m) of n equal springs of k (N/m) end to end.
+func RatesInRow(k quantity.Stiffness, n quantity.Count) quantity.Stiffness {
+	return k / quantity.Stiffness(n)
+}
+
+var RatesInRowEq = Equation{Symbol: "K", Expr: "k ÷ n", Holds: "equal-share", Source: &Geometry}
+
+// Unequal returns what share of its part f (N) a muscle of stiffness k (N/m) carries more when it is shorter by u (m) than those beside it.
+func Unequal(k quantity.Stiffness, u quantity.Length, f quantity.Force) quantity.Fraction {
+	return quantity.Fraction(float64(k) * float64(u) / float64(f))
+}
+
+var UnequalEq = Equation{Symbol: "x", Expr: "k × u ÷ F", Holds: "equal-share", Source: &Geometry}

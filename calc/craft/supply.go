@@ -1,0 +1,191 @@
+package craft
+
+import (
+	"math"
+
+	"twistbench/calc/quantity"
+)
+
+// Supply: volts, amperes and watts at a resistance that is given, of which each says the others; switched on and off for a share of the time;
+// and what feeds it. While the switch is closed the current is volts over ohms, whatever the share: only the average is less, and a switch
+// that sticks leaves it all on.
+
+// Current returns the current (A) that v (V) drives through r (Ω); NaN for a resistance that is not over 0.
+func Current(v quantity.Voltage, r quantity.Resistance) quantity.Current {
+	return quantity.Current(float64(v) / positive(float64(r)))
+}
+
+var CurrentEq = Equation{Symbol: "I", Expr: "V ÷ R", Holds: "ohms-as-they-are", Source: &Geometry}
+
+// Watts returns the power (W) of v (V) on r (Ω).
+func Watts(v quantity.Voltage, r quantity.Resistance) quantity.Power {
+	return quantity.Power(float64(v*v) / positive(float64(r)))
+}
+
+var WattsEq = Equation{Symbol: "P", Expr: "V² ÷ R", Holds: "ohms-as-they-are", Source: &Geometry}
+
+// VoltageOfCurrent returns the voltage (V) that i (A) takes through r (Ω): at a muscle, or lost in its leads.
+func VoltageOfCurrent(i quantity.Current, r quantity.Resistance) quantity.Voltage {
+	return quantity.Voltage(float64(i) * positive(float64(r)))
+}
+
+var VoltageOfCurrentEq = Equation{Symbol: "V", Expr: "I × R", Holds: "ohms-as-they-are", Source: &Geometry}
+
+// VoltageOfPower returns the voltage (V) that makes p (W) in r (Ω).
+func VoltageOfPower(p quantity.Power, r quantity.Resistance) quantity.Voltage {
+	return quantity.Voltage(math.Sqrt(float64(p) * positive(float64(r))))
+}
+
+var VoltageOfPowerEq = Equation{Symbol: "V", Expr: "√(P × R)", Holds: "ohms-as-they-are", Source: &Geometry}
+
+// OhmsOf returns the resistance (Ω) that takes i (A) at v (V): the way to measure a few ohms.
+func OhmsOf(v quantity.Voltage, i quantity.Current) quantity.Resistance {
+	return quantity.Resistance(float64(v) / positive(float64(i)))
+}
+
+var OhmsOfEq = Equation{Symbol: "R", Expr: "V ÷ I", Holds: "at-the-muscle", Source: &Geometry}
+
+// AtMuscle returns what is left (V) at a muscle of r (Ω) of a supply of u (V) behind leads of q (Ω).
+func AtMuscle(u quantity.Voltage, r, q quantity.Resistance) quantity.Voltage {
+	return u * quantity.Voltage(positive(float64(r))/float64(r+q))
+}
+
+var AtMuscleEq = Equation{Symbol: "V", Expr: "U × R ÷ (R + q)", Holds: "ohms-as-they-are", Source: &Geometry}
+
+// AtSupply is the way back from AtMuscle.
+func AtSupply(v quantity.Voltage, r, q quantity.Resistance) quantity.Voltage {
+	return v * quantity.Voltage(float64(r+q)/positive(float64(r)))
+}
+
+var AtSupplyEq = Equation{Symbol: "U", Expr: "V × (R + q) ÷ R", Holds: "ohms-as-they-are", Source: &Geometry}
+
+// LeadHeat returns the heat (W) of i (A) in leads of q (Ω).
+func LeadHeat(i quantity.Current, q quantity.Resistance) quantity.Power {
+	return quantity.Power(float64(i*i) * float64(q))
+}
+
+var LeadHeatEq = Equation{Symbol: "H", Expr: "I² × q", Holds: "ohms-as-they-are", Source: &Geometry}
+
+// Duty returns the share of the time that p (W) must be on for an average of a (W); NaN where even all of it is too little.
+func Duty(a, p quantity.Power) quantity.Share {
+	if !(a <= p) {
+		return quantity.Share(quantity.NaN)
+	}
+	return quantity.Share(a / p)
+}
+
+var DutyEq = Equation{Symbol: "d", Expr: "a ÷ P", Holds: "even-period", Source: &Geometry}
+
+// AveragePower returns the average (W) of p (W) that is on for a share d of the time.
+func AveragePower(d quantity.Share, p quantity.Power) quantity.Power { return quantity.Power(d) * p }
+
+var AveragePowerEq = Equation{Symbol: "a", Expr: "d × P", Holds: "even-period", Source: &Geometry}
+
+// AverageCurrent returns the average (A) of i (A) that is on for a share d of the time: what empties a battery.
+func AverageCurrent(d quantity.Share, i quantity.Current) quantity.Current {
+	return quantity.Current(d) * i
+}
+
+var AverageCurrentEq = Equation{Symbol: "i", Expr: "d × I", Holds: "even-period", Source: &Geometry}
+
+// EffectiveCurrent returns the root mean square (A) of i (A) that is on for a share d of the time: what heats a lead or a fuse.
+func EffectiveCurrent(d quantity.Share, i quantity.Current) quantity.Current {
+	return i * quantity.Current(math.Sqrt(float64(d)))
+}
+
+var EffectiveCurrentEq = Equation{Symbol: "j", Expr: "I × √(d)", Holds: "even-period", Source: &Geometry}
+
+// OnTime returns how long (s) it is on in each period of t (s) at a share d.
+func OnTime(d quantity.Share, t quantity.Time) quantity.Time { return quantity.Time(d) * t }
+
+var OnTimeEq = Equation{Symbol: "s", Expr: "d × t", Holds: "even-period", Source: &Geometry}
+
+// A SupplyLimit is what a supply gives (V), at most (A), and the least it must be asked for (A) lest it switches itself off.
+type SupplyLimit struct {
+	Key         string
+	Voltage     quantity.Voltage
+	Most, Least quantity.Current
+	Source      *Source
+}
+
+// Supplies lists the supplies whose limits are much the same everywhere: defaults that the label goes before. A bench supply and a battery have
+// only those that are typed.
+var Supplies = [...]SupplyLimit{
+	{"usb-2", 5, 0.5, 0, &USBPort},
+	{"usb-3", 5, 0.9, 0, &USBPort},
+	{"usb-c", 5, 3, 0, &USBPort},
+	{"power-bank", 5, 2, 0.1, &Common},
+}
+
+// SupplyFault says what of a supply a muscle misses that takes on (A) while it is on and average (A) all in all: "over-most", "under-least" or,
+// where nothing is wrong or known, "".
+func SupplyFault(most, least, on, average quantity.Current) string {
+	if on > most {
+		return "over-most"
+	}
+	if average < least {
+		return "under-least"
+	}
+	return ""
+}
+
+// DummyOhms returns the resistance (Ω) that, beside a muscle of average i (A), makes a supply of v (V) give at least m (A); NaN where the
+// muscle alone does.
+func DummyOhms(v quantity.Voltage, m, i quantity.Current) quantity.Resistance {
+	return OhmsOf(v, m-i)
+}
+
+var DummyOhmsEq = Equation{Symbol: "R", Expr: "V ÷ (m − i)", Holds: "steady-draw", Source: &Geometry}
+
+// BatteryEnergy returns what a battery of charge q (C) holds (J) at its nominal voltage v (V): that of its cells, not of its outlet.
+func BatteryEnergy(q quantity.Charge, v quantity.Voltage) quantity.Energy {
+	return quantity.Energy(float64(q) * float64(v))
+}
+
+var BatteryEnergyEq = Equation{Symbol: "E", Expr: "Q × V", Holds: "cell-voltage", Source: &Geometry}
+
+// BatteryCycles returns how many times a battery of e (J), of which a share h arrives, heats with p (W) for t (s).
+func BatteryCycles(e quantity.Energy, h quantity.Share, p quantity.Power, t quantity.Time) quantity.Number {
+	return quantity.Number(float64(e) * float64(h) / positive(float64(p)*float64(t)))
+}
+
+var BatteryCyclesEq = Equation{Symbol: "c", Expr: "E × h ÷ (P × t)", Holds: "fresh-battery", Source: &Geometry}
+
+// BatteryTime returns how long (s) a battery of e (J), of which a share h arrives, gives an average of p (W).
+func BatteryTime(e quantity.Energy, h quantity.Share, p quantity.Power) quantity.Time {
+	return quantity.Time(float64(e) * float64(h) / positive(float64(p)))
+}
+
+var BatteryTimeEq = Equation{Symbol: "t", Expr: "E × h ÷ a", Holds: "fresh-battery", Source: &Geometry}
+
+// fuses are the rated currents (A) of small fuses: ten to the decade, rounded.
+var fuses = [...]quantity.Current{0.032, 0.04, 0.05, 0.063, 0.08, 0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8,
+	1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8, 10}
+
+// Fuse returns the next rated current (A) of small fuses over a current i (A), from 32 mA to 10 A; NaN beyond. It is for the current while
+// it is on, not for its average: a fuse may be as quick as the switch. It is looked up in FuseRatings.
+func Fuse(i quantity.Current) quantity.Current {
+	for _, f := range fuses {
+		if f > i*(1+1e-9) {
+			return f
+		}
+	}
+	return quantity.Current(quantity.NaN)
+}
+
+// FuseBlows is how many times its rated current a small fuse takes before it opens within half an hour, from memory. Between one and that it
+// may hold for hours.
+const FuseBlows = 2.1
+
+// FuseFault says what is wrong with a fuse of f (A) between a supply that gives at most most (A) and leads rated for lead (A): "over-lead" where
+// the leads would burn first, "never-blows" where the supply limits its current before the fuse opens, or "". The first is a fault, the
+// second is advice. A fuse guards the leads: what the muscle takes is far too little for one when it is too hot.
+func FuseFault(f, lead, most quantity.Current) string {
+	if f > lead {
+		return "over-lead"
+	}
+	if most < FuseBlows*f {
+		return "never-blows"
+	}
+	return ""
+}

@@ -1,0 +1,124 @@
+package craft
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"twistbench/calc/quantity"
+)
+
+// By hand, all of it: a muscle of 20 Ω on 5 V, and what follows.
+func TestSupplyRows(t *testing.T) {
+	for _, row := range []struct {
+		name      string
+		got, want float64
+	}{
+		{"current", float64(Current(5, 20)), 0.25},
+		{"power", float64(Watts(5, 20)), 1.25},
+		{"volts of it", float64(VoltageOfPower(1.25, 20)), 5},
+		{"volts of the current", float64(VoltageOfCurrent(0.25, 20)), 5},
+		{"ohms of both", float64(OhmsOf(5, 0.25)), 20},
+		{"behind 5 Ω of leads", float64(AtMuscle(5, 20, 5)), 4},
+		{"and back", float64(AtSupply(4, 20, 5)), 5},
+		{"heat in the leads", float64(LeadHeat(0.2, 5)), 0.2},
+		{"duty for 0.5 W", float64(Duty(0.5, 1.25)), 0.4},
+		{"all of it", float64(Duty(1.25, 1.25)), 1},
+		{"average current", float64(AverageCurrent(0.4, 0.25)), 0.1},
+		{"effective current", float64(EffectiveCurrent(0.25, 0.25)), 0.125},
+		{"on in 20 s", float64(OnTime(0.4, 20)), 8},
+		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05)), 100},
+		{"2000 mAh at 3.7 V, in Wh", float64(BatteryEnergy(7200, 3.7)) / 3600, 7.4},
+		{"cycles of 10 Wh, 0.8 of it, 1.25 W for 8 s", float64(BatteryCycles(36000, 0.8, 1.25, 8)), 2880},
+		{"hours of the same at 0.5 W", float64(BatteryTime(36000, 0.8, 0.5)) / 3600, 16},
+	} {
+		assert.InEpsilon(t, row.want, row.got, 1e-12, row.name)
+	}
+	isNaN(t, Current(5, 0), "0 Ω")
+	isNaN(t, Watts(5, -1), "negative ohms")
+	isNaN(t, VoltageOfPower(-1, 20), "negative watts")
+	isNaN(t, OhmsOf(5, 0), "no current")
+	isNaN(t, AtMuscle(5, 0, 0.1), "a short")
+	isNaN(t, Duty(2, 1.25), "more than there is")
+	isNaN(t, DummyOhms(5, 0.1, 0.1), "enough already")
+	isNaN(t, BatteryCycles(36000, 0.8, 0, 8), "no power")
+}
+
+// Each of volts, amperes and watts says the other two, at any resistance.
+func TestVoltsAmperesWatts(t *testing.T) {
+	for _, r := range []quantity.Resistance{0.3, 3.5, 22, 1500} {
+		for _, v := range []quantity.Voltage{0.5, 5, 12, 60} {
+			i, p := Current(v, r), Watts(v, r)
+			assert.InEpsilon(t, float64(v), float64(VoltageOfCurrent(i, r)), 1e-14)
+			assert.InEpsilon(t, float64(v), float64(VoltageOfPower(p, r)), 1e-14)
+			assert.InEpsilon(t, float64(p), float64(v)*float64(i), 1e-14)
+			assert.InEpsilon(t, float64(r), float64(OhmsOf(v, i)), 1e-14)
+			for _, d := range []quantity.Share{0.05, 0.3, 1} {
+				// an effective current heats as the average does
+				j := EffectiveCurrent(d, i)
+				assert.InEpsilon(t, float64(AveragePower(d, p)), float64(j*j)*float64(r), 1e-14)
+				assert.InEpsilon(t, float64(d), float64(Duty(AveragePower(d, p), p)), 1e-14)
+			}
+		}
+	}
+}
+
+// IEC 60127-1, from memory: 10 to the decade, R10 rounded. The exact steps are 10^(n/10); rounding moves them by at most 2 %.
+func TestFuses(t *testing.T) {
+	for i, f := range fuses {
+		exact := math.Pow(10, float64(i)/10-1.5) // from 0.0316
+		assert.InEpsilon(t, exact, float64(f), 0.02)
+		assert.Equal(t, f, Fuse(f*0.999), "the one above")
+	}
+	for _, row := range []struct{ i, want quantity.Current }{
+		{0, 0.032}, {0.5225, 0.63}, {1, 1.25}, {1.2, 1.25}, {0.63, 0.8}, {9.9, 10},
+	} {
+		assert.Equal(t, row.want, Fuse(row.i), "%g A", float64(row.i))
+	}
+	isNaN(t, Fuse(10), "larger than small fuses are")
+	isNaN(t, Fuse(quantity.Current(nan)), "unknown")
+}
+
+func TestFaults(t *testing.T) {
+	unknown := quantity.Current(nan)
+	for _, row := range []struct {
+		most, least, on, average quantity.Current
+		want                     string
+	}{
+		{0.5, 0, 0.25, 0.1, ""}, {0.5, 0, 0.51, 0.1, "over-most"}, {2, 0.1, 0.25, 0.05, "under-least"}, {2, 0.1, 2.5, 0.05, "over-most"},
+		{2, 0.1, 0.25, 0.1, ""}, {unknown, 0, 9, 3, ""}, {2, 0.1, unknown, unknown, ""},
+	} {
+		assert.Equal(t, row.want, SupplyFault(row.most, row.least, row.on, row.average), "%v", row)
+	}
+	for _, row := range []struct {
+		f, lead, most quantity.Current
+		want          string
+	}{
+		{0.63, 3, 5, ""}, {4, 3, 20, "over-lead"}, {3, 3, 20, ""}, {0.63, 3, 1, "never-blows"}, {0.63, 3, 1.33, ""}, {0.63, 3, 1.32, "never-blows"},
+		{0.63, unknown, unknown, ""}, {unknown, 3, 5, ""},
+	} {
+		assert.Equal(t, row.want, FuseFault(row.f, row.lead, row.most), "%v", row)
+	}
+}
+
+func TestSupplies(t *testing.T) {
+	keys := map[string]bool{}
+	for i := range Supplies {
+		s := &Supplies[i]
+		assert.False(t, keys[s.Key], s.Key)
+		keys[s.Key] = true
+		assert.NotNil(t, s.Source, s.Key)
+		assert.Greater(t, s.Most, s.Least, s.Key)
+		assert.LessOrEqual(t, float64(s.Voltage), 60.0, "%s: nothing here may hurt", s.Key)
+		assert.Equal(t, "", SupplyFault(s.Most, s.Least, s.Most, s.Most), s.Key)
+	}
+	// from memory: 5 V, and 0.5, 0.9 and 3 A of ports by their specifications
+	assert.InDelta(t, 2.5, float64(Supplies[0].Voltage)*float64(Supplies[0].Most), 1e-12)
+	assert.InDelta(t, 4.5, float64(Supplies[1].Voltage)*float64(Supplies[1].Most), 1e-12)
+	assert.InDelta(t, 15, float64(Supplies[2].Voltage)*float64(Supplies[2].Most), 1e-12)
+	for _, s := range []*Source{&Copper, &WireGauge, &USBPort, &FuseRatings, &Springs, &SteepSpring, &LoadStudy, &StrokeCurve} {
+		assert.NotEmpty(t, s.Cite)
+		assert.Contains(t, []Mark{Read, FromMemory}, s.Mark)
+	}
+}

@@ -1,0 +1,85 @@
+package show
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"twistbench/calc"
+)
+
+// What is out of sight waits, and nothing else: what is in sight is the newest at each keystroke, and the rest when it comes into sight.
+func TestAway(t *testing.T) {
+	d := english()
+	_, s := work(t, "")
+	var st calc.State
+	show := func(p, last *Page) map[string]string {
+		d.Page(p, last, &st)
+		values, _ := slots(t, p.Slots)
+		return values
+	}
+	for _, away := range [][]string{nil, {"fibre"}, {"cut", "twist", "coil", "clamp"}, sections[1:]} {
+		d.Away = Away{}
+		var pages [2]Page
+		typed := s
+		st.Work(&typed)
+		old := show(&pages[0], nil)
+		for _, name := range away {
+			d.Away.Set(name, true)
+		}
+		typed = typed.Type(calc.FibreDiameter, "0.4", "mm").Type(calc.ClampStages, "one", "").Type(calc.HeatSet, "300", "°C")
+		st.Work(&typed)
+		var whole Page
+		all, got := show(&whole, nil), show(&pages[1], &pages[0])
+		var waits, differs int
+		for part := range numParts {
+			want := whole.part(part)
+			if d.Away[homes[part]] {
+				want = pages[0].part(part)
+				waits++
+			}
+			assert.Equal(t, string(want), string(pages[1].part(part)), "part %d", part)
+		}
+		for key := range all {
+			if got[key] != all[key] {
+				assert.Equal(t, old[key], got[key], key)
+				differs++
+			}
+		}
+		assert.Equal(t, len(away) > 0, waits > 0 && differs > 0)
+		assert.NotEqual(t, old["n:hang.add t"], got["n:hang.add t"], "the strip is always in sight")
+
+		later := Page{}
+		d.Away = Away{}
+		require.Equal(t, all, show(&later, &pages[1]))
+		changed, _ := slots(t, later.Changes(nil, &pages[1]))
+		assert.Len(t, changed, differs, "the rest comes then, and nothing twice")
+	}
+}
+
+// A page that was never written differs in everything.
+func TestPageChanges(t *testing.T) {
+	d := english()
+	st, _ := work(t, "")
+	var p, none Page
+	d.Page(&p, nil, st)
+	assert.Equal(t, string(p.Slots), string(p.Changes(nil, &none)))
+	assert.Empty(t, p.Changes(nil, &p))
+	assert.Equal(t, string(d.Slots([]byte("x"), st)), "x"+string(p.Slots))
+}
+
+func TestSections(t *testing.T) {
+	var a Away
+	a.Set("", true)
+	a.Set("page", true)
+	assert.Equal(t, Away{}, a, "what is no section is never away")
+	assert.Equal(t, "fibre", Home(calc.YarnDensity))
+	assert.Equal(t, "heat", Home(calc.HeatDial))
+	assert.Equal(t, "", Home(calc.ClampFirst))
+	for i := range Drawings {
+		key := strings.TrimPrefix(Drawings[i].Key, "thread.")
+		assert.Equal(t, key, sections[homes[drawingsPart+i]])
+	}
+}
