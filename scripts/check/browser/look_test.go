@@ -197,7 +197,9 @@ func TestCautions(t *testing.T) {
 			p := open(t, s)
 			p.enter([]pair{{"heat.set", "250"}})
 			for _, step := range append(steps[:7:7], "trouble") {
-				eval[bool](p, `(document.getElementById("`+step+`").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
+				for range 3 { // what is on the way takes its height only then
+					eval[bool](p, `(document.getElementById("`+step+`").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
+				}
 				assert.Equal(t, 1, eval[int](p, `document.getElementById("`+step+`").textContent.split(`+strconv.Quote(words.EnglishPage.Say("caution.local"))+`).length - 1`), "%s: the rules of the place once", step)
 				assert.True(t, eval[bool](p, `(() => {
 					const step = document.getElementById("`+step+`"), caution = step.querySelector(".caution");
