@@ -1,0 +1,97 @@
+package trial
+
+import "twistbench/calc/quantity"
+
+// Columns reads a text of two columns into two lists, a row to a line: times in seconds and temperatures in kelvin, a bare number being s and
+// °C. Cells may carry a unit. They are parted by a tab, a semicolon, spaces or a comma; a comma that parts nothing is a decimal mark, and no
+// mark is one of thousands. A first line that is no row is a heading. Empty lines are passed over.
+//
+// It returns how many rows were read, at most as many as the lists hold, how many lines were no rows, and the number of the first of those,
+// from 1, 0 if there was none.
+func Columns(text string, times, temperatures []float64) (rows, bad, first int) {
+	line := 0
+	for text != "" {
+		row := text
+		if i := quantity.Index(text, '\n'); i >= 0 {
+			row, text = text[:i], text[i+1:]
+		} else {
+			text = ""
+		}
+		line++
+		row = quantity.Trim(row)
+		if row == "" {
+			continue
+		}
+		t, y, ok := pair(row)
+		switch {
+		case !ok && line == 1: // a heading
+		case !ok:
+			bad++
+			if first == 0 {
+				first = line
+			}
+		case rows < min(len(times), len(temperatures)):
+			times[rows], temperatures[rows] = t, y
+			rows++
+		}
+	}
+	return rows, bad, first
+}
+
+// pair reads the two cells of a row.
+func pair(row string) (t, y float64, ok bool) {
+	for _, mark := range [...]byte{'\t', ';', ' ', ','} {
+		for i := range len(row) {
+			if row[i] != mark {
+				continue
+			}
+			var tok, yok bool
+			t, tok = cell(row[:i], quantity.KindTime)
+			y, yok = cell(row[i+1:], quantity.KindTemperature)
+			if tok && yok {
+				return t, y, true
+			}
+		}
+	}
+	return 0, 0, false
+}
+
+// cell reads a number and its unit, the default one if there is none, to SI.
+func cell(s string, k *quantity.Kind) (si float64, ok bool) {
+	s = quantity.Trim(s)
+	sign, i := 1.0, 0
+	if rest, minus := quantity.CutPrefix(s, "\u2212"); minus {
+		sign, s = -1, rest
+	} else if i < len(s) && (s[i] == '-' || s[i] == '+') {
+		if s[i] == '-' {
+			sign = -1
+		}
+		i++
+	}
+	x, tenth, digits := 0.0, 0.0, 0
+	for ; i < len(s); i++ {
+		c := s[i]
+		if c >= '0' && c <= '9' {
+			x = 10*x + float64(c-'0')
+			tenth *= 10
+			digits++
+		} else if (c == '.' || c == ',') && tenth == 0 {
+			tenth = 1
+		} else {
+			break
+		}
+	}
+	if digits == 0 || digits > 17 {
+		return 0, false
+	}
+	if tenth > 0 {
+		x /= tenth
+	}
+	u := k.Default()
+	if unit := quantity.Trim(s[i:]); unit != "" {
+		if u = k.Unit(unit); u == nil {
+			return 0, false
+		}
+	}
+	return u.ToSI(sign * x), true
+}
