@@ -73,8 +73,8 @@ func TestBoxes(t *testing.T) {
 		{"a precursor that was typed", "cut.precursor=408", "cut.precursor:mark t", "you set this"},
 		{"one that is cut, by the piece's length", "cut.precursor=408&clamp.measured=86", "cut.precursor:mark t", "kept: it is already cut"},
 		{"and by its shape", "cut.precursor=408&coil.outside=1.3 mm&coil.count=140", "cut.precursor:mark t", "kept: it is already cut"},
-		// 408 ÷ 4.673 is 87.31 mm
-		{"two lengths of one piece", "cut.precursor=408&clamp.measured=86&coil.outside=1.3 mm&coil.count=145", "note.measured-shape t", "Your 86 mm is what is used. What was cut and the shape under Coil make it 87.31 mm, 1.307 mm off."},
+		// D = 1.3 − 0.55829 mm and p = 86 ÷ 145 mm make 1.15270 × √((π D)² + p²) ÷ p = 4.67306, and 408 ÷ that 87.309 mm
+		{"two lengths of one piece", "cut.precursor=408&clamp.measured=86&coil.outside=1.3 mm&coil.count=145", "note.measured-shape t", "Your 86 mm is what is used. What was cut and the shape under Coil make it 87.31 mm, 1.309 mm off."},
 		{"one length", "cut.precursor=408&clamp.measured=86", "note.measured-shape:row h", "1"},
 		{"one stage has no second gap", "clamp.stages=one", "clamp.second:mark t", "no second heat-set"},
 		{"nor does the strip", "clamp.stages=one", "page data-one", "1"},
