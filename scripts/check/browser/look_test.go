@@ -195,7 +195,7 @@ func TestCautions(t *testing.T) {
 	for _, s := range []screen{phone, desk} {
 		t.Run(s.name, func(t *testing.T) {
 			p := open(t, s)
-			p.enter([]pair{{"heat.set", "250"}})
+			p.enter([]pair{{"heat.set", "250"}, {"coil.count", "140"}, {"coil.outside", "1.9"}})
 			for _, step := range append(steps[:7:7], "trouble") {
 				for range 3 { // what is on the way takes its height only then
 					eval[bool](p, `(document.getElementById("`+step+`").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
@@ -208,6 +208,7 @@ func TestCautions(t *testing.T) {
 				})()`), "%s: right under the heading", step)
 				p.press("#" + step + "-bench")
 				assert.True(t, eval[bool](p, `(() => { const r = document.querySelector("#`+step+` .caution").getBoundingClientRect(); return r.height > 20 && r.top >= 0 && r.bottom <= innerHeight })()`), "%s: in the bench view", step)
+				assert.Zero(t, eval[float64](p, `document.getElementById("`+step+`").scrollTop`), "%s: seen from its heading on", step)
 				if step == "heat" {
 					assert.True(t, eval[bool](p, byID("note.heat-unusual:row")+`.checkVisibility() && `+byID("note.peak-near:row")+`.checkVisibility() === !`+byID("note.peak-near:row")+`.hidden`), "and advice")
 				}
