@@ -107,15 +107,14 @@ type Answer struct {
 	Key     string
 	Unit    string
 	Digits  int
-	Working *Working
-	Choose  func(*Plan) *Working // where the working depends on the plan
+	Working *Working // nil where it depends on the plan: see choice
 }
 
 // Answers is the table of everything that follows.
 var Answers = [NumAnswers]Answer{
-	FibreSolidArea - NumFields:   {Key: "fibre.solid-area", Unit: "mm²", Digits: 4, Choose: solidAreaWorking},
+	FibreSolidArea - NumFields:   {Key: "fibre.solid-area", Unit: "mm²", Digits: 4},
 	FibreThin - NumFields:        {Key: "fibre.thickness-least", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.DiameterEq, Terms: []ID{FibreSolidArea}}},
-	FibreThick - NumFields:       {Key: "fibre.thickness-most", Unit: "mm", Digits: 4, Choose: thickWorking},
+	FibreThick - NumFields:       {Key: "fibre.thickness-most", Unit: "mm", Digits: 4},
 	FibreWeighed - NumFields:     {Key: "fibre.weighed", Unit: "tex", Digits: 4, Working: &Working{Eq: &craft.WeighedTitreEq, Terms: []ID{FibreWeighedMass, FibreWeighedLength}}},
 	FibreImplied - NumFields:     {Key: "fibre.implied-density", Unit: "kg/m³", Digits: 3, Working: &Working{Eq: &craft.ImpliedDensityEq, Terms: []ID{FibreWeighed, FibreArea}}},
 	FibrePacking - NumFields:     {Key: "fibre.packing", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.PackingEq, Terms: []ID{FibreWeighed, FibreDensity, FibreArea}}},
@@ -124,7 +123,7 @@ var Answers = [NumAnswers]Answer{
 	YarnImplied - NumFields:      {Key: "yarn.implied-density", Unit: "kg/m³", Digits: 3, Working: &Working{Eq: &craft.ImpliedDensityEq, Terms: []ID{YarnWeighed, YarnArea}}},
 	YarnPacking - NumFields:      {Key: "yarn.packing", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.PackingEq, Terms: []ID{YarnWeighed, YarnDensity, YarnArea}}},
 
-	HangLoadArea - NumFields:    {Key: "hang.load-area", Unit: "mm²", Digits: 4, Choose: loadAreaWorking},
+	HangLoadArea - NumFields:    {Key: "hang.load-area", Unit: "mm²", Digits: 4},
 	HangLow - NumFields:         {Key: "hang.mass-least", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.MassOnThinnerEq, Terms: []ID{HangStress, HangLoadArea, FibreStrands, FibreDiameter, FibreDiameterDoubt, FibreArea}}},
 	HangHigh - NumFields:        {Key: "hang.mass-most", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.MassOnThickerEq, Terms: []ID{HangStress, HangLoadArea, FibreStrands, FibreDiameter, FibreDiameterDoubt, FibreArea}}},
 	HangUnder - NumFields:       {Key: "hang.under", Unit: "g", Digits: 3, Working: &nearest},
@@ -155,22 +154,22 @@ var Answers = [NumAnswers]Answer{
 	CutMuscleForce - NumFields:  {Key: "cut.muscle-force", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.HangingForceEq, Terms: []ID{CutMuscleShare}}},
 	CutMuscleShare - NumFields:  {Key: "cut.muscle-share", Unit: "g", Digits: 4, Working: &Working{Eq: &craft.MassShareEq, Terms: []ID{CutLift, CutMuscles}}},
 
-	TwistBefore - NumFields:         {Key: "twist.before", Unit: "mm", Digits: 4, Choose: beforeWorking},
-	TwistThickness - NumFields:      {Key: "twist.thickness", Unit: "mm", Digits: 4, Choose: thicknessWorking},
+	TwistBefore - NumFields:         {Key: "twist.before", Unit: "mm", Digits: 4},
+	TwistThickness - NumFields:      {Key: "twist.thickness", Unit: "mm", Digits: 4},
 	TwistContraction - NumFields:    {Key: "twist.contraction", Digits: 4, Working: &Working{Eq: &craft.ContractionEq, Terms: []ID{TwistBias}}},
 	TwistShortening - NumFields:     {Key: "twist.shortening", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.RetractionEq, Terms: []ID{TwistContraction}}},
 	TwistStraight - NumFields:       {Key: "twist.straight", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.TwistedLengthEq, Terms: []ID{CutPrecursor, TwistContraction}}},
-	TwistTitre - NumFields:          {Key: "twist.titre", Unit: "tex", Digits: 4, Choose: titreWorking},
+	TwistTitre - NumFields:          {Key: "twist.titre", Unit: "tex", Digits: 4},
 	TwistStrain - NumFields:         {Key: "twist.strain", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.SurfaceShearEq, Terms: []ID{TwistBias}}},
-	TwistMost - NumFields:           {Key: "twist.most", Unit: "turns/m", Digits: 3, Choose: mostTwistWorking},
+	TwistMost - NumFields:           {Key: "twist.most", Unit: "turns/m", Digits: 3},
 	TwistTimedSpeed - NumFields:     {Key: "twist.timed-speed", Unit: "rpm", Digits: 3, Working: &Working{Eq: &craft.DrillSpeedEq, Terms: []ID{TwistTimedTurns, TwistTimed}}},
 	TwistOnsetBias - NumFields:      {Key: "twist.onset-bias", Unit: "°", Digits: 3, Working: &onsetBias},
 	TwistOnsetBiasLeast - NumFields: {Key: "twist.onset-bias-least", Unit: "°", Digits: 3, Working: &onsetBiasBand},
 	TwistOnsetBiasMost - NumFields:  {Key: "twist.onset-bias-most", Unit: "°", Digits: 3, Working: &onsetBiasBand},
-	TwistOnset - NumFields:          {Key: "twist.onset", Unit: "turns", Digits: 3, Choose: onsetWorking},
-	TwistOnsetLeast - NumFields:     {Key: "twist.onset-least", Unit: "turns", Digits: 3, Choose: onsetLeastWorking},
-	TwistOnsetMost - NumFields:      {Key: "twist.onset-most", Unit: "turns", Digits: 3, Choose: onsetMostWorking},
-	TwistSlow - NumFields:           {Key: "twist.slow", Unit: "turns", Digits: 3, Choose: slowWorking},
+	TwistOnset - NumFields:          {Key: "twist.onset", Unit: "turns", Digits: 3},
+	TwistOnsetLeast - NumFields:     {Key: "twist.onset-least", Unit: "turns", Digits: 3},
+	TwistOnsetMost - NumFields:      {Key: "twist.onset-most", Unit: "turns", Digits: 3},
+	TwistSlow - NumFields:           {Key: "twist.slow", Unit: "turns", Digits: 3},
 	TwistSlowTime - NumFields:       {Key: "twist.slow-time", Unit: "s", Digits: 3, Working: &Working{Eq: &craft.DrillTimeEq, Terms: []ID{TwistSlow, TwistSpeed}}},
 	TwistTime - NumFields:           {Key: "twist.time", Unit: "s", Digits: 3, Working: &Working{Eq: &craft.DrillTimeEq, Terms: []ID{CoilTurns, TwistSpeed}}},
 	TwistOther - NumFields:          {Key: "twist.other", Unit: "turns/m", Digits: 4, Working: &Working{Eq: &craft.SameTightnessEq, Terms: []ID{TwistPerPrecursor, TwistBefore, TwistOtherDiameter}}},
@@ -204,9 +203,9 @@ var Answers = [NumAnswers]Answer{
 	CoilRodPrecursor - NumFields:      {Key: "coil.rod-precursor", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.UntwistedEq, Terms: []ID{CoilRodFibre, TwistContraction}}},
 	CoilRodLimit - NumFields:          {Key: "coil.rod-limit", Unit: "%", Digits: 3, Working: &rodTouching},
 
-	ClampPiece - NumFields:                {Key: "clamp.piece", Unit: "mm", Digits: 4, Choose: pieceWorking},
-	ClampBase - NumFields:                 {Key: "clamp.base", Unit: "mm", Digits: 4, Choose: baseWorking},
-	ClampLast - NumFields:                 {Key: "clamp.last", Unit: "mm", Digits: 4, Choose: lastWorking},
+	ClampPiece - NumFields:                {Key: "clamp.piece", Unit: "mm", Digits: 4},
+	ClampBase - NumFields:                 {Key: "clamp.base", Unit: "mm", Digits: 4},
+	ClampLast - NumFields:                 {Key: "clamp.last", Unit: "mm", Digits: 4},
 	ClampThisRatio - NumFields:            {Key: "clamp.this-ratio", Digits: 4, Working: &Working{Eq: &craft.RatioEq, Terms: []ID{CutPrecursor, ClampMeasured}}},
 	ClampThisFinished - NumFields:         {Key: "clamp.this-finished", Unit: "mm", Digits: 4, Working: &finishedOfLast},
 	ClampFirstReal - NumFields:            {Key: "clamp.first-real", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampFirst, ClampPiece}}},
@@ -225,18 +224,18 @@ var Answers = [NumAnswers]Answer{
 	ClampFirstHoleStretch - NumFields:     {Key: "clamp.first-hole-stretch", Unit: "%", Digits: 4, Working: &Working{Eq: &craft.StretchEq, Terms: []ID{ClampFirstHoleGap, ClampPiece}}},
 	ClampSecondHole - NumFields:           {Key: "clamp.second-hole", Digits: 1, Working: &Working{Method: "nearest-hole", Source: &craft.Geometry, Terms: []ID{ClampSecond, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
-	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4, Choose: secondHoleWorking},
+	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4},
 
-	HeatDial - NumFields:          {Key: "heat.dial", Unit: "°C", Digits: 3, Choose: dialWorking},
-	HeatMeanDial - NumFields:      {Key: "heat.mean-dial", Unit: "°C", Digits: 4, Choose: ovenWorking},
-	HeatMeanProbe - NumFields:     {Key: "heat.mean-probe", Unit: "°C", Digits: 4, Choose: ovenWorking},
-	HeatSlope - NumFields:         {Key: "heat.slope", Digits: 4, Choose: ovenWorking},
+	HeatDial - NumFields:          {Key: "heat.dial", Unit: "°C", Digits: 3},
+	HeatMeanDial - NumFields:      {Key: "heat.mean-dial", Unit: "°C", Digits: 4},
+	HeatMeanProbe - NumFields:     {Key: "heat.mean-probe", Unit: "°C", Digits: 4},
+	HeatSlope - NumFields:         {Key: "heat.slope", Digits: 4},
 	HeatPeak - NumFields:          {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
 	HeatMargin - NumFields:        {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
 	HeatFrames - NumFields:        {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
 	HeatPerLoad - NumFields:       {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
 	HeatLoads - NumFields:         {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
-	HeatTotal - NumFields:         {Key: "heat.total", Unit: "h", Digits: 3, Choose: heatTimeWorking},
+	HeatTotal - NumFields:         {Key: "heat.total", Unit: "h", Digits: 3},
 	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},
 	TroubleLessAdd - NumFields:    {Key: "trouble.less-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleLess, HangHook}}},
 	TroubleMore - NumFields:       {Key: "trouble.more-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.MoreMassEq, Terms: []ID{HangMass}}},
@@ -246,17 +245,6 @@ var Answers = [NumAnswers]Answer{
 
 var nearest = Working{Method: "nearest-load", Source: &craft.Geometry, Terms: []ID{HangAdd, HangOwned}}
 
-func solidAreaWorking(p *Plan) *Working {
-	return either(p.Yarn.Strands > 0, &allAreas, &mainArea)
-}
-
-func loadAreaWorking(p *Plan) *Working {
-	if p.AreaBase == AreaAll {
-		return solidAreaWorking(p)
-	}
-	return &mainArea
-}
-
 var (
 	mainArea = Working{Eq: &craft.MainAreaEq, Terms: []ID{FibreStrands, FibreArea}}
 	allAreas = Working{Eq: &craft.AllAreaEq, Terms: []ID{FibreStrands, FibreArea, YarnStrands, YarnArea}}
@@ -264,7 +252,3 @@ var (
 	envelopeMain = Working{Method: "envelope", Source: &craft.Geometry, Terms: []ID{FibreStrands, FibreDiameter}}
 	envelopeAll  = Working{Method: "envelope", Source: &craft.Geometry, Terms: []ID{FibreStrands, FibreDiameter, YarnStrands, YarnDiameter}}
 )
-
-func thickWorking(p *Plan) *Working {
-	return either(p.Yarn.Strands > 0, &envelopeAll, &envelopeMain)
-}

@@ -41,7 +41,10 @@ func third(p *Plan) {
 }
 
 // narrow reports whether the mean diameter is under the thickness of the fibre.
-func narrow(p *Plan) bool { return p.Mean < p.Thickness*(1-1e-9) }
+func narrow(p *Plan) bool { return p.Mean < p.Thickness*justUnder }
+
+// justUnder is the share of a length that is surely less than it, whatever was rounded.
+const justUnder = 1 - 1e-9
 
 func coilResults(p *Plan, r *Results) {
 	r.CoilAngle = craft.PitchAngle(p.Mean, p.Pitch)
@@ -102,15 +105,3 @@ var (
 	rodTouching     = Working{Method: "touching", Source: &craft.Geometry, Terms: []ID{CoilRodMean, CoilRodPitch, TwistThickness}}
 	loadIndexBand   = Working{Method: "index-band", Source: &craft.SelfCoil, Terms: []ID{HangStress}}
 )
-
-func meanOfOthers(p *Plan) *Working {
-	return either(known(p.Measured), &meanOfMeasured, &meanOfPlanned)
-}
-
-func pitchOfOthers(p *Plan) *Working {
-	return either(known(p.Measured), &pitchOfMeasured, &pitchOfPlanned)
-}
-
-func pitchOfCountWorking(p *Plan) *Working {
-	return either(p.Given[LengthGroup].Has(CutPrecursor) && !known(p.Measured) && !p.Given[ShapeGroup].Has(CutRatio), &pitchOfTurn, &pitchOfCounted)
-}

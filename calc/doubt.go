@@ -30,35 +30,39 @@ type move struct {
 var between = move{id: FibreBundle}
 
 // size returns the ± of a move in SI, NaN where the reading has no part in the question.
-func (m move) size(p *Plan) float64 {
-	if g, _ := GroupOf(m.id); m.given && !p.Given[g].Has(m.id) && !(m.id == HangMass && p.Given[g].Has(HangAdd)) {
+func (m *move) size(p *Plan) float64 {
+	g, _ := GroupOf(m.id)
+	if m.given && !p.Given[g].Has(m.id) && !(m.id == HangMass && p.Given[g].Has(HangAdd)) {
 		return quantity.NaN
 	}
-	switch {
-	case m == between:
-		return unmeasured(p)
-	case m.id == CutRatio:
+	switch m.id {
+	case CutRatio:
 		return ratioDoubt(p)
-	case m.id == CoilCount:
+	case CoilCount:
 		return 1
+	}
+	if m.by == None {
+		return unmeasured(p)
 	}
 	return p.Value(m.by).SI()
 }
 
 // apply moves a reading of a plan by d (SI). The gaps are moved where the jaws really are.
-func (m move) apply(p *Plan, d float64) {
-	switch {
-	case m == between:
-		p.between += d
-		return
-	case m.id == ClampFirst:
+func (m *move) apply(p *Plan, d float64) {
+	switch m.id {
+	case ClampFirst:
 		p.jaws.first += quantity.Length(d)
 		return
-	case m.id == ClampSecond:
+	case ClampSecond:
 		p.jaws.second += quantity.Length(d)
 		return
-	case m.id == HangMass:
+	case HangMass:
 		p.Add += quantity.Mass(d)
+	case FibreBundle:
+		if m.by == None {
+			p.between += d
+			return
+		}
 	}
 	v := p.Value(m.id)
 	v.SetSI(v.SI() + d)

@@ -24,7 +24,7 @@ type Heating struct {
 // firstToMelt returns the place in craft.Polymers of whichever of fibre and companion yarn melts first, or of the one that is not known.
 func firstToMelt(p *Plan) quantity.Word {
 	fibre, yarn := p.Fibre.Polymer, p.Yarn.Polymer
-	if p.Yarn.Strands > 0 && !(craft.Heatings[yarn].Melt.Low >= craft.Heatings[fibre].Melt.Low) && known(craft.Heatings[fibre].Melt.Low) {
+	if melt := craft.Heatings[fibre].Melt.Low; p.Yarn.Strands > 0 && known(melt) && !(craft.Heatings[yarn].Melt.Low >= melt) {
 		return yarn
 	}
 	return fibre
@@ -89,16 +89,3 @@ var (
 		{Method: "book-value", Source: &craft.Memory},
 	}
 )
-
-func dialWorking(p *Plan) *Working {
-	return either(oven(&p.Heat).N == 0, &dialAsWanted, &dialOfLine)
-}
-
-// ovenWorking says where the line of the oven is from: its middle and its slope.
-func ovenWorking(p *Plan) *Working {
-	return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
-}
-
-func heatTimeWorking(p *Plan) *Working {
-	return either(p.Stages == StagesOne, &oneStaged, &twoStaged)
-}

@@ -18,7 +18,7 @@ func (h *History) Before(s *Sheet, id ID) {
 	}
 	h.last = id
 	if len(h.past) == longest {
-		h.past = append(h.past[:0], h.past[1:]...)
+		h.past = h.past[:copy(h.past, h.past[1:])]
 	}
 	h.past = append(h.past, *s)
 }

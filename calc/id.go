@@ -276,6 +276,8 @@ const NumAnswers = NumIDs - NumFields
 func (id ID) IsField() bool { return id > None && id < NumFields }
 
 // Key returns the name of the number in plans, links and the page: "step.name".
+//
+//go:noinline
 func (id ID) Key() string {
 	if id.IsField() {
 		return Fields[id].Key

@@ -46,34 +46,38 @@ const (
 	ofWord
 )
 
-var kindsOf = [...]*quantity.Kind{
-	ofAngle:                 quantity.KindAngle,
-	ofArea:                  quantity.KindArea,
-	ofClock:                 quantity.KindClock,
-	ofCount:                 quantity.KindCount,
-	ofDay:                   quantity.KindDay,
-	ofDensity:               quantity.KindDensity,
-	ofEnergy:                quantity.KindEnergy,
-	ofForce:                 quantity.KindForce,
-	ofFraction:              quantity.KindFraction,
-	ofLength:                quantity.KindLength,
-	ofLinearDensity:         quantity.KindLinearDensity,
-	ofList:                  quantity.KindList,
-	ofMass:                  quantity.KindMass,
-	ofNumber:                quantity.KindNumber,
-	ofRatio:                 quantity.KindRatio,
-	ofRatioDoubt:            quantity.KindRatioDoubt,
-	ofRotation:              quantity.KindRotation,
-	ofShare:                 quantity.KindShare,
-	ofStress:                quantity.KindStress,
-	ofTemperature:           quantity.KindTemperature,
-	ofTemperatureDifference: quantity.KindTemperatureDifference,
-	ofTime:                  quantity.KindTime,
-	ofTurns:                 quantity.KindTurns,
-	ofTwist:                 quantity.KindTwist,
-	ofTwistFactor:           quantity.KindTwistFactor,
-	ofVolume:                quantity.KindVolume,
-	ofWord:                  quantity.KindWord,
+var noKind *quantity.Kind
+
+// kindsOf has where each kind is kept: the kinds themselves would be copied when the program starts.
+var kindsOf = [...]**quantity.Kind{
+	none:                    &noKind,
+	ofAngle:                 &quantity.KindAngle,
+	ofArea:                  &quantity.KindArea,
+	ofClock:                 &quantity.KindClock,
+	ofCount:                 &quantity.KindCount,
+	ofDay:                   &quantity.KindDay,
+	ofDensity:               &quantity.KindDensity,
+	ofEnergy:                &quantity.KindEnergy,
+	ofForce:                 &quantity.KindForce,
+	ofFraction:              &quantity.KindFraction,
+	ofLength:                &quantity.KindLength,
+	ofLinearDensity:         &quantity.KindLinearDensity,
+	ofList:                  &quantity.KindList,
+	ofMass:                  &quantity.KindMass,
+	ofNumber:                &quantity.KindNumber,
+	ofRatio:                 &quantity.KindRatio,
+	ofRatioDoubt:            &quantity.KindRatioDoubt,
+	ofRotation:              &quantity.KindRotation,
+	ofShare:                 &quantity.KindShare,
+	ofStress:                &quantity.KindStress,
+	ofTemperature:           &quantity.KindTemperature,
+	ofTemperatureDifference: &quantity.KindTemperatureDifference,
+	ofTime:                  &quantity.KindTime,
+	ofTurns:                 &quantity.KindTurns,
+	ofTwist:                 &quantity.KindTwist,
+	ofTwistFactor:           &quantity.KindTwistFactor,
+	ofVolume:                &quantity.KindVolume,
+	ofWord:                  &quantity.KindWord,
 }
 
 // Where the parts of a State begin, and how wide a number is.
@@ -325,16 +329,20 @@ var places = [NumIDs]place{
 }
 
 // KindOf returns the kind of a number; nil for a choice of masses.
-func KindOf(id ID) *quantity.Kind { return kindsOf[places[id].kind] }
+//
+//go:noinline
+func KindOf(id ID) *quantity.Kind { return *kindsOf[places[id].kind] }
 
 // Value returns where the state keeps a number; the zero Ref for a choice of masses.
 func (st *State) Value(id ID) quantity.Ref {
 	p := &places[id]
-	return quantity.RefTo(kindsOf[p.kind], unsafe.Add(unsafe.Pointer(st), p.at))
+	return quantity.RefTo(*kindsOf[p.kind], unsafe.Add(unsafe.Pointer(st), p.at))
 }
 
 // Value returns where the plan keeps a field, or one of the few answers that it holds.
+//
+//go:noinline
 func (p *Plan) Value(id ID) quantity.Ref {
 	at := &places[id]
-	return quantity.RefTo(kindsOf[at.kind], unsafe.Add(unsafe.Pointer(p), uintptr(at.at)-inPlan))
+	return quantity.RefTo(*kindsOf[at.kind], unsafe.Add(unsafe.Pointer(p), uintptr(at.at)-inPlan))
 }

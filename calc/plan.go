@@ -7,6 +7,8 @@ import (
 
 // Strand is a fibre or yarn as it is bought, in SI.
 type Strand struct {
+	_ [0]func() // strands are not compared
+
 	Polymer       quantity.Word
 	Diameter      quantity.Length
 	LinearDensity quantity.LinearDensity

@@ -9,6 +9,8 @@ import (
 
 // Fault is a problem of one entry of a plan text.
 type Fault struct {
+	_ [0]func() // faults are not compared
+
 	Key string
 	Problem
 	With ID // the field that says the same thing, for SaidTwice
@@ -17,19 +19,24 @@ type Fault struct {
 // ParsePlan reads a plan text as it is typed on a command line, where nothing is percent-encoded. It returns a fault for every entry
 // that names no field, names one twice, or gives a group more than it needs; what else is in the text is in the sheet, also where a
 // text can't be read: Read tells.
-func ParsePlan(text string) (Sheet, []Fault) { return parsePlan(text, false) }
+func ParsePlan(text string) (s Sheet, faults []Fault) {
+	faults = s.parse(text, false)
+	return s, faults
+}
 
 // ParseLink reads the part of a link behind the #.
-func ParseLink(link string) (Sheet, []Fault) { return parsePlan(link, true) }
+func ParseLink(link string) (s Sheet, faults []Fault) {
+	faults = s.parse(link, true)
+	return s, faults
+}
 
-func parsePlan(text string, encoded bool) (Sheet, []Fault) {
-	s := Start()
-	var faults []Fault
+func (s *Sheet) parse(text string, encoded bool) (faults []Fault) {
+	*s = Start()
 	var named [NumFields]bool
 	for text != "" {
-		entry, rest := quantity.Split(text, '&')
-		text = rest
-		key, value := quantity.Split(entry, '=')
+		var key, value string
+		key, text = quantity.Split(text, '&')
+		key, value = quantity.Split(key, '=')
 		if encoded {
 			key, value = unescape(key), unescape(value)
 		}
@@ -37,30 +44,35 @@ func parsePlan(text string, encoded bool) (Sheet, []Fault) {
 		if key == "" || key == "v" {
 			continue
 		}
-		id := Find(key)
-		if !id.IsField() {
-			faults = append(faults, Fault{Key: key, Problem: Problem{Reason: UnknownKey, Part: key}})
-			continue
-		}
-		if named[id] {
-			faults = append(faults, Fault{Key: key, Problem: Problem{Reason: SaidTwice}, With: id})
-			continue
-		}
-		value = Attach(id, value, Fields[id].Unit)
-		if other, reason := s.said(id, &named); other != None && (value == "" || s.Text[other] != "") {
-			if value != "" {
-				faults = append(faults, Fault{Key: key, Problem: Problem{Reason: reason}, With: other})
+		f := Fault{Key: key}
+		switch id := Find(key); {
+		case !id.IsField():
+			f.Reason, f.Part = UnknownKey, key
+		case named[id]:
+			f.Reason, f.With = SaidTwice, id
+		default:
+			value = Attach(id, value, Fields[id].Unit)
+			f.With, f.Reason = s.said(id, &named)
+			switch {
+			case f.With == None:
+			case value == "":
+				continue
+			case s.Text[f.With] == "":
+				g, _ := GroupOf(id)
+				s.Given[g].let(f.With)
+				f.Reason = ""
 			}
-			continue
-		} else if other != None {
-			g, _ := GroupOf(id)
-			s.Given[g].let(other)
+			if f.Reason == "" {
+				named[id] = true
+				s.give(id)
+				s.Text[id] = value
+			}
 		}
-		named[id] = true
-		s.give(id)
-		s.Text[id] = value
+		if f.Reason != "" {
+			faults = append(faults, f)
+		}
 	}
-	return s, faults
+	return faults
 }
 
 // said returns the field already named that leaves no room for id in its group, and why; None where there is room.
@@ -87,25 +99,47 @@ func (s *Sheet) said(id ID, named *[NumFields]bool) (ID, Reason) {
 
 // Kept writes a plan as it is kept on a device: its name and its link.
 func Kept(name string, s *Sheet) string {
-	b := append(appendEscaped([]byte("name="), name), "&v=1"...)
-	return string(appendPlan(b, s, true))
+	w := planWriter{encoded: true}
+	w.str("name=")
+	w.text(name)
+	w.str("&v=1")
+	return w.plan(s)
 }
 
 // ParseKept reads what Kept wrote.
 func ParseKept(text string) (name string, s Sheet, faults []Fault) {
 	head, rest := quantity.Split(text, '&')
 	name, _ = quantity.CutPrefix(head, "name=")
-	s, faults = ParseLink(rest)
+	faults = s.parse(rest, true)
 	return Clean(unescape(name)), s, faults
 }
 
 // PlanText writes the sheet as a plan text: every text that is not empty, and every one that is empty but would not start so.
-func PlanText(s *Sheet) string { return string(appendPlan(nil, s, false)) }
+func PlanText(s *Sheet) string {
+	w := planWriter{}
+	return w.plan(s)
+}
 
 // Link writes the sheet as the part of a link behind the #.
-func Link(s *Sheet) string { return string(appendPlan([]byte("v=1"), s, true)) }
+func Link(s *Sheet) string {
+	w := planWriter{encoded: true}
+	w.str("v=1")
+	return w.plan(s)
+}
 
-func appendPlan(b []byte, s *Sheet, encoded bool) []byte {
+// planWriter appends to a plan text or link.
+type planWriter struct {
+	b       []byte
+	encoded bool
+}
+
+//go:noinline
+func (w *planWriter) char(c byte) { w.b = append(w.b, c) }
+
+//go:noinline
+func (w *planWriter) str(s string) { w.b = append(w.b, s...) }
+
+func (w *planWriter) plan(s *Sheet) string {
 	var written [NumGroups]int // givens of each group
 	for at := None + 1; at < NumFields; at++ {
 		id := at
@@ -119,62 +153,61 @@ func appendPlan(b []byte, s *Sheet, encoded bool) []byte {
 		case s.Text[id] == "" && Fields[id].Start == "":
 			continue
 		}
-		text := s.Text[id]
-		if len(b) > 0 {
-			b = append(b, '&')
+		if len(w.b) > 0 {
+			w.char('&')
 		}
-		b = append(b, Fields[id].Key...)
-		b = append(b, '=')
-		if encoded {
-			b = appendEscaped(b, text)
-		} else {
-			b = append(b, text...)
-		}
+		w.str(Fields[id].Key)
+		w.char('=')
+		w.text(s.Text[id])
 	}
-	return b
+	return string(w.b)
 }
 
-// appendEscaped percent-encodes all but the unreserved characters (RFC 3986, 2.3).
-func appendEscaped(b []byte, s string) []byte {
+// text percent-encodes, in a link, all but the unreserved characters (RFC 3986, 2.3).
+func (w *planWriter) text(s string) {
 	const hex = "0123456789ABCDEF"
-	for i := 0; i < len(s); i++ {
+	if !w.encoded {
+		w.str(s)
+		return
+	}
+	for i := range len(s) {
 		switch c := s[i]; {
-		case 'a' <= c && c <= 'z', 'A' <= c && c <= 'Z', '0' <= c && c <= '9', c == '-', c == '.', c == '_', c == '~':
-			b = append(b, c)
+		case 'a' <= c|0x20 && c|0x20 <= 'z', '0' <= c && c <= '9', c == '-', c == '.', c == '_', c == '~':
+			w.char(c)
 		default:
-			b = append(b, '%', hex[c>>4], hex[c&15])
+			w.char('%')
+			w.char(hex[c>>4])
+			w.char(hex[c&15])
 		}
 	}
-	return b
 }
 
-// unescape undoes appendEscaped. A % with no two hexadecimal digits behind it stands for itself.
+// unescape undoes text. A % with no two hexadecimal digits behind it stands for itself.
 func unescape(s string) string {
 	if quantity.Index(s, '%') < 0 {
 		return s
 	}
 	b := make([]byte, 0, len(s))
 	for i := 0; i < len(s); i++ {
-		if s[i] == '%' && i+2 < len(s) {
+		c := s[i]
+		if c == '%' && i+2 < len(s) {
 			if hi, lo := digit(s[i+1]), digit(s[i+2]); hi < 16 && lo < 16 {
-				b = append(b, hi<<4|lo)
+				c = hi<<4 | lo
 				i += 2
-				continue
 			}
 		}
-		b = append(b, s[i])
+		b = append(b, c)
 	}
 	return string(b)
 }
 
+//go:noinline
 func digit(c byte) byte {
-	switch {
+	switch l := c | 0x20; {
 	case '0' <= c && c <= '9':
 		return c - '0'
-	case 'a' <= c && c <= 'f':
-		return c - 'a' + 10
-	case 'A' <= c && c <= 'F':
-		return c - 'A' + 10
+	case 'a' <= l && l <= 'f':
+		return l - 'a' + 10
 	}
 	return 16
 }

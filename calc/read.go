@@ -28,6 +28,8 @@ const (
 
 // Problem is a text that was not taken, and why. The zero Problem is none.
 type Problem struct {
+	_ [0]func() // problems are not compared
+
 	Reason Reason
 	Part   string  // the part of the text that is to blame
 	Limit  float64 // SI; the limit that was passed, for TooLow and TooHigh
@@ -69,10 +71,11 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	if s.Text[FibreDensity] == "" {
 		p.Fibre.Density = craft.Polymers[p.Fibre.Polymer].Density
 	}
-	if book := craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistYoung] == "" {
+	book := craft.DrawnModuli[p.Fibre.Polymer]
+	if s.Text[TwistYoung] == "" {
 		p.Young = book.Young.Typical
 	}
-	if book := craft.DrawnModuli[p.Fibre.Polymer]; s.Text[TwistShear] == "" {
+	if s.Text[TwistShear] == "" {
 		p.Shear = book.Shear.Typical
 	}
 	if s.Text[YarnDensity] == "" {
@@ -93,21 +96,21 @@ func readWord(f *Field, text string, v quantity.Ref, n *Notice) {
 		}
 	}
 	if text != "" {
-		n.Problem = Problem{Reason: NotAWord, Part: text}
+		n.Reason, n.Part = NotAWord, text
 	}
 }
 
 func readList(f *Field, text string, list *quantity.List, n *Notice) {
 	items, err := quantity.ParseList(quantity.KindMass, text, f.Unit)
 	if err != nil {
-		n.Problem = problem(err)
+		n.refuse(err)
 		if n.Reason == NotANumber {
 			n.Reason = BadItem
 		}
 		return
 	}
 	for _, it := range items {
-		if n.Problem = limits(f, it.Each); n.Reason != "" {
+		if !n.within(f, it.Each) {
 			return
 		}
 	}
@@ -117,27 +120,29 @@ func readList(f *Field, text string, list *quantity.List, n *Notice) {
 func readNumber(f *Field, text string, v quantity.Ref, n *Notice) {
 	r, err := v.Kind().Parse(text, f.Unit)
 	if err != nil {
-		n.Problem = problem(err)
+		n.refuse(err)
 		return
 	}
 	n.Other = r.Other
 	if r.Unit != nil {
 		n.Unit = r.Unit.Symbol
 	}
-	if n.Problem = limits(f, r.SI); n.Reason == "" {
+	if n.within(f, r.SI) {
 		v.SetSI(r.SI)
 	}
 }
 
-// limits checks what was typed against what is possible.
-func limits(f *Field, si float64) Problem {
+// within reports whether what was typed is possible, and says so where it isn't.
+//
+//go:noinline
+func (n *Notice) within(f *Field, si float64) bool {
 	switch {
 	case si < f.Low:
-		return Problem{Reason: TooLow, Limit: f.Low}
+		n.Reason, n.Limit = TooLow, f.Low
 	case si > f.High:
-		return Problem{Reason: TooHigh, Limit: f.High}
+		n.Reason, n.Limit = TooHigh, f.High
 	}
-	return Problem{}
+	return n.Reason == ""
 }
 
 var reasons = []struct {
@@ -156,17 +161,17 @@ var reasons = []struct {
 	{&quantity.ErrClock, NotATime},
 }
 
-func problem(err error) Problem {
-	p := Problem{Reason: NotANumber}
-	e, ok := err.(*quantity.ParseError) // that is all that quantity returns
-	if !ok {
-		return p
-	}
-	p.Part = e.Part
-	for _, r := range reasons {
-		if e.Err == *r.err {
-			p.Reason = r.reason
+// refuse says what is wrong with a text.
+//
+//go:noinline
+func (n *Notice) refuse(err error) {
+	n.Reason = NotANumber
+	if e, ok := err.(*quantity.ParseError); ok { // that is all that quantity returns
+		n.Part = e.Part
+		for _, r := range reasons {
+			if e.Err == *r.err {
+				n.Reason = r.reason
+			}
 		}
 	}
-	return p
 }

@@ -107,41 +107,44 @@ func Attach(id ID, text, unit string) string {
 		return text
 	}
 	if r, err := k.Parse(text, unit); err == nil && r.Bare && unit != "" {
-		with := text + " " + unit
-		if w, err := k.Parse(with, unit); err == nil && w.SI == r.SI {
+		if with := text + " " + unit; says(k, with, unit, r.SI, false) {
 			return with
 		}
-		with = unit + " " + text // 470 f34
-		if w, err := k.Parse(with, unit); err == nil && w.SI == r.SI {
+		if with := unit + " " + text; says(k, with, unit, r.SI, false) { // 470 f34
 			return with
 		}
 	}
 	return text
 }
 
+// says reports whether a text, bare or with its unit, says a value.
+//
+//go:noinline
+func says(k *quantity.Kind, text, unit string, si float64, bare bool) bool {
+	r, err := k.Parse(text, unit)
+	return err == nil && r.SI == si && r.Bare == bare
+}
+
 // Clean takes out of a text what no box can hold: control characters, which would be taken for the end of a slot, and bytes that are no
 // character.
 func Clean(text string) string {
-	var b []byte
-	from := 0 // of what is not in b yet
-	for i := 0; i < len(text); {
-		r, n := utf8.DecodeRuneInString(text[i:])
-		bad := r == utf8.RuneError && n == 1
-		if bad || isControl(r) {
-			b = append(b, text[from:i]...)
-			from = i + n
-		}
-		if bad {
-			b = utf8.AppendRune(b, r)
-		}
-		i += n
+	clean := true
+	for _, r := range text {
+		clean = clean && r != utf8.RuneError && !isControl(r)
 	}
-	if b == nil && from == 0 {
+	if clean {
 		return text
 	}
-	return string(append(b, text[from:]...))
+	var b []byte
+	for _, r := range text {
+		if !isControl(r) {
+			b = utf8.AppendRune(b, r)
+		}
+	}
+	return string(b)
 }
 
+//go:noinline
 func isControl(r rune) bool { return r < ' ' && r != '\n' && r != '\t' || r == 0x7f }
 
 // Detach splits a kept text into what its box shows and the unit beside it: the number alone where Attach wrote the unit.
@@ -157,7 +160,7 @@ func Detach(id ID, text string) (shown, unit string) {
 	}
 	unit = r.Unit.Symbol
 	if number, ok := quantity.CutSuffix(text, " "+unit); ok && number == quantity.Trim(number) {
-		if bare, err := k.Parse(number, unit); err == nil && bare.Bare && bare.SI == r.SI {
+		if says(k, number, unit, r.SI, true) {
 			return number, unit
 		}
 	}

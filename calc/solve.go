@@ -19,36 +19,49 @@ func Solve(p *Plan) {
 }
 
 func solveGroup(p *Plan, g GroupID) {
-	group, given := &Groups[g], p.Given[g]
-	if group.Before != nil {
-		group.Before(p)
+	switch g {
+	case HangGroup:
+		loadArea(p)
+	case TwistGroup:
+		untwisted(p)
 	}
-	for i := range group.Facts {
-		for j := range group.Facts[i].Members {
-			if m := &group.Facts[i].Members[j]; !given.Has(m.ID) {
-				p.Value(m.ID).SetSI(quantity.NaN)
+	pass(p, g, forget)
+	pass(p, g, inward)
+	switch g {
+	case TwistGroup:
+		twisted(p)
+	case ShapeGroup:
+		third(p)
+	}
+	pass(p, g, outward)
+	if g == LengthGroup {
+		jawsStay(p)
+		counted(p)
+	}
+}
+
+// The passes over the members of a group.
+const (
+	forget  = iota // what is not given
+	inward         // from the givens to the hubs
+	outward        // from the hubs to what is not given
+)
+
+func pass(p *Plan, g GroupID, what int) {
+	given := p.Given[g]
+	for i := range Groups[g].Facts {
+		members := Groups[g].Facts[i].Members
+		for j := range members {
+			id := members[j].ID
+			switch has := given.Has(id); {
+			case what == inward && has:
+				toHub(p, id)
+			case what == forget && !has:
+				p.Value(id).SetSI(quantity.NaN)
+			case what == outward && !has:
+				fromHub(p, id)
 			}
 		}
-	}
-	for i := range group.Facts {
-		for j := range group.Facts[i].Members {
-			if m := &group.Facts[i].Members[j]; given.Has(m.ID) && m.ToHub != nil {
-				m.ToHub(p)
-			}
-		}
-	}
-	if group.Between != nil {
-		group.Between(p)
-	}
-	for i := range group.Facts {
-		for j := range group.Facts[i].Members {
-			if m := &group.Facts[i].Members[j]; !given.Has(m.ID) && m.FromHub != nil {
-				m.FromHub(p)
-			}
-		}
-	}
-	if group.After != nil {
-		group.After(p)
 	}
 }
 
@@ -88,12 +101,6 @@ func second(p *Plan) {
 	if p.Stages == StagesTwo {
 		p.Second = craft.Gap(p.Base(), p.SecondStretch)
 	}
-}
-
-// lengthsKnown does what waits for the lengths.
-func lengthsKnown(p *Plan) {
-	jawsStay(p)
-	counted(p)
 }
 
 // jawsStay puts back jaws that were already set (see Doubts): what then moves is the stretch, not the gap.

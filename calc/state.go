@@ -122,8 +122,11 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 	}
 	switch {
 	case !id.IsField():
-		a := &Answers[id-NumFields]
-		add((&way{a.Working, a.Choose}).of(&st.Plan))
+		w := Answers[id-NumFields].Working
+		if w == nil {
+			w = choice(&st.Plan, id)
+		}
+		add(w)
 	case !st.Worked(id):
 	case id == TwistYoung || id == TwistShear:
 		add(&bookModuli)

@@ -210,7 +210,7 @@ func TestAnswers(t *testing.T) {
 	var st State
 	for id := NumFields; id < NumIDs; id++ {
 		a := &Answers[id-NumFields]
-		assert.True(t, (&way{a.Working, a.Choose}).is(), "%s has a working, or a choice of them", a.Key)
+		assert.True(t, is(a.Working, choice(&st.Plan, id)), "%s has a working, or a choice of them", a.Key)
 		v := st.Value(id)
 		if !v.Is() {
 			continue

@@ -179,50 +179,8 @@ var (
 	bookModuli   = Working{Method: "book-value", Source: &craft.TorsionTables}
 )
 
-func biasOfPerPrecursorWorking(p *Plan) *Working {
-	return either(known(p.Bundle), &biasOfMeasured, &biasOfEstimated)
-}
-
-func beforeWorking(p *Plan) *Working {
-	return either(bundled(p), &beforeBundle, &beforeOne)
-}
-
-func thicknessWorking(p *Plan) *Working {
-	return either(known(p.Bundle), &thicknessMeasured, &thicknessEstimated)
-}
-
-func titreWorking(p *Plan) *Working {
-	return either(p.Yarn.Strands > 0 && known(p.Yarn.LinearDensity), &titreAll, &titreMain)
-}
-
-func mostTwistWorking(p *Plan) *Working {
-	return either(known(p.Bundle), &mostMeasured, &mostEstimated)
-}
-
-func onsetWorking(p *Plan) *Working {
-	switch {
-	case !known(p.Counted):
-		return onsetTurnsWorking(p, 0)
-	case known(p.CountedPrecursor):
-		return &onsetOwn
-	}
-	return &onsetOwnHere
-}
-
-func onsetLeastWorking(p *Plan) *Working {
-	return either(known(p.Counted), &onsetOwnBand, onsetTurnsWorking(p, 1))
-}
-
-func onsetMostWorking(p *Plan) *Working {
-	return either(known(p.Counted), &onsetOwnBand, onsetTurnsWorking(p, 2))
-}
-
 // onsetTurnsWorking returns how the typical, least or most turns are worked out: so many turns as the fibre takes at all, where its moduli
 // ask for a steeper angle than it has.
 func onsetTurnsWorking(p *Plan, i int) *Working {
 	return either(onsetBiases(p)[i] > craft.SteepestBias, &onsetMost, &onsetTurns[i])
-}
-
-func slowWorking(p *Plan) *Working {
-	return either(known(p.Counted), &slowOwn, &slowLeast)
 }

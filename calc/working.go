@@ -71,42 +71,6 @@ var (
 	}
 )
 
-func coiledOfSecondWorking(p *Plan) *Working {
-	return either(p.Stages == StagesOne, &oneStage, &coiledOfSecond[p.SecondBase])
-}
-
-func secondWorking(p *Plan) *Working {
-	return either(p.Stages == StagesOne, &oneStage, &secondOfBase)
-}
-
-func coiledOfFinishedWorking(p *Plan) *Working {
-	return either(p.Stages == StagesOne, &coiledOfFinishedOne, &coiledOfFinished[p.SecondBase])
-}
-
-func pieceWorking(p *Plan) *Working {
-	return either(known(p.Measured), &pieceMeasured, &piecePlanned)
-}
-
-func baseWorking(p *Plan) *Working {
-	switch {
-	case p.SecondBase == BaseFirstGap:
-		return &baseFirst
-	case p.SecondBase == BaseRelaxed && known(p.Relaxed):
-		return &baseRelaxed
-	case p.SecondBase == BaseRelaxed:
-		return &baseGuess
-	}
-	return &basePiece
-}
-
-func lastWorking(p *Plan) *Working {
-	return either(p.Stages == StagesOne, &lastFirst, &lastSecond)
-}
-
-func secondHoleWorking(p *Plan) *Working {
-	return either(p.SecondBase == BaseFirstGap, &holeOfFirstHole, &holeOfBase)
-}
-
 // either returns one of two workings.
 func either(yes bool, a, b *Working) *Working {
 	if yes {
@@ -115,17 +79,79 @@ func either(yes bool, a, b *Working) *Working {
 	return b
 }
 
-// way is how one number follows from others: always alike, or by the plan.
-type way struct {
-	always *Working
-	choose func(*Plan) *Working
+// choice returns how a number was worked out where that depends on the plan: an answer, or a member of a group from its hub.
+func choice(p *Plan, id ID) *Working {
+	yarn, bundle, measured, own, one := p.Yarn.Strands > 0, known(p.Bundle), known(p.Measured), known(p.Counted), p.Stages == StagesOne
+	switch id {
+	case FibreSolidArea:
+		return either(yarn, &allAreas, &mainArea)
+	case FibreThick:
+		return either(yarn, &envelopeAll, &envelopeMain)
+	case HangLoadArea:
+		return either(yarn && p.AreaBase == AreaAll, &allAreas, &mainArea)
+	case TwistBias:
+		return either(bundle, &biasOfMeasured, &biasOfEstimated)
+	case TwistBefore:
+		return either(bundled(p), &beforeBundle, &beforeOne)
+	case TwistThickness:
+		return either(bundle, &thicknessMeasured, &thicknessEstimated)
+	case TwistTitre:
+		return either(yarn && known(p.Yarn.LinearDensity), &titreAll, &titreMain)
+	case TwistMost:
+		return either(bundle, &mostMeasured, &mostEstimated)
+	case TwistOnset:
+		if own {
+			return either(known(p.CountedPrecursor), &onsetOwn, &onsetOwnHere)
+		}
+		return onsetTurnsWorking(p, 0)
+	case TwistOnsetLeast:
+		return either(own, &onsetOwnBand, onsetTurnsWorking(p, 1))
+	case TwistOnsetMost:
+		return either(own, &onsetOwnBand, onsetTurnsWorking(p, 2))
+	case TwistSlow:
+		return either(own, &slowOwn, &slowLeast)
+	case ClampPiece:
+		return either(measured, &pieceMeasured, &piecePlanned)
+	case ClampBase:
+		switch {
+		case p.SecondBase == BaseCoiled:
+			return &basePiece
+		case p.SecondBase == BaseFirstGap:
+			return &baseFirst
+		}
+		return either(known(p.Relaxed), &baseRelaxed, &baseGuess)
+	case ClampLast:
+		return either(one, &lastFirst, &lastSecond)
+	case ClampSecond:
+		return either(one, &oneStage, &secondOfBase)
+	case ClampSecondHoleStretch:
+		return either(p.SecondBase == BaseFirstGap, &holeOfFirstHole, &holeOfBase)
+	case HeatDial:
+		return either(oven(&p.Heat).N == 0, &dialAsWanted, &dialOfLine)
+	case HeatMeanDial, HeatMeanProbe, HeatSlope: // where the line of the oven is from
+		return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
+	case HeatTotal:
+		return either(one, &oneStaged, &twoStaged)
+	}
+	return nil
 }
 
-func (w *way) of(p *Plan) *Working {
-	if w.choose != nil {
-		return w.choose(p)
+// choiceIn returns the same of a hub: from a given, or, of a fact that no given says, from the other facts.
+func choiceIn(p *Plan, id ID) *Working {
+	measured, one := known(p.Measured), p.Stages == StagesOne
+	switch id {
+	case CoilMean:
+		return either(measured, &meanOfMeasured, &meanOfPlanned)
+	case CoilPitch:
+		return either(measured, &pitchOfMeasured, &pitchOfPlanned)
+	case CoilCount:
+		return either(p.Given[LengthGroup].Has(CutPrecursor) && !measured && !p.Given[ShapeGroup].Has(CutRatio), &pitchOfTurn, &pitchOfCounted)
+	case ClampSecond:
+		return either(one, &oneStage, &coiledOfSecond[p.SecondBase])
+	case ClampFinished:
+		return either(one, &coiledOfFinishedOne, &coiledOfFinished[p.SecondBase])
 	}
-	return w.always
+	return nil
 }
 
 // workings returns how a field of a group was worked out: hub from the given, or from the other facts, and then the field from the hub.
@@ -136,15 +162,21 @@ func workings(p *Plan, id ID) (in, out *Working) {
 		return nil, nil
 	}
 	fact := &Groups[g].Facts[Groups[g].Fact(id)]
-	in = fact.Third.of(p)
+	in, from := fact.Third, fact.Hub
 	for i := range fact.Members {
 		m := &fact.Members[i]
 		if p.Given[g].Has(m.ID) {
-			in = m.In.of(p)
+			in, from = m.In, m.ID
 		}
 		if m.ID == id {
-			out = m.Out.of(p)
+			out = m.Out
 		}
+	}
+	if in == nil && !p.Given[g].Has(fact.Hub) {
+		in = choiceIn(p, from)
+	}
+	if out == nil {
+		out = choice(p, id)
 	}
 	return in, out
 }

@@ -12,9 +12,9 @@ import (
 // clock is the timetables that were started, each with its entry on the shelf. What they show is worked out anew from the browser's clock at
 // every tick: a tick that comes late, or not at all while the page is hidden, makes nothing wrong.
 type clock struct {
-	runs       show.Runs
-	last, next []byte            // slots
-	newest     timetable.Instant // when the newest of what waits for hands came due; 0 where nothing does
+	runs   show.Runs
+	shown  shown
+	newest timetable.Instant // when the newest of what waits for hands came due; 0 where nothing does
 }
 
 const runPrefix = "twistbench/run/"
@@ -50,10 +50,9 @@ func runKey(i int) string { return runPrefix + decimal(i) }
 //go:noinline
 func (a *app) tick() {
 	c := &a.clock
-	slots, said, newest := a.display.Started(c.next[:0], &c.runs)
-	c.next = slots
-	a.out = show.Changes(a.out, c.last, c.next)
-	c.last, c.next = c.next, c.last
+	slots, said, newest := a.display.Started(c.shown.next[:0], &c.runs)
+	c.shown.next = slots
+	a.differ(&c.shown)
 	if was := c.newest; was != newest {
 		c.newest = newest
 		a.put("say", text, said)
@@ -64,22 +63,22 @@ func (a *app) tick() {
 }
 
 // timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
-func (a *app) timed(do string) {
-	r, missing := a.display.Run(&a.state, do == "start")
+func (a *app) timed(do deed) {
+	r, missing := a.display.Run(&a.state, do == doStart)
 	if r == nil {
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
-		a.put(key, focus, "")
+		a.focus(key)
 		return
 	}
-	if do != "start" && a.display.Past() {
+	if do != doStart && a.display.Past() {
 		a.tell("clock.past", "")
 		a.slots(&a.state) // without a day another one is taken by now
-		a.put(calc.ClockTime.Key(), focus, "")
+		a.focus(calc.ClockTime.Key())
 		return
 	}
 	r.Name = calc.Clean(a.name)
-	if do == "calendar" {
+	if do == doCalendar {
 		a.file(r)
 		return
 	}
@@ -114,24 +113,24 @@ func (a *app) keepRun(i int) {
 }
 
 // onCard is a tap on a button of a card.
-func (a *app) onCard(h *happening) {
+func (a *app) onCard(h *happening, do deed) {
 	i := int(h.key[0] - '0')
 	r := a.clock.runs[i]
 	by := 0
-	switch h.do {
-	case "file":
+	switch do {
+	case doFile:
 		a.file(r)
-	case "seen":
+	case doSeen:
 		r.Seen = a.display.Now
-	case "late-1":
+	case doLate1:
 		by = 1
-	case "late-5":
+	case doLate5:
 		by = 5
-	case "late-15":
+	case doLate15:
 		by = 15
-	case "early-5":
+	case doEarly5:
 		by = -5
-	case "stop":
+	case doStop:
 		r.Off = !r.Off
 	}
 	r.Late(a.display.Now, by*60)

@@ -16,29 +16,19 @@ type drill struct {
 // A pause of so many ms between taps begins the timing anew.
 const longPause = 60e3
 
-func (a *app) tapped() error {
-	performance, err := a.window.Get("performance")
-	if err != nil {
-		return err
-	}
-	v, err := performance.Call("now")
-	if err != nil {
-		return err
-	}
-	now, err := v.Float()
-	if err != nil {
-		return err
+func (a *app) tapped() {
+	now := a.float(a.call(a.window("performance"), "now"))
+	if a.err != nil {
+		return
 	}
 	d := &a.drill
 	if d.taps == 0 || now-d.last > longPause {
 		*d = drill{first: now, last: now, taps: 1}
 		a.tell("say.tap", "")
-		return nil
+		return
 	}
 	d.last = now
 	mean := (now - d.first) / float64(d.taps) / 1000
 	d.taps++
-	id := calc.TwistTimed
-	a.change(a.state.Type(a.sheet, id, string(quantity.Append(nil, mean, nil, 4, '.')), calc.Fields[id].Unit), id)
-	return nil
+	a.take(calc.TwistTimed, string(quantity.Append(nil, mean, nil, 4, '.')), calc.TwistTimed)
 }

@@ -9,88 +9,110 @@ import (
 	"github.com/hack-pad/safejs"
 )
 
-// callback makes a function that the browser can call: it calls f with its first argument, and writes what f put. Errors end in report.
-func (a *app) callback(f func(first safejs.Value) error) (safejs.Func, error) {
-	return safejs.FuncOf(func(_ safejs.Value, args []safejs.Value) any {
-		var first safejs.Value
-		if len(args) > 0 {
-			first = args[0]
-		}
-		a.report(f(first))
-		a.report(a.flush())
-		return nil
-	})
+// kind is a kind of events.
+type kind uint8
+
+const (
+	input kind = iota // of the document
+	change
+	focusout
+	click
+	toggle
+	keydown
+
+	storage // of the window
+	hashchange
+	tick
+	visibilitychange
+
+	controllerchange // of the service worker
+	updatefound
+	statechange
+)
+
+var kinds = [...]string{
+	input:            "input",
+	change:           "change",
+	focusout:         "focusout",
+	click:            "click",
+	toggle:           "toggle",
+	keydown:          "keydown",
+	storage:          "storage",
+	hashchange:       "hashchange",
+	tick:             "tick",
+	visibilitychange: "visibilitychange",
+	controllerchange: "controllerchange",
+	updatefound:      "updatefound",
+	statechange:      "statechange",
 }
 
-// on calls f for every event of a name on a target.
-func (a *app) on(target safejs.Value, name string, f func(event safejs.Value) error) error {
-	listener, err := a.callback(f)
-	if err != nil {
-		return err
-	}
-	_, err = target.Call("addEventListener", name, listener.Value(), true) // toggle does not bubble
-	return err
-}
-
-func (a *app) listen() error {
-	paused, err := a.callback(a.paused)
-	if err != nil {
-		return err
-	}
-	a.pause.over = paused.Value()
-	for _, name := range [...]string{"input", "change", "focusout", "click", "toggle", "keydown"} {
-		if err := a.on(a.document, name, a.event); err != nil {
-			return err
+// place returns where a name stands in a list, -1 where it does not.
+//
+//go:noinline
+func place(names []string, name string) int {
+	for i := range names {
+		if names[i] == name {
+			return i
 		}
 	}
-	for _, name := range [...]string{"storage", "hashchange", "tick", "visibilitychange"} {
-		if err := a.on(a.window, name, a.event); err != nil {
-			return err
-		}
-	}
-	return nil
+	return -1
 }
 
-func (a *app) event(event safejs.Value) error {
-	h, err := a.gather(event)
-	if err != nil {
-		return err
+// on lets events that happen to a target be answered.
+//
+//go:noinline
+func (a *app) on(target safejs.Value, first, last kind) {
+	for ; first <= last; first++ {
+		a.call(target, "addEventListener", kinds[first], a.back[happened], true) // toggle does not bubble
 	}
+}
+
+func (a *app) listen() {
+	a.on(a.window("document"), input, keydown)
+	a.on(safejs.Global(), storage, visibilitychange)
+}
+
+func (a *app) event(event safejs.Value) {
+	var h happening
+	a.gather(&h, event)
 	a.takeNow(&h)
-	switch h.kind {
-	case "input":
+	switch kind(place(kinds[:], h.kind)) {
+	case input:
 		a.input(&h)
-	case "change":
+	case change:
 		a.choice(&h)
-	case "focusout":
+	case focusout:
 		a.left(&h)
-	case "click":
-		if h.do != "" {
-			return a.tap(&h)
-		}
-	case "toggle":
+	case click:
+		a.tap(&h)
+	case toggle:
 		if key, ok := quantity.CutSuffix(h.id, ":why"); ok {
 			a.display.Open[calc.Find(key)] = h.value != "" // only open ones are rendered
 			a.slots(&a.state)
 		}
-	case "keydown":
+	case keydown:
 		if h.value == "Escape" {
 			a.unbench()
 		}
-	case "storage":
+	case storage:
 		a.stored(h.value)
-	case "tick":
+	case tick:
 		a.tick()
-	case "visibilitychange":
+	case visibilitychange:
 		a.slots(&a.state) // other local clocks may hold than when it was hidden
 		a.tick()
-	case "hashchange":
+	case hashchange:
 		if link := linkOf(h.href); link != "" {
 			a.openLink(link)
 			a.opened()
 		}
+	case controllerchange:
+		a.worker.controlled(a)
+	case updatefound:
+		a.worker.follow(a)
+	case statechange:
+		a.worker.offer(a)
 	}
-	return nil
 }
 
 // input is a keystroke in a box, or a choice of a word or a unit.
@@ -101,25 +123,24 @@ func (a *app) input(h *happening) {
 	}
 	key, isUnit := quantity.CutSuffix(h.id, ":unit")
 	id := calc.Find(key)
-	b, ok := h.box(key)
-	if !ok || !id.IsField() {
+	if !id.IsField() || !h.box(key) {
 		return
 	}
 	if isUnit && a.state.Worked(id) {
-		a.showIn(id, b.unit)
+		a.showIn(id, h.unit)
 		a.slots(&a.state)
 		return
 	}
 	a.display.Units[id] = nil
-	if b.text == "" {
-		a.showIn(id, b.unit) // what is typed next is in it
+	if h.text == "" {
+		a.showIn(id, h.unit) // what is typed next is in it
 	}
 	if !isUnit && calc.Fields[id].Words == nil {
 		a.display.Typing = id
 	}
-	a.change(a.history.Refill(a.state.Type(a.sheet, id, b.text, b.unit), id), id)
+	a.change(a.history.Refill(a.state.Type(a.sheet, id, h.text, h.unit), id), id)
 	if isUnit {
-		if _, own := calc.Detach(id, a.state.Text(id)); b.text != "" && own != b.unit {
+		if _, own := calc.Detach(id, a.state.Text(id)); h.text != "" && own != h.unit {
 			a.put(h.id, chosenOption, own) // the text names its unit itself
 		}
 	}
@@ -136,13 +157,13 @@ func (a *app) showIn(id calc.ID, unit string) {
 // left is leaving a box: what there is to say of it is said at once, and a unit typed behind the number goes to the list beside it.
 func (a *app) left(h *happening) {
 	a.history.Pause()
-	if b, ok := h.box(h.id); ok {
+	if h.box(h.id) {
 		id := calc.Find(h.id)
 		shown, _ := calc.Detach(id, a.state.Text(id))
-		if b.text == "" && id.IsField() && a.state.Worked(id) {
+		if h.text == "" && id.IsField() && a.state.Worked(id) {
 			shown = string(a.display.AppendNumber(nil, &a.state, id)) // emptied, it is worked out
 		}
-		if shown != "" && shown != b.text {
+		if shown != "" && shown != h.text {
 			a.put(h.id, value, shown)
 		}
 	}
@@ -154,8 +175,8 @@ func (a *app) left(h *happening) {
 
 // pause is the wait for a pause in typing. The browser's timer does it: package time would be a tenth of all that the page downloads.
 type pause struct {
-	over, timer safejs.Value
-	id          calc.ID // the box typed in
+	timer safejs.Value
+	id    calc.ID // the box typed in
 }
 
 const short = 800 // ms
@@ -164,14 +185,13 @@ const short = 800 // ms
 func (a *app) wait(id calc.ID) {
 	p := &a.pause
 	p.id = id
-	_, err := a.window.Call("clearTimeout", p.timer)
-	a.report(err)
-	p.timer, err = a.window.Call("setTimeout", p.over, short)
-	a.report(err)
+	window := safejs.Global()
+	a.call(window, "clearTimeout", p.timer)
+	p.timer = a.call(window, "setTimeout", a.back[paused], short)
 }
 
 // paused says what is wrong with the box, or else the few numbers for the bench.
-func (a *app) paused(safejs.Value) error {
+func (a *app) paused() {
 	a.display.Typing = calc.None
 	a.slots(&a.state)
 	var sentence []byte
@@ -181,7 +201,6 @@ func (a *app) paused(safejs.Value) error {
 		sentence = a.display.Sentence(nil, &a.state)
 	}
 	a.put("say", text, string(sentence))
-	return nil
 }
 
 // choice is a choice outside the boxes.
@@ -189,75 +208,17 @@ func (a *app) choice(h *happening) {
 	switch h.id {
 	case "units":
 		a.display.US = h.value == "us"
-		a.shelf.setDevice(h.value)
+		a.shelf.set(deviceKey, h.value)
 		a.slots(&a.state)
 	case "plan-list":
 		a.choose(h.value)
 	}
 }
 
-// tap is a tap on one of the page's buttons.
-func (a *app) tap(h *happening) error {
-	switch h.do {
-	case "undo":
-		a.undo()
-	case "clear":
-		a.clear()
-	case "other":
-		key, _ := quantity.CutSuffix(h.id, ":other")
-		id := calc.Find(key)
-		a.take(id, a.display.Other(&a.state, id))
-		a.put(key, focus, "") // the button is gone
-	case "trial":
-		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)))
-	case "speed":
-		a.take(calc.TwistSpeed, string(a.display.Append(nil, &a.state, calc.TwistTimedSpeed)))
-	case "count":
-		if a.state.Text(calc.TwistCounted) != "" {
-			a.take(calc.TwistTurns, string(a.display.Append(nil, &a.state, calc.TwistOnset)))
-		}
-	case "tap":
-		return a.tapped()
-	case "new":
-		a.open = ""
-		a.sheet = a.sheet.Anew()
-		a.history = calc.History{}
-		a.disable("undo", true)
-		a.refresh()
-		a.keep()
-		a.tell("say.opened", a.name)
-	case "delete":
-		a.deletePlan()
-	case "link":
-		address, _ := quantity.Split(h.href, '#')
-		return a.copy(address + "#" + calc.Link(&a.sheet))
-	case "summary":
-		return a.copy(string(a.display.Summary(nil, &a.state, a.name)))
-	case "take":
-		return a.worker.take()
-	case "bench":
-		a.openBench(h.key)
-	case "start", "start-at", "calendar":
-		a.timed(h.do)
-	case "seen", "late-1", "late-5", "late-15", "early-5", "stop", "file":
-		a.onCard(h)
-	case "invert":
-		a.inverted = !a.inverted
-		invert := ""
-		if a.inverted {
-			invert = "1"
-		}
-		a.put("page", "data-invert", invert)
-	case "unbench":
-		a.unbench()
-	}
-	return nil
-}
-
-// take puts a text that the page offered into a field.
-func (a *app) take(id calc.ID, text string) {
+// take puts a text that the page offered into a field, as one step of undo that began so.
+func (a *app) take(id calc.ID, text string, began calc.ID) {
 	if text != "" {
-		a.change(a.state.Type(a.sheet, id, text, calc.Fields[id].Unit), calc.None)
+		a.change(a.state.Type(a.sheet, id, text, calc.Fields[id].Unit), began)
 	}
 }
 
@@ -288,7 +249,7 @@ func (a *app) undo() {
 	a.sheet = s
 	a.refresh()
 	a.keepAs(a.deleted)
-	a.disable("undo", a.history.Empty())
+	a.set("undo", disabled, a.history.Empty())
 	a.tell("say.undone", "")
 }
 
@@ -298,23 +259,14 @@ func (a *app) undo() {
 func (a *app) openBench(step string) {
 	a.bench = step
 	a.put("page", "data-bench", step)
-	a.put(step+"-next", focus, "")
+	a.focus(step + "-next")
 }
 
 // unbench leaves the bench view, which fills the screen with one step's picture and its few numbers.
 func (a *app) unbench() {
 	if a.bench != "" {
 		a.put("page", "data-bench", "")
-		a.put(a.bench+"-bench", focus, "")
+		a.focus(a.bench + "-bench")
 		a.bench = ""
 	}
-}
-
-//go:noinline
-func (a *app) disable(id string, disabled bool) {
-	v := ""
-	if disabled {
-		v = "1"
-	}
-	a.put(id, "disabled", v)
 }

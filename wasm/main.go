@@ -13,10 +13,10 @@ import (
 
 func main() {
 	a := &app{}
-	a.window = safejs.Global()
 	a.display.Lang = words.Languages[0]
-	if err := a.start(); err != nil {
-		a.report(err)
+	a.start()
+	if a.err != nil {
+		a.report()
 		return
 	}
 	select {}
@@ -37,8 +37,10 @@ type app struct {
 	inverted bool   // black on white there
 	deleted  string // name of the plan that was deleted and that undo brings back
 	cleared  bool   // what was cleared last is kept, for undo after a reload
+	copying  string // what was asked to be copied last
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
+	back   [numReasons]safejs.Value // what the browser calls
 	pause  pause
 	clock  clock
 	drill  drill
@@ -47,19 +49,15 @@ type app struct {
 
 // start takes over the page as the build made it: first what it shows, then a link or the plan that was open, then whatever was typed
 // before the program was there.
-func (a *app) start() error {
-	if err := a.attach(); err != nil {
-		return err
-	}
-	a.shelf.open(a.edge)
+func (a *app) start() {
+	a.boot = a.window("twistbench")
+	a.shelf.storage = a.get(a.boot, "shelf")
+	a.callbacks()
 	a.sheet = calc.Start()
 	a.state.Work(&a.sheet)
-	a.assume(&a.state)
-	now, err := a.gather()
-	if err != nil {
-		return err
-	}
-	typed, chosen := a.early(now)
+	a.shown.last = a.display.Slots(nil, &a.state) // as the build made it
+	var now happening
+	a.gather(&now)
 
 	a.name = a.say("plan.start", "")
 	if link := linkOf(now.href); link != "" {
@@ -71,39 +69,25 @@ func (a *app) start() error {
 	if was, key, ok := a.shelf.lastCleared(); ok && key == a.open && key != "" {
 		a.history.Before(&was, calc.None)
 		a.cleared = true
-		a.put("undo", "disabled", "")
+		a.set("undo", disabled, false)
 	}
-	a.display.US = a.shelf.device() == "us"
+	units, _ := a.shelf.get(deviceKey)
+	a.display.US = units == "us"
 	a.plans()
 	was := a.sheet
-	for _, b := range chosen {
-		id := calc.Find(b.key)
-		switch held := a.state.Text(id); {
-		case b.text == "" || held == "":
-			a.showIn(id, b.unit)
-		case held == a.sheet.Text[id]: // and not that of another plan
-			a.sheet = a.sheet.Type(id, b.text, b.unit)
-		}
-	}
-	for _, b := range typed {
-		a.state.Work(&a.sheet)
-		a.sheet = a.state.Type(a.sheet, calc.Find(b.key), b.text, b.unit)
-	}
+	a.early(&now, true)
+	a.early(&now, false)
 	if a.sheet != was {
 		a.keep()
 	}
-	if err := a.listen(); err != nil {
-		return err
-	}
+	a.listen()
 	a.takeNow(&now)
 	a.refresh()
-	a.clock.last, _, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
+	a.clock.shown.last, _, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
 	a.openRuns()
-	a.put("page", "data-ready", "1")
-	if err := a.flush(); err != nil {
-		return err
-	}
-	return a.worker.start(a)
+	a.set("page", "data-ready", true)
+	a.flush()
+	a.worker.start(a)
 }
 
 // refresh works the sheet; flush then shows what changed.
@@ -122,6 +106,6 @@ func (a *app) change(next calc.Sheet, id calc.ID) {
 	a.history.Before(&a.sheet, id)
 	a.sheet = next
 	a.refresh()
-	a.put("undo", "disabled", "")
+	a.set("undo", disabled, false)
 	a.keep()
 }

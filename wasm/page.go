@@ -10,47 +10,50 @@ import (
 	"github.com/hack-pad/safejs"
 )
 
-// page is the browser's window, what was last written to it, and what is to be written next.
+// page is what was last written to the browser's page, and what is to be written next.
 type page struct {
-	window, document safejs.Value
-	edge             safejs.Value // boot.js: gather and apply
+	edge
+	boot safejs.Value // boot.js: gather, apply and shelf
 
-	display         show.Display
-	last, next, out []byte
+	display show.Display
+	shown   shown // of the plan
+	out     []byte
 }
+
+// shown is slots as they were last written, and room for the next.
+type shown struct{ last, next []byte }
 
 // What a record is of, besides attributes; boot.js says more.
 const (
 	text         = show.Text
 	value        = show.Value
 	hidden       = show.Hidden
+	disabled     = "disabled"
 	focus        = "f"
 	options      = "o"
 	chosenOption = "c" // also while the list has the focus
 )
 
-func (p *page) attach() (err error) {
-	if p.document, err = p.window.Get("document"); err != nil {
-		return err
-	}
-	p.edge, err = p.window.Get("twistbench")
-	return err
-}
-
-// report is where every error of the browser ends.
-func (p *page) report(err error) {
-	if err == nil {
-		return
-	}
-	if console, failed := p.window.Get("console"); failed == nil {
-		_, _ = console.Call("error", err.Error())
-	}
-}
-
 // put adds a record to what is to be written. Inlined in its many callers it would take more of the page's program than all else here.
 //
 //go:noinline
 func (p *page) put(id, what, value string) { p.out = show.Put(p.out, id, what, value) }
+
+// focus moves the focus.
+//
+//go:noinline
+func (p *page) focus(id string) { p.put(id, focus, "") }
+
+// set writes an attribute that is there or not.
+//
+//go:noinline
+func (p *page) set(id, attribute string, there bool) {
+	v := ""
+	if there {
+		v = "1"
+	}
+	p.put(id, attribute, v)
+}
 
 // tell puts a sentence where it is seen and read out.
 //
@@ -60,88 +63,95 @@ func (p *page) tell(key, part string) { p.put("status", text, p.say(key, part)) 
 //go:noinline
 func (p *page) say(key, part string) string { return p.display.Say(key, part) }
 
-// assume takes it that the page shows the state, as the build made it.
-func (p *page) assume(st *calc.State) { p.last = p.display.Slots(p.last[:0], st) }
+// differ adds the slots that are not as they were last.
+//
+//go:noinline
+func (p *page) differ(s *shown) {
+	p.out = show.Changes(p.out, s.last, s.next)
+	s.last, s.next = s.next, s.last
+}
 
 // slots adds what the state changes on the page.
 func (p *page) slots(st *calc.State) {
-	p.next = p.display.Slots(p.next[:0], st)
-	p.out = show.Changes(p.out, p.last, p.next)
-	p.last, p.next = p.next, p.last
+	p.shown.next = p.display.Slots(p.shown.next[:0], st)
+	p.differ(&p.shown)
 }
 
 // flush writes what is to be written.
-func (p *page) flush() error {
-	if len(p.out) == 0 {
-		return nil
+func (p *page) flush() {
+	if len(p.out) > 0 {
+		p.call(p.boot, "apply", string(p.out))
+		p.out = p.out[:0]
 	}
-	_, err := p.edge.Call("apply", string(p.out))
-	p.out = p.out[:0]
-	return err
 }
 
 // happening is an event and every box as it is then.
 type happening struct {
 	kind, id, do, key, value, href, now string
 	boxes                               string
+
+	text, unit string // of the box that was found, and the unit beside it
 }
 
 // gather reads an event, or with none just the page.
-func (p *page) gather(event ...any) (h happening, err error) {
-	v, err := p.edge.Call("gather", event...)
-	if err != nil {
-		return h, err
-	}
-	all, err := v.String()
-	first, rest := quantity.Split(all, show.Record)
+func (p *page) gather(h *happening, event ...any) {
+	var first string
+	first, h.boxes = quantity.Split(p.edge.text(p.call(p.boot, "gather", event...)), show.Record)
 	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href, &h.now} {
 		*part, first = quantity.Split(first, show.Part)
 	}
-	h.boxes = rest
-	return h, err
 }
 
-// box is a box of the page: its field's key, its text, and the unit beside it.
-type box struct{ key, text, unit string }
-
-// nextBox cuts the first box off.
-func nextBox(boxes string) (b box, rest string) {
-	record, rest := quantity.Split(boxes, show.Record)
-	b.key, record = quantity.Split(record, show.Part)
-	b.text, b.unit = quantity.Split(record, show.Part)
-	return b, rest
-}
-
-// box returns the box of a key.
-func (h *happening) box(key string) (b box, ok bool) {
+// box finds the box of a key.
+//
+//go:noinline
+func (h *happening) box(key string) bool {
 	for rest := h.boxes; rest != ""; {
-		if b, rest = nextBox(rest); b.key == key {
-			return b, true
+		var box, id string
+		box, rest = quantity.Split(rest, show.Record)
+		id, box = quantity.Split(box, show.Part)
+		h.text, h.unit = quantity.Split(box, show.Part)
+		if id == key {
+			return true
 		}
 	}
-	return b, false
+	return false
 }
 
-// early returns the boxes that no longer hold what the build put in them, and those beside which another unit was chosen: that was done
-// while the program was loading.
-func (p *page) early(h happening) (typed, chosen []box) {
-	for rest := string(p.last); rest != ""; {
-		var record, id, what, built string
+// early takes what was typed while the program was loading: the boxes that no longer hold what the build put in them, or, before them, those
+// beside which another unit was chosen.
+func (a *app) early(h *happening, units bool) {
+	var typed string
+	for rest := string(a.shown.last); rest != ""; {
+		var record, box, what string
 		record, rest = quantity.Split(rest, show.Record)
-		id, record = quantity.Split(record, show.Part)
-		what, built = quantity.Split(record, show.Part)
-		key, isUnit := quantity.CutSuffix(id, ":unit")
-		b, ok := h.box(key)
+		box, record = quantity.Split(record, show.Part)
+		what, built := quantity.Split(record, show.Part)
+		key, isUnit := quantity.CutSuffix(box, ":unit")
+		if what != value || !h.box(key) {
+			continue
+		}
+		id := calc.Find(key)
+		take := false
 		switch {
-		case what != value || !ok:
-		case !isUnit && b.text != built:
-			typed = append(typed, b)
-		case isUnit && b.unit != built:
-			p.put(id, value, built) // what is written next is what differs from that
-			if n := len(typed); n == 0 || typed[n-1].key != key {
-				chosen = append(chosen, b)
+		case isUnit && units && h.unit != built:
+			a.put(box, value, built) // what is written next is what differs from that
+			switch held := a.state.Text(id); {
+			case typed == key:
+			case h.text == "" || held == "":
+				a.showIn(id, h.unit)
+			default:
+				take = held == a.sheet.Text[id] // and not that of another plan
 			}
+		case !isUnit && h.text != built:
+			typed = key
+			take = !units
+		}
+		if take && units {
+			a.sheet = a.sheet.Type(id, h.text, h.unit)
+		} else if take {
+			a.state.Work(&a.sheet)
+			a.sheet = a.state.Type(a.sheet, id, h.text, h.unit)
 		}
 	}
-	return typed, chosen
 }

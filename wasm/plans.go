@@ -5,23 +5,23 @@ package main
 import (
 	"twistbench/calc"
 	"twistbench/calc/quantity"
-
-	"github.com/hack-pad/safejs"
 )
 
 // keep writes the plan on the page, and only that one, to the device. A plan that is not kept yet gets an entry of its own.
+//
+//go:noinline
 func (a *app) keep() { a.keepAs("") }
 
 // keepAs does the same, with a name for a plan that gets an entry; "" for a new name.
 func (a *app) keepAs(name string) {
 	if a.linked {
 		a.linked = false
-		a.report(a.dropLink())
+		a.dropLink()
 	}
 	isNew := a.open == ""
 	if isNew {
 		n := a.shelf.unused()
-		a.open, a.name, a.deleted = planPrefix+decimal(n), name, ""
+		a.open, a.name, a.deleted = planKey(n), name, ""
 		if name == "" {
 			a.name = a.say("plan.unnamed", decimal(n))
 		}
@@ -37,6 +37,8 @@ func (a *app) keepAs(name string) {
 }
 
 // load puts a plan on the page that is not a change of the one before: undo does not cross it.
+//
+//go:noinline
 func (a *app) load(s calc.Sheet, key, name string) {
 	a.sheet, a.open, a.name = s, key, name
 	a.history = calc.History{}
@@ -72,7 +74,7 @@ func (a *app) choose(key string) {
 // opened shows a plan that was just opened.
 func (a *app) opened() {
 	a.plans()
-	a.disable("undo", a.history.Empty())
+	a.set("undo", disabled, a.history.Empty())
 	a.refresh()
 }
 
@@ -106,7 +108,7 @@ func (a *app) rename(name string) {
 // plans shows which plan is open and which there are.
 func (a *app) plans() {
 	a.put("plan-name", value, a.name)
-	a.disable("delete", a.open == "")
+	a.set("delete", disabled, a.open == "")
 	units := "metric"
 	if a.display.US {
 		units = "us"
@@ -120,7 +122,8 @@ func (a *app) list() {
 	const option, name = "\x1d", "\x1c"
 	all := name + a.say("plan.start", "")
 	listed := a.open == "" && a.name == a.say("plan.start", "")
-	for _, key := range a.shelf.plans() {
+	for _, n := range a.shelf.plans() {
+		key := planKey(n)
 		kept, _ := a.shelf.get(key)
 		title, _, _ := calc.ParseKept(kept)
 		if key == a.open {
@@ -175,59 +178,22 @@ func (a *app) openLink(link string) {
 }
 
 // dropLink takes the link out of the address, so that a reload brings the plan as it is now.
-func (a *app) dropLink() error {
-	history, err := a.window.Get("history")
-	if err != nil {
-		return err
-	}
-	_, err = history.Call("replaceState", safejs.Null(), "", ".")
-	return err
-}
+func (a *app) dropLink() { a.call(a.window("history"), "replaceState", nil, "", ".") }
 
 // copy copies a text; where the browser won't, it shows it for copying by hand.
-func (a *app) copy(copied string) error {
-	byHand := func(safejs.Value) error {
-		a.put("copy-by-hand", hidden, "")
-		a.put("copy-box", value, copied)
-		a.tell("say.not-copied", "")
-		return nil
+func (a *app) copy(text string) {
+	a.copying = text
+	var e edge // an error of its means that the browser won't
+	promise := e.call(e.navigator("clipboard"), "writeText", text)
+	if e.err != nil {
+		a.byHand()
+		return
 	}
-	clipboard, err := a.navigator("clipboard")
-	if err != nil {
-		return byHand(clipboard)
-	}
-	promise, err := clipboard.Call("writeText", copied)
-	if err != nil {
-		return byHand(clipboard)
-	}
-	return a.then(promise, func(safejs.Value) error { a.tell("say.copied", ""); return nil }, byHand)
+	a.then(promise, copied, uncopied)
 }
 
-// navigator returns something of the browser's that not every browser has.
-func (a *app) navigator(name string) (safejs.Value, error) {
-	n, err := a.window.Get("navigator")
-	if err != nil {
-		return n, err
-	}
-	return n.Get(name)
-}
-
-// then calls one of two functions when a promise is settled, and writes what it put.
-func (a *app) then(promise safejs.Value, good, bad func(safejs.Value) error) error {
-	var fs [2]safejs.Func
-	for i, f := range [...]func(safejs.Value) error{good, bad} {
-		wrapped, err := safejs.FuncOf(func(_ safejs.Value, args []safejs.Value) any {
-			a.report(f(args[0]))
-			a.report(a.flush())
-			fs[0].Release()
-			fs[1].Release()
-			return nil
-		})
-		if err != nil {
-			return err
-		}
-		fs[i] = wrapped
-	}
-	_, err := promise.Call("then", fs[0].Value(), fs[1].Value())
-	return err
+func (a *app) byHand() {
+	a.put("copy-by-hand", hidden, "")
+	a.put("copy-box", value, a.copying)
+	a.tell("say.not-copied", "")
 }

@@ -12,10 +12,10 @@ import (
 )
 
 // shelf is what the device keeps: one entry for each plan, which of them was open, and how units are shown. Storage may be blocked or
-// full; then nothing is kept, and works says so.
+// full; then nothing is kept, and set says so. So its errors are its own, and looked at here.
 type shelf struct {
-	storage safejs.Value
-	works   bool
+	edge
+	storage safejs.Value // null where it is blocked
 }
 
 const (
@@ -25,59 +25,54 @@ const (
 	clearedKey = "twistbench/cleared"
 )
 
-func (s *shelf) open(edge safejs.Value) {
-	storage, err := edge.Get("shelf") // null where storage is blocked
-	s.storage = storage
-	s.works = err == nil && storage.Type() == safejs.TypeObject
+// ask calls a method of the storage; it reports whether that could be done.
+//
+//go:noinline
+func (s *shelf) ask(method string, args ...any) (v safejs.Value, ok bool) {
+	s.err = nil
+	v = s.call(s.storage, method, args...)
+	return v, s.err == nil
 }
 
-func (s *shelf) get(key string) (text string, ok bool) {
-	if !s.works {
+// read returns a text that the storage answers with.
+//
+//go:noinline
+func (s *shelf) read(method string, arg any) (text string, ok bool) {
+	v, _ := s.ask(method, arg)
+	if v.Type() != safejs.TypeString {
 		return "", false
 	}
-	v, err := s.storage.Call("getItem", key)
-	if err != nil || v.Type() != safejs.TypeString {
-		return "", false
-	}
-	text, err = v.String()
-	return text, err == nil
+	return s.text(v), s.err == nil
 }
+
+//go:noinline
+func (s *shelf) get(key string) (text string, ok bool) { return s.read("getItem", key) }
 
 // set keeps a text; it reports whether it is kept.
+//
+//go:noinline
 func (s *shelf) set(key, text string) bool {
-	if !s.works {
-		return false
-	}
-	_, err := s.storage.Call("setItem", key, text)
-	return err == nil
+	_, ok := s.ask("setItem", key, text)
+	return ok
 }
 
-func (s *shelf) remove(key string) {
-	if s.works {
-		_, _ = s.storage.Call("removeItem", key) // what can't be removed stays listed
-	}
-}
+//go:noinline
+func (s *shelf) remove(key string) { s.ask("removeItem", key) } // what can't be removed stays listed
 
-// plans returns the keys of the kept plans, oldest first.
-func (s *shelf) plans() (keys []string) {
-	for _, n := range s.numbers() {
-		keys = append(keys, planPrefix+decimal(n))
-	}
-	return keys
-}
+// planKey returns the entry of a plan.
+//
+//go:noinline
+func planKey(n int) string { return planPrefix + decimal(n) }
 
-func (s *shelf) numbers() (ns []int) {
-	if !s.works {
-		return nil
-	}
+// plans returns the numbers of the kept plans, oldest first.
+func (s *shelf) plans() (ns []int) {
 	for i := 0; ; i++ {
-		v, err := s.storage.Call("key", i)
-		if err != nil || v.Type() != safejs.TypeString {
-			break
+		key, ok := s.read("key", i)
+		if !ok {
+			return ns
 		}
-		key, err := v.String()
 		n := number(key)
-		if err != nil || n == 0 {
+		if n == 0 {
 			continue
 		}
 		ns = append(ns, n)
@@ -85,7 +80,6 @@ func (s *shelf) numbers() (ns []int) {
 			ns[j-1], ns[j] = n, ns[j-1]
 		}
 	}
-	return ns
 }
 
 // number returns the number of a kept plan's key, 0 for any other key.
@@ -104,12 +98,13 @@ func number(key string) int {
 	return n
 }
 
+//go:noinline
 func decimal(n int) string { return string(strconv.AppendInt(nil, int64(n), 10)) }
 
 // unused returns the number for a new plan.
 func (s *shelf) unused() int {
 	n := 1
-	for _, taken := range s.numbers() {
+	for _, taken := range s.plans() {
 		n = max(n, taken+1)
 	}
 	return n
@@ -131,9 +126,6 @@ func (s *shelf) setOpen(key string) {
 	}
 	s.set(openKey, key)
 }
-
-func (s *shelf) device() string         { units, _ := s.get(deviceKey); return units }
-func (s *shelf) setDevice(units string) { s.set(deviceKey, units) }
 
 // lastCleared returns what a plan was before it was cleared, and the plan's key.
 func (s *shelf) lastCleared() (was calc.Sheet, key string, ok bool) {

@@ -70,6 +70,8 @@ func (d Day) Week() (year, week int) {
 }
 
 // Quotient divides by a number over 0, down also below 0.
+//
+//go:noinline
 func Quotient(n, by int) int {
 	q := n / by
 	if n%by < 0 {
@@ -80,7 +82,7 @@ func Quotient(n, by int) int {
 
 // civil reads a date of the years 1970 to 9998, 2026-11-25 (ISO 8601), or a time of the day, 07:30 or 07:30:15, as the boxes of a page write
 // them, and leaves nothing.
-func (p *parser) civil() (float64, error) {
+func (p *parser) civil(r *Reading) {
 	mark, wrong := byte('-'), ErrDay
 	if p.kind.Style == StyleClock {
 		mark, wrong = ':', ErrClock
@@ -104,11 +106,13 @@ func (p *parser) civil() (float64, error) {
 	if digits > 0 && mark == '-' && part == 2 && n[0] >= 1970 && n[0] < 9999 {
 		date := Date{n[0], n[1], n[2]}
 		if d := date.Days(); d.Date() == date { // the 30th of February is another day
-			return float64(d), nil
+			r.SI = float64(d)
+			return
 		}
 	}
 	if digits > 0 && mark == ':' && part > 0 && n[0] < 24 && n[1] < 60 && n[2] < 60 {
-		return float64(n[0]*3600 + n[1]*60 + n[2]), nil
+		r.SI = float64(n[0]*3600 + n[1]*60 + n[2])
+		return
 	}
-	return 0, p.fail(0, p.i, wrong)
+	p.fail(0, p.i, wrong)
 }

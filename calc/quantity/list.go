@@ -26,38 +26,32 @@ const (
 // pieces are passed over.
 func ParseList(k *Kind, text, unit string) ([]Item, error) {
 	p := parser{kind: k, s: text, list: true}
-	items, err := p.items(unit)
-	if err != nil {
-		return nil, p.wrap(err)
+	items := p.items(unit)
+	if p.err != nil {
+		return nil, p.wrong()
 	}
 	return items, nil
 }
 
-func (p *parser) items(unit string) ([]Item, error) {
-	u, err := p.unit(unit)
-	if err != nil {
-		return nil, err
-	}
-	var items []Item
-	for {
+func (p *parser) items(unit string) (items []Item) {
+	u := p.unit(unit)
+	for p.err == nil {
 		p.separators()
 		if p.i == len(p.s) {
+			if len(items) == 0 {
+				p.err = ErrEmpty
+			}
 			break
 		}
 		start := p.i
-		it, err := p.item(u)
-		if err != nil {
-			return nil, err
-		}
+		it := Item{Count: 1}
+		p.item(&it, u)
 		if len(items) == mostItems {
-			return nil, p.fail(start, p.i, ErrMany)
+			p.fail(start, p.i, ErrMany)
 		}
 		items = append(items, it)
 	}
-	if len(items) == 0 {
-		return nil, ErrEmpty
-	}
-	return items, nil
+	return items
 }
 
 // separators skips what parts two pieces, several times over.
@@ -71,13 +65,11 @@ func (p *parser) separators() {
 	}
 }
 
-func (p *parser) item(u *Unit) (Item, error) {
+func (p *parser) item(it *Item, u *Unit) {
 	start := p.i
 	r := Reading{Unit: u}
-	if err := p.amount(&r); err != nil {
-		return Item{}, err
-	}
-	it := Item{Each: r.SI, Count: 1}
+	p.amount(&r)
+	it.Each = r.SI
 	p.space()
 	if i := p.times(p.i); i > 0 {
 		from := p.i
@@ -88,7 +80,7 @@ func (p *parser) item(u *Unit) (Item, error) {
 			_, p.i, _ = p.whole(end + 1)
 		}
 		if !ok || n < 1 || n > mostPieces {
-			return Item{}, p.fail(from, p.i, ErrPieces)
+			p.fail(from, p.i, ErrPieces)
 		}
 		it.Count = n
 		p.space()
@@ -99,16 +91,15 @@ func (p *parser) item(u *Unit) (Item, error) {
 			p.i += n
 		case r == ';', isLine(r):
 		default:
-			return Item{}, p.fail(start, p.endOfItem(), ErrItem)
+			p.fail(start, p.endOfItem(), ErrItem)
 		}
 	}
 	if !(it.Each > 0) {
-		return Item{}, p.fail(start, p.i, ErrItem)
+		p.fail(start, p.i, ErrItem)
 	}
 	if math.IsInf(it.Each, 0) {
-		return Item{}, p.fail(start, p.i, ErrNotFinite)
+		p.fail(start, p.i, ErrNotFinite)
 	}
-	return it, nil
 }
 
 // endOfItem is where the next separator that is one beyond doubt stands.

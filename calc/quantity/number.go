@@ -5,23 +5,25 @@ import (
 	"unicode/utf8"
 )
 
-// parser reads one text from left to right.
+// parser reads one text from left to right. It holds the first thing that is wrong with it, and what is read after that counts for nothing.
 type parser struct {
 	kind  *Kind
 	s     string
 	i     int    // where it has got to
 	list  bool   // in a list a comma may end a number, and thousands are not grouped
-	part  string // what an error is about
+	err   error  // the first
+	part  string // what it is about
 	other string // the text in its other reading
 	cut   int    // bytes that other is shorter than s
 }
 
-// fail remembers the part of the text that is wrong.
+// fail says that a part of the text is wrong, unless something before it was.
 //
 //go:noinline
-func (p *parser) fail(from, to int, err error) error {
-	p.part = Trim(p.s[from:to])
-	return err
+func (p *parser) fail(from, to int, err error) {
+	if p.err == nil {
+		p.err, p.part = err, Trim(p.s[from:to])
+	}
 }
 
 // word is the end of the run of characters without a space at i.
@@ -49,6 +51,7 @@ func (p *parser) space() {
 	}
 }
 
+//go:noinline
 func isLine(r rune) bool { return r == '\n' || r == '\r' || r == '\v' || r == '\f' }
 
 // startsNumber says whether an unsigned number is written at i.
@@ -79,9 +82,9 @@ type body struct {
 
 // scan finds the end of the digits at i and which of their marks is the
 // decimal one.
-func (p *parser) scan(i int) body {
+func (p *parser) scan(i int, b *body) {
 	start := i
-	b := body{mark: -1}
+	b.mark = -1
 	points, commas := 0, 0
 	threes := true // every group between the first and the last has 3 digits
 	segment, run, digits := 0, 0, 0
@@ -139,7 +142,6 @@ scan:
 	default:
 		b.valid = thousands && b.after == 3
 	}
-	return b
 }
 
 // isGroup says whether thousands may be grouped by r.
@@ -163,41 +165,51 @@ func (p *parser) thousand(i int) bool {
 	return !isDigit(r) && !isSlash(r)
 }
 
+//go:noinline
 func isSlash(r rune) bool { return r == '/' || r == '\u2044' || r == '\u2215' }
 
 // number reads a number: a sign if allowed, digits with their marks, then an
 // exponent or a fraction. It leaves the parser behind it.
-func (p *parser) number(signed bool) (float64, error) {
-	start := p.i
-	negative := false
+func (p *parser) number(signed bool) float64 {
+	start, negative := p.i, false
 	if signed {
-		switch r, n := p.peek(p.i); r {
-		case '-', minus:
-			negative = true
-			p.i += n
-		case '+':
-			p.i += n
-		}
+		negative, p.i = p.sign(p.i)
 	}
-	x, err := p.unsigned(start)
+	x := p.unsigned(start)
 	if negative {
 		x = -x
 	}
-	return x, err
+	return x
 }
 
-func (p *parser) unsigned(start int) (float64, error) {
+// sign reads a sign, if one is written at i: whether it is a minus, and where it ends.
+//
+//go:noinline
+func (p *parser) sign(i int) (negative bool, end int) {
+	switch r, n := p.peek(i); r {
+	case '-', minus:
+		return true, i + n
+	case '+':
+		return false, i + n
+	}
+	return false, i
+}
+
+func (p *parser) unsigned(start int) float64 {
 	if x, n := vulgar(p.s, p.i); n > 0 {
 		p.i += n
-		return x, nil
+		return x
 	}
 	from := p.i
 	if !p.startsNumber(from) {
-		return 0, p.fail(start, max(p.word(start), from), ErrNumber)
+		p.fail(start, max(p.word(start), from), ErrNumber)
+		return 0
 	}
-	b := p.scan(from)
+	var b body
+	p.scan(from, &b)
 	if !b.valid {
-		return 0, p.fail(start, b.end, ErrNumber)
+		p.fail(start, b.end, ErrNumber)
+		return 0
 	}
 	digits, power := uint64(0), 0
 	for i := from; i < b.end; i++ {
@@ -216,25 +228,34 @@ func (p *parser) unsigned(start int) (float64, error) {
 	}
 	p.i = b.end
 	e, exponent := p.exponent()
-	if b.marks == 0 && !exponent {
-		if x, ok, err := p.fraction(start, from, b); ok || err != nil {
-			return x, err
+	whole := b.marks == 0 && !exponent
+	if whole {
+		// The upper half of 1/4; with plies a slash says how many plies there are.
+		if r, n := p.peek(p.i); !p.kind.Plies && !b.grouped && isSlash(r) && nextDigit(p.s, p.i+n) {
+			x, end, ok := p.quotient(from)
+			p.i = end
+			if !ok {
+				p.fail(start, end, ErrNumber)
+			}
+			return x
 		}
 	}
 	x := tenfold(float64(digits), power+e)
 	if math.IsInf(x, 0) {
-		return 0, p.fail(start, p.i, ErrNotFinite)
+		p.fail(start, p.i, ErrNotFinite)
 	}
 	if b.marks == 1 && b.after == 3 && b.first > 0 && b.first <= 3 && p.s[from] != '0' && !exponent && !b.grouped {
 		p.without(b.mark)
 	}
-	if b.marks == 0 && !exponent {
+	if whole {
 		x += p.mixed()
 	}
-	return x, nil
+	return x
 }
 
 // without takes the mark at i out of the other reading.
+//
+//go:noinline
 func (p *parser) without(i int) {
 	if p.cut == 0 {
 		p.other = p.s
@@ -274,15 +295,7 @@ func (p *parser) exponent() (e int, ok bool) {
 	if i >= len(p.s) || p.s[i]|0x20 != 'e' {
 		return 0, false
 	}
-	i++
-	negative := false
-	switch r, n := p.peek(i); r {
-	case '-', minus:
-		negative = true
-		i += n
-	case '+':
-		i += n
-	}
+	negative, i := p.sign(i + 1)
 	if !nextDigit(p.s, i) {
 		return 0, false
 	}
@@ -298,21 +311,6 @@ func (p *parser) exponent() (e int, ok bool) {
 
 // mostExponent is what stands for any exponent beyond it.
 const mostExponent = 1e5
-
-// fraction reads what follows the slash of 1/4, if the digits just read are
-// its upper half. With plies a slash says how many plies there are.
-func (p *parser) fraction(start, from int, b body) (float64, bool, error) {
-	r, n := p.peek(p.i)
-	if p.kind.Plies || b.grouped || !isSlash(r) || !nextDigit(p.s, p.i+n) {
-		return 0, false, nil
-	}
-	x, end, ok := p.quotient(from)
-	p.i = end
-	if !ok {
-		return 0, false, p.fail(start, end, ErrNumber)
-	}
-	return x, true, nil
-}
 
 // quotient reads digits, a slash and digits at i, at most 6 of each, the lower
 // half over 0.

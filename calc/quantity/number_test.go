@@ -40,11 +40,9 @@ func TestDigits(t *testing.T) {
 // number reads a text that is one number.
 func (k *Kind) number(text string) (float64, error) {
 	p := parser{kind: k, s: text}
-	x, err := p.number(true)
-	if err == nil {
-		err = p.done()
-	}
-	return x, err
+	x := p.number(true)
+	p.done()
+	return x, p.err
 }
 
 func TestTrim(t *testing.T) {

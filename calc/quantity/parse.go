@@ -25,6 +25,8 @@ var (
 
 // ParseError says which part of a text can't be read, and why.
 type ParseError struct {
+	_ [0]func() // these are not compared
+
 	Kind *Kind
 	Text string // the whole text
 	Part string // the part that is wrong
@@ -59,16 +61,15 @@ type Reading struct {
 // Plies multiply the linear density in every unit. Filaments say nothing of it
 // (ISO 1139) and are passed over.
 func (k *Kind) Parse(text, unit string) (Reading, error) {
+	var r Reading
 	p := parser{kind: k, s: text}
-	r, err := p.reading(unit)
-	if err == nil {
-		r.SI += 0 // no negative zero
-		if n := r.Unit.FromSI(r.SI); math.IsNaN(n) || math.IsInf(n, 0) || math.IsInf(r.SI, 0) {
-			err = p.fail(0, len(text), ErrNotFinite)
-		}
+	p.reading(&r, unit)
+	r.SI += 0 // no negative zero
+	if n := r.Unit.FromSI(r.SI); math.IsNaN(n) || math.IsInf(n, 0) || math.IsInf(r.SI, 0) {
+		p.fail(0, len(text), ErrNotFinite)
 	}
-	if err != nil {
-		return Reading{SI: NaN}, p.wrap(err)
+	if p.err != nil {
+		return Reading{SI: NaN}, p.wrong()
 	}
 	if p.other != "" {
 		if _, err := k.Parse(p.other, unit); err == nil {
@@ -78,120 +79,106 @@ func (k *Kind) Parse(text, unit string) (Reading, error) {
 	return r, nil
 }
 
-// wrap is the error with its text, and with the part, at worst all of it.
-func (p *parser) wrap(err error) error {
+// wrong is the error with its text, and with the part, at worst all of it.
+//
+//go:noinline
+func (p *parser) wrong() error {
 	if p.part == "" {
-		_ = p.fail(0, len(p.s), err)
+		p.part = Trim(p.s)
 	}
-	return &ParseError{Kind: p.kind, Text: p.s, Part: p.part, Err: err}
+	return &ParseError{Kind: p.kind, Text: p.s, Part: p.part, Err: p.err}
 }
 
-func (p *parser) reading(unit string) (r Reading, err error) {
+func (p *parser) reading(r *Reading, unit string) {
 	p.space()
 	if p.i == len(p.s) {
-		return r, ErrEmpty
+		p.err = ErrEmpty
+		return
 	}
 	switch p.kind.Style {
 	case StyleRatio:
-		r.SI, r.Unit, err = p.ratio()
+		p.ratio(r)
 	case StyleCount:
-		r.SI, err = p.count()
+		p.count(r)
 	case StyleDay, StyleClock:
-		r.SI, err = p.civil()
+		p.civil(r)
 	case StylePlain, StylePercent, StyleShare:
-		if r.Unit, err = p.unit(unit); err != nil {
-			return r, err
+		if r.Unit = p.unit(unit); r.Unit == nil {
+			return
 		}
 		if p.kind.Plies {
-			err = p.titre(&r)
+			p.titre(r)
 		} else {
-			err = p.amount(&r)
+			p.amount(r)
 		}
-		if p.kind.Style == StyleShare && err == nil {
-			share(&r)
+		if p.kind.Style == StyleShare {
+			share(r)
 		}
 	default:
-		err = p.fail(0, len(p.s), ErrNumber)
+		p.fail(0, len(p.s), ErrNumber)
 	}
-	if err != nil {
-		return r, err
+	p.done()
+}
+
+// done says whether only spaces are left.
+func (p *parser) done() {
+	p.space()
+	if p.i < len(p.s) {
+		p.fail(p.i, len(p.s), ErrTrailing)
 	}
-	return r, p.done()
 }
 
 // unit is the default unit.
-func (p *parser) unit(symbol string) (*Unit, error) {
+func (p *parser) unit(symbol string) *Unit {
 	u := p.kind.Default()
 	if symbol != "" {
 		u = p.kind.Unit(symbol)
 	}
 	if u == nil {
-		p.part = symbol
-		return nil, ErrUnit
+		p.err, p.part = ErrUnit, symbol
 	}
-	return u, nil
+	return u
 }
 
-// done says whether only spaces are left.
-func (p *parser) done() error {
-	p.space()
-	if p.i < len(p.s) {
-		return p.fail(p.i, len(p.s), ErrTrailing)
-	}
-	return nil
-}
-
-func (p *parser) count() (float64, error) {
+func (p *parser) count(r *Reading) {
 	start := p.i
-	x, err := p.number(true)
-	if err == nil && x != math.Trunc(x) {
-		err = p.fail(start, p.i, ErrWhole)
+	r.SI = p.number(true)
+	if r.SI != math.Trunc(r.SI) {
+		p.fail(start, p.i, ErrWhole)
 	}
-	return x, err
 }
 
 // amount reads a number with its unit, and more of them in falling units. r
 // comes with the default unit.
-func (p *parser) amount(r *Reading) error {
+func (p *parser) amount(r *Reading) {
 	start := p.i
-	n, err := p.number(true)
-	if err != nil {
-		return err
-	}
+	n := p.number(true)
 	u := p.first(r.Unit)
 	clock := u != nil
 	if !clock {
-		if u, err = p.typed(); err != nil {
-			return err
-		}
+		u = p.typed()
 	}
 	if u == nil {
 		r.Bare = r.Unit.Symbol != ""
 		r.SI = r.Unit.ToSI(n)
-		return nil
+		return
 	}
 	r.SI, r.Unit = u.ToSI(n), u
-	sign, _ := p.peek(start)
-	negative := sign == '-' || sign == minus
-	for !u.Inverse && u.Offset == 0 {
+	negative, _ := p.sign(start)
+	for p.err == nil && !u.Inverse && u.Offset == 0 {
 		unitEnd := p.i
 		p.space()
 		if clock && p.i < len(p.s) && p.s[p.i] == ':' {
 			p.i++
 		} else if clock || !p.startsNumber(p.i) {
-			return nil
+			return
 		}
 		from := p.i
-		n, err := p.number(false)
-		if err == nil && clock && n >= 60 {
-			err = p.fail(0, len(p.s), ErrClock)
-		}
-		u = nil
-		if err == nil && !clock {
-			u, err = p.typed()
-		}
-		if err != nil {
-			return err
+		n := p.number(false)
+		if u = nil; !clock {
+			u = p.typed()
+		} else if n >= 60 {
+			p.fail(0, len(p.s), ErrClock)
 		}
 		if u == nil {
 			u = p.kind.below(r.Unit)
@@ -201,44 +188,52 @@ func (p *parser) amount(r *Reading) error {
 			for from > 0 && p.s[from-1] != ' ' && !isDigit(rune(p.s[from-1])) {
 				from--
 			}
-			return p.fail(from, p.word(from), ErrUnit)
+			p.fail(from, p.word(from), ErrUnit)
+			return
 		}
 		if u == nil || u.Offset != 0 || u.Factor >= r.Unit.Factor {
-			return p.fail(from, p.word(p.i), ErrTrailing)
+			p.fail(from, p.word(p.i), ErrTrailing)
+			return
 		}
 		if negative {
 			n = -n
 		}
 		r.SI, r.Unit = r.SI+u.ToSI(n), u
 	}
-	return nil
 }
 
 // typed reads a unit behind a number, nil if none is written there. A word
 // that is no unit is an error, if the kind has units to choose from.
-func (p *parser) typed() (*Unit, error) {
+func (p *parser) typed() *Unit {
 	number := p.i
 	p.space()
 	if p.i == len(p.s) {
-		return nil, nil
+		return nil
 	}
 	r, _ := p.peek(p.i)
 	if !isQuote(r) || p.i == number {
-		if u, end := p.kind.match(p.s, p.i); u != nil {
-			p.i = end
-			return u, nil
+		if u := p.match(p.kind); u != nil {
+			return u
 		}
 	}
-	if p.times(p.i) > 0 || isSpace(r) {
-		return nil, nil
+	if p.times(p.i) == 0 && !isSpace(r) && (isLetter(r) || isQuote(r) || r == '%' || r == '°' || r >= utf8.RuneSelf) {
+		p.fail(p.i, p.word(p.i), ErrUnit)
 	}
-	if isLetter(r) || isQuote(r) || r == '%' || r == '°' || r >= utf8.RuneSelf {
-		return nil, p.fail(p.i, p.word(p.i), ErrUnit)
-	}
-	return nil, nil
+	return nil
+}
+
+// match reads a unit of a kind, nil if none is written here.
+//
+//go:noinline
+func (p *parser) match(k *Kind) *Unit {
+	u, end := k.match(p.s, p.i)
+	p.i = end
+	return u
 }
 
 // isQuote: the signs of feet and inches, which stand right behind a number.
+//
+//go:noinline
 func isQuote(r rune) bool {
 	switch r {
 	case '"', '″', '”', '\'', '′', '’':
@@ -265,77 +260,63 @@ func (p *parser) times(i int) int {
 }
 
 // titre reads a linear density or a count with its plies.
-func (p *parser) titre(r *Reading) error {
-	r.Bare = true
-	if u, end := p.kind.match(p.s, p.i); u != nil { // Ne 40/2
-		r.Unit, r.Bare = u, false
-		p.i = end
+func (p *parser) titre(r *Reading) {
+	if u := p.match(p.kind); u != nil { // Ne 40/2
+		r.Unit = u
 		p.space()
+	} else {
+		r.Bare = true
 	}
-	n, err := p.number(true)
-	if err != nil {
-		return err
-	}
+	n := p.number(true)
 	plies := 0.0
 	p.space()
 	if i := p.times(p.i); i > 0 { // 470x2 or 2x470
 		from := p.i
 		p.i = i
-		m, err := p.number(false)
-		if err != nil {
-			return err
+		plies = p.number(false)
+		// The plies are the one that is whole, of two the smaller.
+		wholeN, whole := n == math.Trunc(n), plies == math.Trunc(plies)
+		if wholeN && (!whole || n < plies) {
+			n, plies = plies, n
 		}
-		if n, plies, err = p.which(from, n, m); err != nil {
-			return err
+		if !wholeN && !whole || plies < 1 || plies > mostPlies {
+			p.fail(from, p.i, ErrPlies)
 		}
-	} else if err := p.plies(&plies); err != nil { // 470/2
-		return err
+	} else { // 470/2
+		p.plies(&plies)
 	}
 	if r.Bare {
-		u, err := p.typedTitre()
-		if err != nil {
-			return err
-		}
-		if u != nil {
-			r.Unit, r.Bare = u, false
+		// Filaments and plies may stand where the unit would.
+		if p.space(); p.filament() == 0 {
+			if u := p.typed(); u != nil {
+				r.Unit, r.Bare = u, false
+			}
 		}
 	}
-	p.filaments()
-	if err := p.plies(&plies); err != nil {
-		return err
+	p.space()
+	if i := p.filament(); i > 0 {
+		_, p.i, _ = p.whole(i)
 	}
+	p.plies(&plies)
 	if plies == 0 {
 		plies = 1
 	}
 	if r.Unit.Inverse {
-		r.SI = r.Unit.ToSI(n / plies)
+		n /= plies
 	} else {
-		r.SI = r.Unit.ToSI(n * plies)
+		n *= plies
 	}
-	return nil
+	r.SI = r.Unit.ToSI(n)
 }
 
-// typedTitre is typed, but filaments and plies may stand where the unit would.
-func (p *parser) typedTitre() (*Unit, error) {
-	p.space()
-	if r, _ := p.peek(p.i); lower(r) == 'f' && nextDigit(p.s, skipSpace(p.s, p.i+1)) {
-		return nil, nil
+// filament is where the digits of f34 start if it is written here, else 0.
+func (p *parser) filament() int {
+	if r, _ := p.peek(p.i); lower(r) == 'f' {
+		if i := skipSpace(p.s, p.i+1); nextDigit(p.s, i) {
+			return i
+		}
 	}
-	return p.typed()
-}
-
-// which says which of a x b is the plies, the other being the number: the one
-// that is whole, of two the smaller.
-func (p *parser) which(from int, a, b float64) (n, plies float64, err error) {
-	wholeA, wholeB := a == math.Trunc(a), b == math.Trunc(b)
-	n, plies = a, b
-	if wholeA && (!wholeB || a < b) {
-		n, plies = b, a
-	}
-	if !wholeA && !wholeB || plies < 1 || plies > mostPlies {
-		return 0, 0, p.fail(from, p.i, ErrPlies)
-	}
-	return n, plies, nil
+	return 0
 }
 
 // The most plies that are read, and the most behind a slash: a larger number
@@ -345,31 +326,15 @@ const (
 	mostSlashPlies = 12
 )
 
-// filaments passes over f34.
-func (p *parser) filaments() {
-	p.space()
-	if r, _ := p.peek(p.i); lower(r) != 'f' {
-		return
-	}
-	i := skipSpace(p.s, p.i+1)
-	if !nextDigit(p.s, i) {
-		return
-	}
-	for nextDigit(p.s, i) {
-		i++
-	}
-	p.i = i
-}
-
 // plies reads x2, /2, 2-ply or 2 ply, if one of them is written here.
-func (p *parser) plies(plies *float64) error {
+func (p *parser) plies(plies *float64) {
 	p.space()
 	from, most := p.i, mostPlies
 	i := p.times(from)
 	if r, n := p.peek(from); isSlash(r) {
 		i, most = skipSpace(p.s, from+n), mostSlashPlies
 		if !nextDigit(p.s, i) {
-			return nil
+			return
 		}
 	}
 	bare := i == 0
@@ -379,20 +344,19 @@ func (p *parser) plies(plies *float64) error {
 	x, end, ok := p.whole(i)
 	if bare {
 		if end == i {
-			return nil
+			return
 		}
 		if end = p.plyWord(end); end == 0 {
-			return nil
+			return
 		}
 	} else if end+1 < len(p.s) && (p.s[end] == '.' || p.s[end] == ',') && nextDigit(p.s, end+1) {
 		_, end, _ = p.whole(end + 1)
 		ok = false
 	}
 	if !ok || x < 1 || x > most || *plies != 0 {
-		return p.fail(from, end, ErrPlies)
+		p.fail(from, end, ErrPlies)
 	}
 	*plies, p.i = float64(x), end
-	return nil
 }
 
 // plyWord is the end of -ply or ply at i, 0 if it is not there.

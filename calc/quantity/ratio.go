@@ -3,35 +3,26 @@ package quantity
 // ratio reads how much longer the precursor is than its coil, over 1. Of a:b,
 // a : b and a to b the larger is the precursor; a bare number or a percent
 // under 1 is the coil over the precursor.
-func (p *parser) ratio() (float64, *Unit, error) {
+func (p *parser) ratio(r *Reading) {
 	start := p.i
-	a, err := p.number(true)
-	if err != nil {
-		return 0, nil, err
-	}
-	b := 1.0
-	var u *Unit
+	a, b := p.number(true), 1.0
 	p.space()
 	if i := p.colon(); i > 0 {
 		p.i = skipSpace(p.s, i)
-		if b, err = p.number(true); err != nil {
-			return 0, nil, err
-		}
-	} else if v, end := KindFraction.match(p.s, p.i); v != nil {
-		u, p.i = v, end
-		a = v.ToSI(a)
+		b = p.number(true)
+	} else if r.Unit = p.match(KindFraction); r.Unit != nil {
+		a = r.Unit.ToSI(a)
 	}
 	if !(a > 0 && b > 0) {
-		return 0, nil, p.fail(start, p.i, ErrNumber)
+		p.fail(start, p.i, ErrNumber)
 	}
 	if a < b {
 		a, b = b, a
 	}
-	x := a / b
-	if x == 1 {
-		return 0, nil, p.fail(start, p.i, ErrOne)
+	r.SI = a / b
+	if r.SI == 1 {
+		p.fail(start, p.i, ErrOne)
 	}
-	return x, u, nil
 }
 
 // colon is the end of : or to, 0 if neither is written here.

@@ -30,6 +30,8 @@ func (r Ref) SI() float64 {
 }
 
 // SetSI sets the quantity to a value in SI.
+//
+//go:noinline
 func (r Ref) SetSI(x float64) {
 	switch r.kind.Style {
 	case StyleWord:

@@ -199,24 +199,30 @@ var ratioDoubtUnits = []Unit{
 // if there is none. The letters as typed are tried first, then without regard
 // to case, if that leaves one unit.
 func (k *Kind) match(s string, i int) (*Unit, int) {
+	first := byte(0) // letter of what is written, where it tells
+	if i < len(s) && s[i] < utf8.RuneSelf && s[i] != '^' {
+		first = s[i] | 0x20
+	}
 	for _, fold := range [...]bool{false, true} {
 		var found *Unit
 		end, doubt := i, false
-		try := func(u *Unit, name string, symbol bool) {
-			e := matchName(s, i, name, fold, symbol)
-			switch {
-			case e <= i || e < end || !edge(s, e):
-			case e > end:
-				found, end, doubt = u, e, false
-			case found != u:
-				doubt = true
-			}
-		}
 		for n := range k.Units {
 			u := &k.Units[n]
-			try(u, u.Symbol, true)
-			for _, a := range u.Aliases {
-				try(u, a, false)
+			name := u.Symbol
+			for a := -1; ; name = u.Aliases[a] {
+				if name != "" && (first == 0 || name[0]|0x20 == first || name[0] >= utf8.RuneSelf) { // most names end here
+					e := matchName(s, i, name, fold, a < 0)
+					switch {
+					case e <= i || e < end || !edge(s, e):
+					case e > end:
+						found, end, doubt = u, e, false
+					case found != u:
+						doubt = true
+					}
+				}
+				if a++; a == len(u.Aliases) {
+					break
+				}
 			}
 		}
 		if found != nil && !doubt {
@@ -231,9 +237,6 @@ func (k *Kind) match(s string, i int) (*Unit, int) {
 // whose leading m alone differs in case is another size, not another
 // spelling: MN is not mN.
 func matchName(s string, i int, name string, fold, symbol bool) int {
-	if i < len(s) && s[i] < utf8.RuneSelf && name != "" && name[0] < utf8.RuneSelf && s[i] != '^' && lower(rune(s[i])) != lower(rune(name[0])) {
-		return -1 // most names end here
-	}
 	differ, lead, second := 0, false, rune(0)
 	for j := 0; j < len(name); {
 		want, n := letter(name[j:])
@@ -328,7 +331,7 @@ func Trim(text string) string {
 	for i := 0; i < len(text); {
 		r, n := utf8.DecodeRuneInString(text[i:])
 		i += n
-		if !isSpace(r) {
+		if r > ' ' && r < utf8.RuneSelf || !isSpace(r) {
 			end = i
 		}
 	}
@@ -338,7 +341,7 @@ func Trim(text string) string {
 func skipSpace(s string, i int) int {
 	for i < len(s) {
 		r, n := utf8.DecodeRuneInString(s[i:])
-		if !isSpace(r) {
+		if r > ' ' && r < utf8.RuneSelf || !isSpace(r) {
 			break
 		}
 		i += n
@@ -357,12 +360,16 @@ func lower(r rune) rune {
 	return r
 }
 
-func isDigit(r rune) bool  { return r >= '0' && r <= '9' }
+func isDigit(r rune) bool { return r >= '0' && r <= '9' }
+
+//go:noinline
 func isLetter(r rune) bool { return lower(r) >= 'a' && lower(r) <= 'z' }
 
 func isTimes(r rune) bool { return r == 'x' || r == 'X' || r == '×' || r == '*' }
 
 // isSpace: the common spaces, with the ones that typesetting puts into numbers.
+//
+//go:noinline
 func isSpace(r rune) bool {
 	switch r {
 	case ' ', '\t', '\n', '\r', '\v', '\f', '\u00a0', '\u2007', '\u2009', '\u200a', '\u202f':

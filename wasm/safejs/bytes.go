@@ -11,17 +11,19 @@ import (
 // CopyBytesToGo copies bytes from src to dst.
 // Returns the number of bytes copied, which is the minimum of the lengths of src and dst.
 // Returns an error if src is not an Uint8Array or Uint8ClampedArray.
-func CopyBytesToGo(dst []byte, src Value) (int, error) {
-	return catch.Try(func() int {
-		return js.CopyBytesToGo(dst, src.jsValue)
+func CopyBytesToGo(dst []byte, src Value) (result int, err error) {
+	err = catch.Try(func() {
+		result = js.CopyBytesToGo(dst, src.jsValue)
 	})
+	return
 }
 
 // CopyBytesToJS copies bytes from src to dst.
 // Returns the number of bytes copied, which is the minimum of the lengths of src and dst.
 // Returns an error if dst is not an Uint8Array or Uint8ClampedArray.
-func CopyBytesToJS(dst Value, src []byte) (int, error) {
-	return catch.Try(func() int {
-		return js.CopyBytesToJS(dst.jsValue, src)
+func CopyBytesToJS(dst Value, src []byte) (result int, err error) {
+	err = catch.Try(func() {
+		result = js.CopyBytesToJS(dst.jsValue, src)
 	})
+	return
 }

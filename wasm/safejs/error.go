@@ -14,8 +14,10 @@ type Error struct {
 }
 
 // Error implements the error interface.
-func (e Error) Error() string {
-	errStr, err := catch.Try(e.err.Error)
+func (e Error) Error() (errStr string) {
+	err := catch.Try(func() {
+		errStr = e.err.Error()
+	})
 	if err != nil {
 		return "failed generating error message: " + err.Error()
 	}

@@ -21,14 +21,15 @@ func FuncOf(fn func(this Value, args []Value) any) (Func, error) {
 	}, err
 }
 
-func toJSFunc(fn func(this Value, args []Value) any) (js.Func, error) {
+func toJSFunc(fn func(this Value, args []Value) any) (result js.Func, err error) {
 	jsFunc := func(this js.Value, args []js.Value) any {
 		result := fn(Safe(this), toValues(args))
 		return toJSValue(result)
 	}
-	return catch.Try(func() js.Func {
-		return js.FuncOf(jsFunc)
+	err = catch.Try(func() {
+		result = js.FuncOf(jsFunc)
 	})
+	return
 }
 
 // Release frees up resources allocated for the function. The function must not be invoked after calling Release.

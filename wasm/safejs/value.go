@@ -76,31 +76,35 @@ func toValues(args []js.Value) []Value {
 }
 
 // ValueOf returns value as a JavaScript value. See [js.ValueOf] for details.
-func ValueOf(value any) (Value, error) {
-	jsValue, err := catch.Try(func() js.Value {
-		return js.ValueOf(value)
+func ValueOf(value any) (result Value, err error) {
+	err = catch.Try(func() {
+		result = Safe(js.ValueOf(value))
 	})
-	return Safe(jsValue), err
+	return
 }
 
 // Bool attempts to convert this value into a boolean, otherwise returns an error.
-func (v Value) Bool() (bool, error) {
-	return catch.Try(v.jsValue.Bool)
+func (v Value) Bool() (result bool, err error) {
+	err = catch.Try(func() {
+		result = v.jsValue.Bool()
+	})
+	return
 }
 
 // Call does a JavaScript call to the method m of value v with the given arguments.
 // The arguments are mapped to JavaScript values according to the ValueOf function.
 // Returns an error if v has no method m, the arguments failed to map to JavaScript values, or the function throws an error.
-func (v Value) Call(m string, args ...any) (Value, error) {
+func (v Value) Call(m string, args ...any) (result Value, err error) {
 	args = toJSValues(args)
-	return catch.Try(func() Value {
-		return Safe(v.jsValue.Call(m, args...))
+	err = catch.Try(func() {
+		result = Safe(v.jsValue.Call(m, args...))
 	})
+	return
 }
 
 // Delete deletes the JavaScript property p of value v. Returns an error if v is not a JavaScript object.
 func (v Value) Delete(p string) error {
-	return catch.TrySideEffect(func() {
+	return catch.Try(func() {
 		v.jsValue.Delete(p)
 	})
 }
@@ -111,27 +115,32 @@ func (v Value) Equal(w Value) bool {
 }
 
 // Float returns the value v as a float64. Returns an error if v is not a JavaScript number.
-func (v Value) Float() (float64, error) {
-	return catch.Try(v.jsValue.Float)
+func (v Value) Float() (result float64, err error) {
+	err = catch.Try(func() {
+		result = v.jsValue.Float()
+	})
+	return
 }
 
 // Get returns the JavaScript property p of value v. Returns an error if v is not a JavaScript object.
-func (v Value) Get(p string) (Value, error) {
-	return catch.Try(func() Value {
-		return Safe(v.jsValue.Get(p))
+func (v Value) Get(p string) (result Value, err error) {
+	err = catch.Try(func() {
+		result = Safe(v.jsValue.Get(p))
 	})
+	return
 }
 
 // Index returns JavaScript index i of value v. Returns an error if v is not a JavaScript object.
-func (v Value) Index(i int) (Value, error) {
-	return catch.Try(func() Value {
-		return Safe(v.jsValue.Index(i))
+func (v Value) Index(i int) (result Value, err error) {
+	err = catch.Try(func() {
+		result = Safe(v.jsValue.Index(i))
 	})
+	return
 }
 
 // InstanceOf reports whether v is an instance of type t according to JavaScript's instanceof operator.
 // Returns an error if v is not a constructable type.
-func (v Value) InstanceOf(t Value) (bool, error) {
+func (v Value) InstanceOf(t Value) (result bool, err error) {
 	// Type failures in JS throw "TypeError: Right-hand side of 'instanceof' is not an object"
 	// so catch those cases here.
 	//
@@ -145,24 +154,29 @@ func (v Value) InstanceOf(t Value) (bool, error) {
 	} else if prototype.Type() != TypeObject {
 		return false, errors.New("invalid constructor type for instanceof: " + prototype.Type().String())
 	}
-	return catch.Try(func() bool {
-		return v.jsValue.InstanceOf(t.jsValue)
+	err = catch.Try(func() {
+		result = v.jsValue.InstanceOf(t.jsValue)
 	})
+	return
 }
 
 // Int returns the value v truncated to an int. Returns an error if v is not a JavaScript number.
-func (v Value) Int() (int, error) {
-	return catch.Try(v.jsValue.Int)
+func (v Value) Int() (result int, err error) {
+	err = catch.Try(func() {
+		result = v.jsValue.Int()
+	})
+	return
 }
 
 // Invoke does a JavaScript call of the value v with the given arguments.
 // The arguments get mapped to JavaScript values according to the ValueOf function.
 // Returns an error if v is not a JavaScript function, the arguments failed to map to JavaScript values, or the function throws an error.
-func (v Value) Invoke(args ...any) (Value, error) {
+func (v Value) Invoke(args ...any) (result Value, err error) {
 	args = toJSValues(args)
-	return catch.Try(func() Value {
-		return Safe(v.jsValue.Invoke(args...))
+	err = catch.Try(func() {
+		result = Safe(v.jsValue.Invoke(args...))
 	})
+	return
 }
 
 // IsNaN reports whether v is the JavaScript value "NaN".
@@ -182,25 +196,29 @@ func (v Value) IsUndefined() bool {
 
 // Length returns the JavaScript property "length" of v.
 // Returns an error if v is not a JavaScript object.
-func (v Value) Length() (int, error) {
-	return catch.Try(v.jsValue.Length)
+func (v Value) Length() (result int, err error) {
+	err = catch.Try(func() {
+		result = v.jsValue.Length()
+	})
+	return
 }
 
 // New uses JavaScript's "new" operator with value v as constructor and the given arguments.
 // The arguments get mapped to JavaScript values according to the ValueOf function.
 // Returns an error if v is not a JavaScript function, the arguments failed to map to JavaScript values, or the constructor throws an error.
-func (v Value) New(args ...any) (Value, error) {
+func (v Value) New(args ...any) (result Value, err error) {
 	args = toJSValues(args)
-	return catch.Try(func() Value {
-		return Safe(v.jsValue.New(args...))
+	err = catch.Try(func() {
+		result = Safe(v.jsValue.New(args...))
 	})
+	return
 }
 
 // Set sets the JavaScript property p of value v to ValueOf(x).
 // Returns an error if v is not a JavaScript object or x failed to map to a JavaScript value.
 func (v Value) Set(p string, x any) error {
 	x = toJSValue(x)
-	return catch.TrySideEffect(func() {
+	return catch.Try(func() {
 		v.jsValue.Set(p, x)
 	})
 }
@@ -209,7 +227,7 @@ func (v Value) Set(p string, x any) error {
 // Returns an error if if v is not a JavaScript object or x failed to map to a JavaScript value.
 func (v Value) SetIndex(i int, x any) error {
 	x = toJSValue(x)
-	return catch.TrySideEffect(func() {
+	return catch.Try(func() {
 		v.jsValue.SetIndex(i, x)
 	})
 }
@@ -222,8 +240,11 @@ func (v Value) SetIndex(i int, x any) error {
 //
 // NOTE: [syscall/js] takes the stance that String is a special case due to Go's String method convention and avoids panicking.
 // However, js.String() can still fail in other ways so an error is returned anyway.
-func (v Value) String() (string, error) {
-	return catch.Try(v.jsValue.String)
+func (v Value) String() (result string, err error) {
+	err = catch.Try(func() {
+		result = v.jsValue.String()
+	})
+	return
 }
 
 // Truthy returns the JavaScript "truthiness" of the value v.
@@ -231,8 +252,11 @@ func (v Value) String() (string, error) {
 // See https://developer.mozilla.org/en-US/docs/Glossary/Truthy.
 //
 // Returns an error if v's type is invalid or if the value fails to load from the JavaScript runtime.
-func (v Value) Truthy() (bool, error) {
-	return catch.Try(v.jsValue.Truthy)
+func (v Value) Truthy() (result bool, err error) {
+	err = catch.Try(func() {
+		result = v.jsValue.Truthy()
+	})
+	return
 }
 
 // Type returns the JavaScript type of the value v.

@@ -8,15 +8,8 @@ import (
 	"syscall/js"
 )
 
-// Try runs fn and returns the result. If fn panicked, the panic value is returned as an error instead.
-func Try[Result any](fn func() Result) (result Result, err error) {
-	defer recoverErr(&err)
-	result = fn()
-	return
-}
-
-// TrySideEffect is like Try, but does not have a return value.
-func TrySideEffect(fn func()) (err error) {
+// Try runs fn. If fn panicked, the panic value is returned as an error.
+func Try(fn func()) (err error) {
 	defer recoverErr(&err)
 	fn()
 	return
