@@ -142,14 +142,6 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 	return steps, n
 }
 
-// IsCut reports whether the precursor is the given because the piece is coiled already: its length was measured, or its shape says the ratio.
-//
-//go:noinline
-func (st *State) IsCut() bool {
-	p := &st.Plan
-	return p.Given[LengthGroup].Has(CutPrecursor) && (known(p.Measured) || !p.Given[ShapeGroup].Has(CutRatio))
-}
-
 // Needs returns the field that must be given before the number id can be known; None when it is known, or when all that it is worked out from
 // is there and yet it has no value.
 func (st *State) Needs(id ID) ID {

@@ -159,11 +159,7 @@ func (a *app) left(h *happening) {
 	a.history.Pause()
 	if h.box(h.id) {
 		id := calc.Find(h.id)
-		shown, _ := calc.Detach(id, a.state.Text(id))
-		if h.text == "" && id.IsField() && a.state.Worked(id) {
-			shown = string(a.display.AppendNumber(nil, &a.state, id)) // emptied, it is worked out
-		}
-		if shown != "" && shown != h.text {
+		if shown, _ := calc.Detach(id, a.state.Text(id)); shown != "" && shown != h.text {
 			a.put(h.id, value, shown)
 		}
 	}

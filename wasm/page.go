@@ -147,10 +147,10 @@ func (a *app) early(h *happening, units bool) {
 			typed = key
 			take = !units
 		}
-		if take && units {
-			a.sheet = a.sheet.Type(id, h.text, h.unit)
-		} else if take {
-			a.state.Work(&a.sheet)
+		if take {
+			if !units {
+				a.state.Work(&a.sheet)
+			}
 			a.sheet = a.state.Type(a.sheet, id, h.text, h.unit)
 		}
 	}

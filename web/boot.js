@@ -15,6 +15,11 @@
   let typing; // the control whose input is being answered
   addEventListener("input", (event) => { typing = event.target; }, true); // also before the core is up
 
+  // A box that was emptied and yet has a number, which is worked out then, shows it when it is left.
+  addEventListener("focusout", ({ target }) => {
+    if (target.value === "" && document.documentElement.dataset.ready) target.value = target.kept ?? target.defaultValue ?? "";
+  }, true);
+
   function find(id) {
     let found = places.get(id);
     if (!found) {
@@ -49,7 +54,10 @@
         break;
       case "v":
         if (!("value" in element)) write(element, "t", value);
-        else if (element !== typing && element.value !== value) element.value = value;
+        else {
+          element.kept = value;
+          if (element !== typing && element.value !== value) element.value = value;
+        }
         break;
       case "c":
         element.value = value;

@@ -57,7 +57,7 @@ func (w *writer) box(id calc.ID) {
 // held appends what the box of a number holds, and returns the unit that stands beside it.
 func (w *writer) held(id calc.ID) (unit string) {
 	text := ""
-	u := w.BoxUnit(w.st, id)
+	u := w.boxUnit(id)
 	if w.st.Worked(id) {
 		w.alone(id, u)
 	} else {
@@ -132,8 +132,8 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 		return "worked", "mark.book"
 	case grouped:
 		mark = "mark.given"
-		if id == calc.CutPrecursor && st.IsCut() {
-			mark = "mark.cut"
+		if id == calc.CutPrecursor && (st.Worked(calc.CutRatio) || st.Text(calc.ClampMeasured) != "") {
+			mark = "mark.cut" // it is coiled already: its length was measured, or its shape says the ratio
 		}
 		state = "given"
 	default:
@@ -264,7 +264,7 @@ func (w *writer) likely(id calc.ID) {
 	}
 	usual := func(x float64) bool { return x >= f.Usual[0] && x <= f.Usual[1] }
 	x := w.st.SI(id)
-	u := w.BoxUnit(w.st, id)
+	u := w.boxUnit(id)
 	k := w.kind(id)
 	if own := k.Unit(f.Unit); own != u { // the unit stayed from a number before
 		if meant := own.ToSI(u.FromSI(x)); usual(meant) {

@@ -24,15 +24,20 @@ func (d *Display) Unit(st *calc.State, id calc.ID) *quantity.Unit {
 
 // BoxUnit returns the unit a number has in its box: the one chosen there or typed, and else Unit.
 func (d *Display) BoxUnit(st *calc.State, id calc.ID) *quantity.Unit {
-	if d.Units[id] != nil {
-		return d.Units[id]
+	w := writer{d, st, nil}
+	return w.boxUnit(id)
+}
+
+func (w *writer) boxUnit(id calc.ID) *quantity.Unit {
+	if w.Units[id] != nil {
+		return w.Units[id]
 	}
-	if id.IsField() && !st.Worked(id) {
-		if u := st.Value(id).Kind().Unit(st.Notices[id].Unit); u != nil {
+	if id.IsField() && !w.st.Worked(id) {
+		if u := w.kind(id).Unit(w.st.Notices[id].Unit); u != nil {
 			return u
 		}
 	}
-	return d.Unit(st, id)
+	return w.shownIn(id)
 }
 
 // shownIn is Unit of the state at hand.
@@ -43,7 +48,7 @@ func (w *writer) shownIn(id calc.ID) *quantity.Unit { return w.Unit(w.st, id) }
 // linear returns the unit in which a difference or a limit is shown at a box: that of the box, but for a count of length per mass, whose ± would
 // be another at either end.
 func (w *writer) linear(id calc.ID) *quantity.Unit {
-	u := w.BoxUnit(w.st, id)
+	u := w.boxUnit(id)
 	if u != nil && u.Inverse {
 		return w.kind(id).Default()
 	}
