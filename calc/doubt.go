@@ -126,6 +126,16 @@ var questions = [2]question{
 	},
 }
 
+// Gets reports whether the ± of a number says what was really got; else it says what is needed.
+func Gets(id ID) bool {
+	for _, asked := range questions[1].asked {
+		if asked == id {
+			return true
+		}
+	}
+	return false
+}
+
 // doubts fills in Doubt and Mostly.
 func (st *State) doubts() {
 	if st.moved == nil {

@@ -149,3 +149,20 @@ func TestUntriedRatio(t *testing.T) {
 	p.RatioDoubt = quantity.RatioDoubt{Size: 0.05, OfRatio: true}
 	assert.InDelta(t, 0.2, ratioDoubt(&p), 1e-15)
 }
+
+// The ± of what the hand sets says how far that may be from what is needed, the ± of what comes of it how far it may be from what was wished.
+func TestGets(t *testing.T) {
+	for id, gets := range map[ID]bool{
+		HangMass: false, HangAdd: false, HangStress: true, CutPrecursor: false, ClampCoiled: true, ClampFirst: false, ClampSecond: false, ClampFinished: true,
+		TwistBias: false, TwistTurns: false, CoilPitch: true, CoilOutside: true, CoilCount: true,
+	} {
+		assert.Equal(t, gets, Gets(id), id.Key())
+	}
+	asked := map[ID]int{}
+	for _, q := range questions {
+		for _, id := range q.asked {
+			asked[id]++
+			assert.Equal(t, 1, asked[id], "%s is asked of once", id.Key())
+		}
+	}
+}

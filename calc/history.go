@@ -37,5 +37,42 @@ func (h *History) Undo() (s Sheet, ok bool) {
 	return s, true
 }
 
+// Refill returns a sheet as it is after the box of field id was emptied. If it was a given, what it had taken the place of is a given again, as it was typed,
+// and so is the length that the precursor was kept instead of, unless that was typed over since. Where this is not known any more, the empty box
+// stays the given.
+func (h *History) Refill(s Sheet, id ID) Sheet {
+	g, ok := GroupOf(id)
+	if !ok || s.Text[id] != "" || !s.Given[g].Has(id) {
+		return s
+	}
+	given := &s.Given[g]
+	cut := s.Text[CutPrecursor] // right after id became a given
+	for i := len(h.past) - 1; i >= 0; i-- {
+		was := &h.past[i]
+		if was.Given[g].Has(id) {
+			cut = was.Text[CutPrecursor]
+			continue
+		}
+		given.let(id)
+		if s.looped() { // turns were counted on it
+			given[0] = id
+			break
+		}
+		for _, old := range was.Given[g] {
+			if old != None && s.released(g, old) == None {
+				*given = Givens{old, given[0]} // the oldest
+				s.Text[old] = was.Text[old]
+			}
+		}
+		if cut != "" && cut == s.Text[CutPrecursor] && was.Text[CutPrecursor] == "" {
+			old := was.Given[LengthGroup][0]
+			s.Given[LengthGroup] = Givens{old}
+			s.Text[CutPrecursor], s.Text[old] = "", was.Text[old]
+		}
+		break
+	}
+	return s
+}
+
 // Empty reports whether there is nothing to undo.
 func (h *History) Empty() bool { return len(h.past) == 0 }

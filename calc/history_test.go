@@ -2,11 +2,76 @@ package calc
 
 import (
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
+
+// Emptying a box gives its place back to what had it before, and what was typed there is there again.
+func TestRefill(t *testing.T) {
+	type typed struct {
+		id   ID
+		text string
+	}
+	for _, c := range []struct {
+		name  string
+		typed []typed
+		want  string // what the sheet is like: the same as after these, typed at once
+	}{
+		{"a count", []typed{{CoilCount, "1"}, {CoilCount, "140"}, {CoilCount, ""}}, ""},
+		{"a pitch", []typed{{CoilPitch, "0.6"}, {CoilPitch, ""}}, ""},
+		{"a count in place of a pitch", []typed{{CoilPitch, "0.6"}, {CoilCount, "140"}, {CoilCount, ""}}, "coil.pitch=0.6&coil.outside=1.30 mm&cut.precursor=408"}, // what gave way gives way first,
+		{"and then the pitch", []typed{{CoilPitch, "0.6"}, {CoilCount, "140"}, {CoilCount, ""}, {CoilPitch, ""}}, ""},
+		{"a count, and an index since", []typed{{CoilCount, "140"}, {CoilIndex, "1.4"}, {CoilCount, ""}}, "cut.ratio=4.8&coil.index=1.4"},
+		{"a count, and what was cut typed since", []typed{{CoilCount, "140"}, {CutPrecursor, "410"}, {CoilCount, ""}}, "cut.precursor=410"},
+		{"a count, and the load since", []typed{{CoilCount, "140"}, {HangMass, "300"}, {CoilCount, ""}}, "hang.mass=300"},
+		{"a mass", []typed{{HangMass, "300"}, {HangMass, ""}}, ""},
+		{"masses in turn", []typed{{HangMass, "300"}, {HangAdd, "200"}, {HangAdd, ""}}, "hang.mass=300"},
+		{"what was the given from the start stays it, empty", []typed{{HangStress, ""}}, "hang.stress="},
+		{"and what takes its place gives it back, empty", []typed{{HangStress, ""}, {HangMass, "300"}, {HangMass, ""}}, "hang.stress="},
+		{"a worked-out box emptied", []typed{{CoilCount, ""}, {HangMass, ""}, {ClampFirst, ""}}, ""},
+		{"turns, which keep the precursor", []typed{{CoilPitch, "0.6"}, {TwistTurns, "170"}, {TwistTurns, ""}}, "coil.outside=1.30 mm&coil.pitch=0.6&cut.precursor=408"},
+		{"a length, and turns counted since", []typed{{CoilPitch, "0.6"}, {CutPrecursor, "410"}, {TwistTurns, "170"}, {CutPrecursor, ""}}, "coil.outside=1.30 mm&coil.pitch=0.6&cut.precursor=&twist.turns=170"}, // which nothing can take the place of
+		{"a box of no group", []typed{{CutTail, "50"}, {CutTail, ""}}, "cut.tail="},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var h History
+			var st State
+			now := Start()
+			for _, k := range c.typed {
+				st.Work(&now)
+				next := h.Refill(st.Type(now, k.id, k.text, Fields[k.id].Unit), k.id)
+				h.Before(&now, k.id)
+				now = next
+				oneGiven(t, &now)
+			}
+			want := Start()
+			if c.want != "" {
+				want = sheetOf(t, c.want)
+			}
+			assert.Equal(t, PlanText(&want), PlanText(&now))
+			link := Link(&now)
+			got, faults := ParseLink(link)
+			assert.Empty(t, faults)
+			assert.Equal(t, now, got)
+			st.Work(&now)
+			if !strings.HasSuffix(c.want, "stress=") && !strings.Contains(c.want, "precursor=&") {
+				assert.True(t, known(st.SI(CutPrecursor)) && known(st.SI(CoilTurns)), "no dashes")
+			}
+		})
+	}
+
+	// Without a memory of it, as after a reload, the empty box stays the given.
+	s := sheetOf(t, "coil.outside=1.3 mm&coil.count=140&cut.precursor=408")
+	var st State
+	var h History
+	st.Work(&s)
+	s = h.Refill(st.Type(s, CoilCount, "", "coils"), CoilCount)
+	assert.Equal(t, Givens{CoilOutside, CoilCount}, s.Given[ShapeGroup])
+	assert.Empty(t, s.Text[CoilCount])
+}
 
 func TestHistory(t *testing.T) {
 	var h History

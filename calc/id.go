@@ -3,7 +3,7 @@ package calc
 import "twistbench/calc/quantity"
 
 // ID names a number of the sheet: a field, which can be typed, or an answer, which follows. None is no number.
-type ID uint8
+type ID uint16
 
 // The fields, in the order of the work. The order is free to change; the keys in Fields are not.
 const (

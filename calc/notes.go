@@ -54,6 +54,7 @@ const (
 	overlaps   // by more than what was measured leaves open
 	gapes      // the same
 	isSaid     // both givens of the shape are known
+	isApart    // two lengths of one piece, by more than the ruler's ±
 	isOpen     // coils that do not touch
 	isCold     // under the glass transition
 	isLoose    // nylon that may spring open
@@ -103,7 +104,7 @@ var Notes = [...]Note{
 	{"coil-overlap", CoilOutside, Stop, []test{{CoilMean, not | less, TwistThickness, justUnder}, {CoilGap, overlaps, None, 0}}},
 	{"coil-unlike", CoilOutside, Care, []test{{CoilIndex, atLeast, None, 1}, {CoilIndex, or | less, CoilLoadIndexLeast, 0.8}, {CoilIndex, more, CoilLoadIndexMost, 1.2}}},
 	{"coil-open", CoilOutside, Fine, []test{{CoilGap, gapes, None, 0}}},
-	{"coil-counted", CoilOutside, Care, []test{{CoilCount, not | isWorked, None, 0}, {CutPrecursor, not | isWorked, None, 0}, {ClampMeasured, not | isKnown, None, 0}, {CoilPitch, isKnown, None, 0}}},
+	{"coil-counted", CoilCount, Care, []test{{CoilCount, not | isWorked, None, 0}, {CutPrecursor, not | isWorked, None, 0}, {ClampMeasured, not | isKnown, None, 0}, {CoilPitch, isKnown, None, 0}}},
 	{"coil-lengths", CoilOutside, Care, []test{{CutRatio, isWorked, None, 0}, {CoilShapeRatio, or | less, ClampThisRatio, 0.93}, {CoilShapeRatio, more, ClampThisRatio, 1.07}}},
 	{"coil-unknown", CoilOutside, Stop, []test{{CoilMean, isSaid, None, 0}, {TwistContraction, isKnown, None, 0}, {CoilMean, not | less, TwistThickness, justUnder}, {CoilPitch, or | not | isKnown, None, 0}, {CoilMean, not | isKnown, None, 0}}},
 	{"coil-past", CoilTravel, Stop, []test{{CoilTravelLength, less, None, 0}}},
@@ -112,6 +113,7 @@ var Notes = [...]Note{
 	{"rod-overlap", CoilRodHand, Stop, []test{{CoilRodGap, less, None, 0}}},
 
 	{"measured", ClampMeasured, Fine, []test{{ClampThisRatio, more, None, 1}}},
+	{"measured-shape", ClampMeasured, Fine, []test{{CutRatio, isWorked, None, 0}, {ClampMeasured, isApart, None, 0}}},
 	{"measured-long", ClampMeasured, Stop, []test{{ClampThisRatio, atMost, None, 1}}},
 	{"measured-relaxed", ClampMeasured, Care, []test{{ClampMeasured, isKnown, None, 0}, {ClampMeasuredState, equal, None, float64(StateRelaxed)}}},
 	{"first-wish", ClampFirst, Care, []test{{ClampMeasured, isKnown, None, 0}, {ClampFirst, not | isWorked, None, 0}}},
@@ -203,6 +205,8 @@ func (t *test) holds(s *State) bool {
 	case isSaid:
 		given := p.Given[ShapeGroup]
 		so = known(s.SI(given[0])) && known(s.SI(given[1]))
+	case isApart:
+		so = s.Apart() > float64(p.RulerDoubt)
 	case isOpen:
 		ratio := p.Ratio
 		if known(p.Measured) {
@@ -228,6 +232,9 @@ func (t *test) holds(s *State) bool {
 
 // Heating returns what is known of the fibre in the oven.
 func (st *State) Heating() *craft.Heating { return &craft.Heatings[st.Plan.Fibre.Polymer] }
+
+// Apart returns by how much (m) the length measured on the piece is another than what was cut and the shape of its coil make.
+func (st *State) Apart() float64 { return math.Abs(float64(st.Plan.Coiled - st.Plan.Measured)) }
 
 // tooCold reports whether the oven stays under the glass transition.
 func tooCold(s *State) bool { return s.Plan.Heat.Set < s.Heating().Glass.High }

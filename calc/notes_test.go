@@ -58,7 +58,8 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"rod-overlap":  {"coil.rod=2 mm&coil.rod-pitch=0.5 mm", "coil.rod=2 mm&coil.rod-pitch=0.6 mm"},
 
 	"measured":         {"clamp.measured=88 mm", ""},
-	"measured-long":    {"clamp.measured=409 mm", "clamp.measured=407 mm"}, // cut from 408 mm
+	"measured-shape":   {"cut.precursor=408 mm&clamp.measured=86 mm&coil.outside=1.3 mm&coil.count=145", "cut.precursor=408 mm&clamp.measured=85 mm&coil.outside=1.3 mm&coil.count=147.4"}, // 87.3 and 85.1 mm
+	"measured-long":    {"clamp.measured=409 mm", "clamp.measured=407 mm"},                                                                                                                 // cut from 408 mm
 	"measured-relaxed": {"clamp.measured=88 mm&clamp.measured-state=relaxed", "clamp.measured-state=relaxed"},
 	"first-wish":       {"clamp.measured=88 mm&clamp.first=100 mm", "clamp.first=100 mm"},
 	"finished-wish":    {"clamp.measured=76 mm&clamp.finished=100 mm", "clamp.finished=100 mm"},

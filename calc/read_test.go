@@ -102,6 +102,26 @@ func TestOtherReading(t *testing.T) {
 }
 
 // What a number needs is a field, and filling in what is needed, one after another, makes it known.
+// Where all is there and yet there is no coil, nothing more is needed of it; what follows from it needs it.
+func TestNeedsNothing(t *testing.T) {
+	s := sheetOf(t, "coil.outside=1.05 mm&cut.ratio=4.8") // narrower than the fibre, 0.558 mm twice
+	var st State
+	st.Work(&s)
+	assert.False(t, known(st.SI(CoilPitch)))
+	assert.Equal(t, None, st.Needs(CoilPitch))
+	assert.Equal(t, CoilPitch, st.Needs(CoilTurns))
+	s = s.Type(CoilOutside, "", "mm")
+	st.Work(&s)
+	assert.Equal(t, CoilOutside, st.Needs(CoilPitch))
+
+	// One heat-set, and the gap of a second one as what all lengths follow from.
+	s = sheetOf(t, "clamp.second=130&clamp.stages=one")
+	st.Work(&s)
+	for _, id := range []ID{ClampCoiled, CutPrecursor, CutLength, ClampFirst} {
+		assert.Equal(t, ClampStages, st.Needs(id), id.Key())
+	}
+}
+
 func TestNeeds(t *testing.T) {
 	fill := map[ID]string{
 		FibreDiameter: "0.5 mm", FibreDensity: "1140 kg/m³", FibreStrands: "1", FibreWeighedLength: "10 m", FibreWeighedMass: "2 g",

@@ -67,6 +67,8 @@ func TestDetach(t *testing.T) {
 		{CutRatio, "25 %", "25 %", ""},
 		{CutPieces, "5", "5", ""},
 		{HangOwned, "20x2; 50", "20x2; 50", "g"},
+		{HeatHold1, "1:30", "1:30", "min"},
+		{TwistTimed, "1:07", "1:07", "s"},
 		{FibrePolymer, "nylon-6", "nylon-6", ""},
 	} {
 		shown, unit := Detach(row.id, row.text)
@@ -79,7 +81,7 @@ func TestDetach(t *testing.T) {
 // texts are what people and others type, into any box.
 var texts = []string{"", "0", "1", "5", "0.52", "0,52", ".022", "22 thou", "1 1/4 in", "1¼\"", "85 mm", "17", "17 MPa", "368 g", "1 lb 4 oz", "470 dtex x2",
 	"40/2 Ne", "4.8", "4:1", "1:4", "25 %", "18 %", "0.85", "20x2, 50x2, 100", "6,2x11", "two", "one", "relaxed", "nylon-6", "polyester", "all", "abc",
-	"NaN", "inf", "-5", "1e999", "1e-999", "0.5.2", "a=b", "%41", "%", "50%", "ä ö", "\u202f", "1 234", "1.234", "1,234", "+", "?", "#", "x2", "‰"}
+	"NaN", "inf", "-5", "1e999", "1e-999", "0.5.2", "a=b", "%41", "%", "50%", "ä ö", "\u202f", "1 234", "1.234", "1,234", "+", "?", "#", "x2", "‰", "1:30", "1:75", "1:30:15", "0:30 min"}
 
 // reach makes a sheet by typing this and that.
 func reach(r *rand.Rand) Sheet {

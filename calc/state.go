@@ -48,7 +48,12 @@ func (st *State) Text(id ID) string {
 // Once a piece is coiled, what was cut is cut: a measured coil, and a count or pitch that takes the ratio's place among the givens, make the
 // precursor the given length, as it was worked out. Turns counted on the whole precursor need it or the ratio as a given too: typing them
 // makes it one, and where another length takes its place, the turns per metre take theirs.
+//
+// An empty text gives nothing: a worked-out number stays one.
 func (st *State) Type(s Sheet, id ID, text, unit string) Sheet {
+	if g, ok := GroupOf(id); ok && text == "" && !s.Given[g].Has(id) {
+		return s
+	}
 	next := s.Type(id, text, unit)
 	released := s.Given[ShapeGroup].Has(CutRatio) && !next.Given[ShapeGroup].Has(CutRatio)
 	if id == ClampMeasured && text != "" || released || id == TwistTurns && next.looped() {
@@ -137,14 +142,16 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 	return steps, n
 }
 
-// Needs returns the field that must be given before the number id can be known; None when it is known.
+// Needs returns the field that must be given before the number id can be known; None when it is known, or when all that it is worked out from
+// is there and yet it has no value.
 func (st *State) Needs(id ID) ID {
-	field := id
+	field, asked := id, id
 	for range NumIDs {
 		if known(st.SI(id)) {
 			return None
 		}
-		if id == ClampSecond && st.Plan.Stages == StagesOne {
+		g, grouped := GroupOf(id)
+		if st.Plan.Stages == StagesOne && (id == ClampSecond || g == LengthGroup && st.Plan.Given[g].Has(ClampSecond)) {
 			return ClampStages
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
@@ -153,7 +160,7 @@ func (st *State) Needs(id ID) ID {
 		if !st.Worked(id) {
 			return id
 		}
-		if g, ok := GroupOf(id); ok && st.Plan.Given[g].open(&Groups[g], id) {
+		if grouped && st.Plan.Given[g].open(&Groups[g], id) {
 			return id
 		}
 		next := None
@@ -169,6 +176,9 @@ func (st *State) Needs(id ID) ID {
 			next = steps[n-1].Terms[len(steps[n-1].Terms)-1] // all is known and yet there is none: more of what was searched
 		}
 		if next == None || next == id {
+			if id == asked && grouped {
+				id = None
+			}
 			return id
 		}
 		if id = next; id.IsField() {

@@ -149,7 +149,7 @@ func (a *app) input(h *happening) {
 	}
 	a.display.Away = show.ParseAway(h.away)
 	a.hurried = true
-	a.change(a.state.Type(a.sheet, id, h.text, h.unit), id)
+	a.change(a.history.Refill(a.state.Type(a.sheet, id, h.text, h.unit), id), id)
 	a.hurried = false
 	if isUnit {
 		if _, own := calc.Detach(id, a.state.Text(id)); h.text != "" && own != h.unit {

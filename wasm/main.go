@@ -75,8 +75,8 @@ func (a *app) start() {
 	a.display.US = units == "us"
 	a.plans()
 	was := a.sheet
-	a.early(&now, false)
 	a.early(&now, true)
+	a.early(&now, false)
 	if a.sheet != was {
 		a.keep()
 	}

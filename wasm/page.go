@@ -121,7 +121,7 @@ func (h *happening) box(key string) bool {
 	return false
 }
 
-// early takes what was typed while the program was loading: the boxes that no longer hold what the build put in them, or, after them, those
+// early takes what was typed while the program was loading: the boxes that no longer hold what the build put in them, or, before them, those
 // beside which another unit was chosen.
 func (a *app) early(h *happening, units bool) {
 	var typed string
@@ -151,7 +151,10 @@ func (a *app) early(h *happening, units bool) {
 			take = !units
 		}
 		if take {
-			a.sheet = a.sheet.Type(id, h.text, h.unit)
+			if !units {
+				a.state.Work(&a.sheet)
+			}
+			a.sheet = a.state.Type(a.sheet, id, h.text, h.unit)
 		}
 	}
 }

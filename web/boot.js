@@ -18,6 +18,11 @@
   const skipped = new Set(); // what the browser leaves out, for it is out of sight
   addEventListener("contentvisibilityautostatechange", (event) => { skipped[event.skipped ? "add" : "delete"](event.target); }, true);
 
+  // A box that was emptied and yet has a number, which is worked out then, shows it when it is left.
+  addEventListener("focusout", ({ target }) => {
+    if (target.value === "" && document.documentElement.dataset.ready) target.value = target.kept ?? target.defaultValue ?? "";
+  }, true);
+
   function find(id) {
     let found = places.get(id);
     if (!found) {
@@ -52,7 +57,10 @@
         break;
       case "v":
         if (!("value" in element)) write(element, "t", value);
-        else if (element !== typing && element.value !== value) element.value = value;
+        else {
+          element.kept = value;
+          if (element !== typing && element.value !== value) element.value = value;
+        }
         break;
       case "c":
         element.value = value;

@@ -97,6 +97,39 @@ func TestTimeTexts(t *testing.T) {
 		_, err := KindTime.Parse(text, "")
 		assert.Error(t, err, text)
 	}
+	// As a clock shows them: 60 to the minute and to the hour; the first part is hours, or minutes in a box of seconds, unless there are three.
+	for _, c := range []struct {
+		text, unit string
+		want       float64
+		read       string // the unit of the last part
+		other      string
+	}{
+		{"1:30", "min", 5400, "min", "1 min 30"},
+		{"1:30", "h", 5400, "min", ""},
+		{"1:07", "s", 67, "s", ""},
+		{"1:07.5", "s", 67.5, "s", ""},
+		{"0:30", "min", 1800, "min", "0 min 30"},
+		{"24:00", "h", 86400, "min", ""},
+		{"100:05", "min", 360300, "min", "100 min 05"},
+		{"1:5", "min", 3900, "min", "1 min 5"},
+		{" 1:30 ", "h", 5400, "min", ""},
+		{"1:30:15", "min", 5415, "s", ""},
+		{"1:30:15", "s", 5415, "s", ""},
+	} {
+		r, err := KindTime.Parse(c.text, c.unit)
+		require.NoError(t, err, c.text)
+		assert.InDelta(t, c.want, r.SI, 1e-9, c.text)
+		assert.Equal(t, c.read, r.Unit.Symbol, c.text)
+		assert.Equal(t, c.other, r.Other, c.text)
+		assert.False(t, r.Bare, c.text)
+	}
+	for text, why := range map[string]error{
+		"1:75": ErrClock, "1:60": ErrClock, "1:30:60": ErrClock, "1:": ErrNumber, "1:30:": ErrNumber, "1:2:3:4": ErrTrailing, "1::30": ErrNumber, "1:-30": ErrNumber, "1:x": ErrNumber,
+		":30": ErrNumber, ":": ErrNumber, "1:30 min": ErrTrailing, "1:30 s": ErrTrailing, "1:30 5": ErrTrailing, "1 h:30": ErrTrailing, "1:30 mm": ErrTrailing,
+	} {
+		_, err := KindTime.Parse(text, "min")
+		assert.ErrorIs(t, err, why, text)
+	}
 	// Other kinds have no such habit.
 	for k, text := range map[*Kind]string{KindMass: "1 lb 4", KindLength: "5 ft 3", KindTurns: "20 turns 3"} {
 		_, err := k.Parse(text, "")

@@ -52,7 +52,7 @@ type Reading struct {
 // error is a *ParseError. Ranges are not checked: a negative number is read.
 //
 // A text is a number and a unit, and for the same kind in falling units also
-// several (1 lb 4 oz; of times the last may be bare: 1 h 30). Either mark, point or comma, is the decimal one; where
+// several (1 lb 4 oz; of times the last may be bare: 1 h 30; or 1:30, see first). Either mark, point or comma, is the decimal one; where
 // both are used the last is, and the other groups thousands. A lone mark with
 // three digits behind it is decimal, with the whole number as Other.
 //
@@ -153,7 +153,11 @@ func (p *parser) count(r *Reading) {
 func (p *parser) amount(r *Reading) {
 	start := p.i
 	n := p.number(true)
-	u := p.typed()
+	u := p.first(r.Unit)
+	clock := u != nil
+	if !clock {
+		u = p.typed()
+	}
 	if u == nil {
 		r.Bare = r.Unit.Symbol != ""
 		r.SI = r.Unit.ToSI(n)
@@ -164,12 +168,18 @@ func (p *parser) amount(r *Reading) {
 	for p.err == nil && !u.Inverse && u.Offset == 0 {
 		unitEnd := p.i
 		p.space()
-		if !p.startsNumber(p.i) {
+		if clock && p.i < len(p.s) && p.s[p.i] == ':' {
+			p.i++
+		} else if clock || !p.startsNumber(p.i) {
 			return
 		}
 		from := p.i
 		n := p.number(false)
-		u = p.typed()
+		if u = nil; !clock {
+			u = p.typed()
+		} else if n >= 60 {
+			p.fail(0, len(p.s), ErrClock)
+		}
 		if u == nil {
 			u = p.kind.below(r.Unit)
 		}

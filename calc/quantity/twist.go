@@ -90,6 +90,22 @@ var timeUnits = []Unit{
 	{Symbol: "days", Factor: 86400, Aliases: []string{"d", "day"}},
 }
 
+// first reads the colon of a time as a clock shows it, 1:30 or 1:30:15, and is the unit of the part before it: hours, but for two parts in a box
+// of seconds minutes. In a box of minutes they are likely too: that is the other reading. Without a colon it is nil.
+func (p *parser) first(box *Unit) *Unit {
+	if p.kind != KindTime || p.i == len(p.s) || p.s[p.i] != ':' {
+		return nil
+	}
+	hours, minutes := &timeUnits[2], &timeUnits[1]
+	switch two := Index(p.s[p.i+1:], ':') < 0; {
+	case two && box == minutes:
+		p.other = p.s[:p.i] + " min " + p.s[p.i+1:]
+	case two && box.Factor < 60:
+		return minutes
+	}
+	return hours
+}
+
 // below is the unit of a bare number behind one of u: in 1 h 30 it is
 // minutes. Behind seconds, and for other kinds than time, it is nil.
 func (k *Kind) below(u *Unit) *Unit {

@@ -320,7 +320,7 @@ func TestDetails(t *testing.T) {
 		us              bool
 	}{
 		{"", "120.7 mm", "180 °C", false}, // 85 mm and 42 %
-		{"", "4.752 in", "180 °C", true},  // what was typed stays in its unit
+		{"", "4.752 in", "356 °F", true},  // in the units of the page, whatever was typed
 		{"heat.dial-1=150 °C&heat.probe-1=140 °C&heat.dial-2=200 °C&heat.probe-2=190 °C", "120.7 mm", "dial 190 °C", false}, // the probe is 10 K less everywhere
 		{"heat.dial-1=150 °C&heat.probe-1=180 °C&heat.dial-2=200 °C&heat.probe-2=160 °C", "120.7 mm", "180 °C", false},      // readings that fall give no dial
 		{"heat.set=", "120.7 mm", "", false},

@@ -48,7 +48,7 @@ func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 // AppendNumber appends a number alone, as a box holds it.
 func (d *Display) AppendNumber(b []byte, st *calc.State, id calc.ID) []byte {
 	w := writer{d, st, b}
-	w.alone(id)
+	w.alone(id, w.boxUnit(id))
 	return w.b
 }
 

@@ -160,9 +160,6 @@ func drawCoil(s *sketch) {
 	n[coilOn] = 0 * k
 	if k != k {
 		needs := s.st.Needs(calc.CoilPitch)
-		if needs == calc.CoilPitch && s.st.Worked(needs) {
-			needs = calc.None // all is there, and yet there is none
-		}
 		if needs == calc.None {
 			needs = s.st.Needs(calc.CoilMean)
 		}

@@ -222,7 +222,7 @@ func (s *sketch) say(key string) {
 	x := s.n[s.text&(mostPlaces-1)]
 	switch key[0] {
 	case 'd': // draw.
-		s.about(key, calc.HeatSet, about{limit: x, high: s.n[(s.text+1)&(mostPlaces-1)]})
+		s.about(key, calc.HeatDial, about{limit: x, high: s.n[(s.text+1)&(mostPlaces-1)]})
 	case needs[0]:
 		s.needing(calc.ID(s.n[lacks]))
 	case signed[0]:

@@ -3,6 +3,7 @@ package show
 import (
 	"math"
 	"math/rand/v2"
+	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -265,6 +266,33 @@ func inside(t testing.TB, d *Display, st *calc.State, name string) {
 	require.LessOrEqual(t, paths, allPaths, name)
 	for id, value := range at {
 		require.NotContains(t, value, "NaN", "%s in %q", id, name)
+	}
+}
+
+// Whatever units the numbers were typed in, drawings and sentences speak in those of the page.
+func TestOneUnitOfAKind(t *testing.T) {
+	for _, c := range []struct {
+		plan  string
+		us    bool
+		never *regexp.Regexp
+	}{
+		{"fibre.diameter=20 thou&hang.add=12 oz&cut.ratio=4.8&cut.tail=1 1/2 in&clamp.coiled=3 1/4 in&clamp.zero=1 in&coil.outside=0.05 in&heat.set=356 °F&heat.melt=490 F&heat.frame-limit=420 F&twist.per-precursor=10 tpi&hang.clearance=1 in", false,
+			regexp.MustCompile(`\d (in|ft|thou|oz|lb|lbf|psi|°F|tpi)\b`)},
+		{"hang.mass=368 g&heat.melt=255&heat.frame-limit=230 °C&heat.dial-1=150&heat.probe-1=170", true, regexp.MustCompile(`\d (mm|cm|m|g|kg|N|MPa|°C|K|turns/m)\b`)},
+	} {
+		s, faults := calc.ParsePlan(c.plan)
+		require.Empty(t, faults)
+		var st calc.State
+		st.Work(&s)
+		_, at := drawn(&Display{Lang: &words.English, US: c.us}, &st)
+		said := 0
+		for id, text := range at {
+			if strings.HasSuffix(id, " "+Text) {
+				assert.NotRegexp(t, c.never, text, id)
+				said++
+			}
+		}
+		assert.Greater(t, said, 50)
 	}
 }
 

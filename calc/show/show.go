@@ -57,16 +57,15 @@ func (w *writer) box(id calc.ID) {
 // held appends what the box of a number holds, and returns the unit that stands beside it.
 func (w *writer) held(id calc.ID) (unit string) {
 	text := ""
+	u := w.boxUnit(id)
 	if w.st.Worked(id) {
-		w.alone(id)
+		w.alone(id, u)
 	} else {
 		text, unit = w.detach(id, w.st.Text(id))
 		w.str(text)
 	}
-	if text == "" {
-		if u := w.shownIn(id); u != nil {
-			unit = u.Symbol
-		}
+	if text == "" && u != nil {
+		unit = u.Symbol
 	}
 	return unit
 }
@@ -116,10 +115,10 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 	case w.wrong(id):
 		return "stop", ""
 	case worked && math.IsNaN(st.SI(id)):
-		switch st.Needs(id) {
-		case id:
+		switch needs := st.Needs(id); {
+		case needs == id, needs == calc.None:
 			return "unknown", ""
-		case calc.ClampStages:
+		case id == calc.ClampSecond && needs == calc.ClampStages:
 			return "unknown", "mark.one-stage"
 		}
 		return "unknown", "mark.unknown"
@@ -133,6 +132,9 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 		return "worked", "mark.book"
 	case grouped:
 		mark = "mark.given"
+		if id == calc.CutPrecursor && (st.Worked(calc.CutRatio) || st.Text(calc.ClampMeasured) != "") {
+			mark = "mark.cut" // it is coiled already: its length was measured, or its shape says the ratio
+		}
 		state = "given"
 	default:
 		state = "plain"
@@ -225,7 +227,7 @@ func (w *writer) commercial(id calc.ID) bool {
 	return u != nil && u.About
 }
 
-// odd reports whether a typed text is worth echoing in the box's own unit: plies, fractions, sums, other units.
+// odd reports whether a typed text is worth echoing in the unit that stands outside the box: plies, fractions, sums, other units.
 func (w *writer) odd(id calc.ID) bool {
 	f := &calc.Fields[id]
 	if f.Unit == "" {
@@ -233,7 +235,7 @@ func (w *writer) odd(id calc.ID) bool {
 	}
 	text := w.st.Text(id)
 	shown, unit := w.detach(id, text)
-	if unit != f.Unit {
+	if unit != w.shownIn(id).Symbol {
 		return true
 	}
 	for i := range len(shown) {
@@ -262,7 +264,7 @@ func (w *writer) likely(id calc.ID) {
 	}
 	usual := func(x float64) bool { return x >= f.Usual[0] && x <= f.Usual[1] }
 	x := w.st.SI(id)
-	u := w.shownIn(id)
+	u := w.boxUnit(id)
 	k := w.kind(id)
 	if own := k.Unit(f.Unit); own != u { // the unit stayed from a number before
 		if meant := own.ToSI(u.FromSI(x)); usual(meant) {
@@ -335,7 +337,7 @@ func (w *writer) note(n *calc.Note) {
 }
 
 func (w *writer) noteSentence(n *calc.Note) {
-	w.sentence(w.Lang.SayOf("note.", n.Key), calc.None, about{})
+	w.sentence(w.Lang.SayOf("note.", n.Key), calc.ClampPiece, about{limit: w.st.Apart()})
 }
 
 // Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.
@@ -350,7 +352,8 @@ var Repeated = [...]calc.ID{
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
 }
 
-// repeated appends the slots of the numbers that stand in more than one place, and whether there is a second gap at all.
+// repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone: what belongs to a second
+// one is then out of sight.
 func (w *writer) repeated() {
 	for _, id := range Repeated {
 		w.text("n:", id.Key())
@@ -361,7 +364,9 @@ func (w *writer) repeated() {
 		}
 		w.shut()
 	}
-	one := w.st.Plan.Stages == calc.StagesOne
-	w.hidden("strip.then", "", one)
-	w.hidden("heat.second", "", one)
+	one := ""
+	if w.st.Plan.Stages == calc.StagesOne {
+		one = "1"
+	}
+	w.put("page", "", "data-one", one)
 }

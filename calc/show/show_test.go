@@ -70,9 +70,15 @@ func TestBoxes(t *testing.T) {
 		{"a ratio in words", "", "cut.ratio:says t", "100 mm of coil uses 480 mm of fibre."},
 		{"a worked-out number that can't be", "hang.hook=400 g", "hang.add:box s", "stop"},
 		{"says so", "hang.hook=400 g", "hang.add:says t", "This works out beyond what is possible for mass to add to the hook. Check what you set."},
+		{"a precursor that was typed", "cut.precursor=408", "cut.precursor:mark t", "you set this"},
+		{"one that is cut, by the piece's length", "cut.precursor=408&clamp.measured=86", "cut.precursor:mark t", "kept: it is already cut"},
+		{"and by its shape", "cut.precursor=408&coil.outside=1.3 mm&coil.count=140", "cut.precursor:mark t", "kept: it is already cut"},
+		// D = 1.3 − 0.55829 mm and p = 86 ÷ 145 mm make 1.15270 × √((π D)² + p²) ÷ p = 4.67306, and 408 ÷ that 87.309 mm
+		{"two lengths of one piece", "cut.precursor=408&clamp.measured=86&coil.outside=1.3 mm&coil.count=145", "note.measured-shape t", "Your 86 mm is what is used. What was cut and the shape under Coil make it 87.31 mm, 1.309 mm off."},
+		{"one length", "cut.precursor=408&clamp.measured=86", "note.measured-shape:row h", "1"},
 		{"one stage has no second gap", "clamp.stages=one", "clamp.second:mark t", "no second heat-set"},
-		{"nor does the strip", "clamp.stages=one", "strip.then h", "1"},
-		{"two have", "", "strip.then h", ""},
+		{"nor does the strip", "clamp.stages=one", "page data-one", "1"},
+		{"two have", "", "page data-one", ""},
 		{"the strip", "", "n:hang.add t", "333 g"},
 	} {
 		got, ok := shown(t, english(), row.plan)[row.slot]

@@ -7,26 +7,14 @@ import (
 	"twistbench/calc/quantity"
 )
 
-// Unit returns the unit a number is shown in; nil where its kind has none.
+// Unit returns the unit a number is shown in wherever it stands outside its box, so that no drawing or sentence mixes two of a kind: that of its
+// row, or its US counterpart; nil where its kind has none.
 func (d *Display) Unit(st *calc.State, id calc.ID) *quantity.Unit {
 	v := st.Value(id)
 	if !v.Is() {
 		return quantity.KindMass.Default()
 	}
-	if d.Units[id] != nil {
-		return d.Units[id]
-	}
 	k := v.Kind()
-	if id.IsField() && !st.Worked(id) {
-		if u := k.Unit(st.Notices[id].Unit); u != nil { // what was typed stays in its unit
-			return u
-		}
-	}
-	return d.usual(k, id)
-}
-
-// usual returns the unit of a number's row, or its US counterpart.
-func (d *Display) usual(k *quantity.Kind, id calc.ID) *quantity.Unit {
 	u := k.Unit(unitOf(id))
 	if u != nil && d.US && u.US != "" {
 		return k.Unit(u.US)
@@ -34,15 +22,33 @@ func (d *Display) usual(k *quantity.Kind, id calc.ID) *quantity.Unit {
 	return u
 }
 
+// BoxUnit returns the unit a number has in its box: the one chosen there or typed, and else Unit.
+func (d *Display) BoxUnit(st *calc.State, id calc.ID) *quantity.Unit {
+	w := writer{d, st, nil}
+	return w.boxUnit(id)
+}
+
+func (w *writer) boxUnit(id calc.ID) *quantity.Unit {
+	if w.Units[id] != nil {
+		return w.Units[id]
+	}
+	if id.IsField() && !w.st.Worked(id) {
+		if u := w.kind(id).Unit(w.st.Notices[id].Unit); u != nil {
+			return u
+		}
+	}
+	return w.shownIn(id)
+}
+
 // shownIn is Unit of the state at hand.
 //
 //go:noinline
 func (w *writer) shownIn(id calc.ID) *quantity.Unit { return w.Unit(w.st, id) }
 
-// linear returns the unit in which a difference or a limit is shown: that of the number, but for a count of length per mass, whose ± would
+// linear returns the unit in which a difference or a limit is shown at a box: that of the box, but for a count of length per mass, whose ± would
 // be another at either end.
 func (w *writer) linear(id calc.ID) *quantity.Unit {
-	u := w.shownIn(id)
+	u := w.boxUnit(id)
 	if u != nil && u.Inverse {
 		return w.kind(id).Default()
 	}
@@ -78,42 +84,43 @@ func (w *writer) number(id calc.ID) {
 	}
 	x := w.st.SI(id)
 	text := w.st.Text(id)
+	u := w.shownIn(id)
 	switch style := v.Kind().Style; {
 	case style == quantity.StyleWord:
 		w.wordsOf("word.", calc.Fields[id].Words[int(x)])
 	case math.IsNaN(x):
 		w.str(quantity.Unknown)
 	case style == quantity.StyleRatio:
-		w.alone(id)
+		w.alone(id, nil)
 		w.str(" : 1")
 	case style == quantity.StyleCount:
 		w.digits(x, nil, 1)
-	case style == quantity.StyleList, text != "" && w.st.Notices[id].Other == "":
+	case style == quantity.StyleList, text != "" && w.st.Notices[id].Other == "" && (u == nil || u.Symbol == w.st.Notices[id].Unit):
 		w.str(text)
-	case id == calc.CutLength: // whole millimetres, in other units as close as they can be measured
-		w.measure(x, w.shownIn(id), digitsOf(id))
+	case text != "", id == calc.CutLength: // whole millimetres, in other units as close as they can be measured
+		w.measure(x, u, max(digitsOf(id), 4))
 	default:
-		w.alone(id)
-		w.unit(w.shownIn(id))
+		w.alone(id, u)
+		w.unit(u)
 	}
 }
 
 // forgive moves a worked-out number by less than anyone can measure, so that a half that arithmetic missed by a hair is rounded like a half.
 func forgive(x float64) float64 { return x + x*1e-12 }
 
-// alone appends a number alone, as a box holds it.
+// alone appends a number alone, in a unit.
 //
 //go:noinline
-func (w *writer) alone(id calc.ID) {
+func (w *writer) alone(id calc.ID, u *quantity.Unit) {
 	x := w.st.SI(id)
 	switch {
 	case math.IsNaN(x):
 	case w.kind(id).Style == quantity.StyleRatio:
 		w.trimmed(x, nil, digitsOf(id))
 	case math.Abs(x) < w.st.Doubt[id]: // what its ± leaves open
-		w.digits(x, w.shownIn(id), 1)
+		w.digits(x, u, 1)
 	default:
-		w.digits(forgive(x), w.shownIn(id), digitsOf(id))
+		w.digits(forgive(x), u, digitsOf(id))
 	}
 }
 

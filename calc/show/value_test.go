@@ -25,12 +25,16 @@ func TestAppend(t *testing.T) {
 		d               Display
 	}{
 		{"", "hang.mass", "368 g", Display{}},
-		{"hang.mass=0,3682 kg", "hang.mass", "0,3682 kg", Display{}}, // as typed
+		{"hang.mass=0,3682 kg", "hang.mass", "368.2 g", Display{}}, // in the unit of all masses outside its box
+		{"hang.mass=368,2", "hang.mass", "368,2 g", Display{}},     // and as typed where it is in that
 		{"", "hang.force", "3.610 N", Display{}},
 		{"", "hang.force", "3,610 N", Display{Lang: comma}},
 		{"", "hang.force", "0.8116 lbf", Display{US: true}}, // 3.6103 N ÷ 4.448222 N
 		{"", "fibre.diameter", "0.52 mm", Display{}},
-		{"", "fibre.diameter", "0.52 mm", Display{US: true}},                               // what was typed stays
+		{"", "fibre.diameter", "0.02047 in", Display{US: true}},      // 0.52 ÷ 25.4
+		{"heat.set=180 °C", "heat.set", "356 °F", Display{US: true}}, // 180 × 1.8 + 32
+		{"heat.overshoot=10 K", "heat.overshoot", "18 °F", Display{US: true}},
+		{"cut.precursor=1,234 m", "cut.precursor", "1234 mm", Display{}},                   // of its two readings the one that was taken
 		{"fibre.area=0.2123716634 mm²", "fibre.diameter", "0.02047 in", Display{US: true}}, // 0.52 ÷ 25.4
 		{"", "cut.total", "9.606 ft", Display{US: true}},                                   // 2.928 m ÷ 0.3048
 		{"", "hang.water", "11.3 fl oz", Display{US: true}},                                // 333.9 ml ÷ 29.5735
@@ -65,10 +69,12 @@ func TestChosenUnit(t *testing.T) {
 	d.Units[calc.FibreDiameter] = quantity.KindLength.Unit("thou")
 	d.Units[calc.FibreLinearDensity] = quantity.KindLinearDensity.Unit("den")
 	assert.Equal(t, "0.52 mm", string(d.Append(nil, st, calc.FibreDiameter)), "as it was typed")
-	assert.Equal(t, "2179 den", string(d.Append(nil, st, calc.FibreLinearDensity))) // 242.1 tex × 9
+	assert.Equal(t, "2179", string(d.AppendNumber(nil, st, calc.FibreLinearDensity))) // 242.1 tex × 9
+	assert.Equal(t, "den", d.BoxUnit(st, calc.FibreLinearDensity).Symbol)
+	assert.Equal(t, "242.1 tex", string(d.Append(nil, st, calc.FibreLinearDensity)), "outside its box all of a kind have one unit")
 	assert.Equal(t, "0.52 mm", sheet.Text[calc.FibreDiameter])
 	d.Units[calc.FibreLinearDensity] = quantity.KindLinearDensity.Unit("Ne")
-	assert.Equal(t, "2.439 Ne", string(d.Append(nil, st, calc.FibreLinearDensity))) // 590.541 ÷ 242.1
+	assert.Equal(t, "2.439", string(d.AppendNumber(nil, st, calc.FibreLinearDensity))) // 590.541 ÷ 242.1
 	assert.Equal(t, "± 9.3 tex", string(d.AppendDoubt(nil, st, calc.FibreLinearDensity)), "a ± in counts would be another at either end")
 }
 
@@ -111,7 +117,7 @@ func TestShownIsReadAgain(t *testing.T) {
 					continue
 				}
 				unit := ""
-				if u := d.Unit(st, id); u != nil {
+				if u := d.BoxUnit(st, id); u != nil {
 					unit = u.Symbol
 				}
 				s := sheet.Type(id, string(d.AppendNumber(nil, st, id)), unit)

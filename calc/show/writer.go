@@ -214,7 +214,7 @@ func (w *writer) next(n int, between string) {
 
 // masses appends the masses of a list, each in the unit of number id.
 func (w *writer) masses(id calc.ID) {
-	u := w.shownIn(id)
+	u := w.linear(id)
 	n := len(w.b)
 	for i := range w.st.Set {
 		it := &w.st.Set[i]
@@ -234,7 +234,7 @@ func (w *writer) nearest() {
 	}
 }
 
-// own appends a value in the unit of the field's row, or its US counterpart, whatever was typed.
+// own appends a value in the unit that its number has outside its box.
 func (w *writer) own(id calc.ID, x float64) {
-	w.measure(x, w.usual(w.kind(id), id), max(digitsOf(id), 4))
+	w.measure(x, w.shownIn(id), max(digitsOf(id), 4))
 }

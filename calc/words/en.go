@@ -274,6 +274,7 @@ word.ready = ready at
 
 # marks and states
 mark.given = you set this
+mark.cut = kept: it is already cut
 mark.worked = worked out
 mark.book = book value
 mark.empty = type a number
@@ -343,7 +344,7 @@ note.coil-overlap = These can't all be true: at a pitch of {coil.pitch} the turn
 note.coil-unlike = A fibre that coils by itself under this stress is expected to have an index of about {coil.load-index-least} to {coil.load-index-most}. Is this the outside diameter of your coil?
 note.coil-open = You can see light between the turns: {coil.gap}. So there is more travel than the length as coiled alone says.
 note.coil-thin = The coil would be narrower than its own fibre. Check the outside diameter and the thickness as twisted.
-note.coil-counted = What was cut, the coils counted and the outside diameter make this piece {clamp.coiled} long, give or take a lot. Measure its length and type it under Clamp: then the pitch is sure.
+note.coil-counted = What was cut, the coils counted and the outside diameter make this piece {clamp.coiled} long, give or take a lot. Measure its length as coiled and type it under Clamp: then the pitch is sure.
 note.coil-lengths = Outside diameter and pitch make a ratio of {coil.shape-ratio}, the two lengths {clamp.this-ratio}. Were straight ends measured too, or some turns not counted?
 note.coil-unknown = With that much fibre per length no coil of these numbers exists. Check count and outside diameter, or type the ratio again under Cut.
 note.coil-past = At this gap the turns lie closer than they can: the gap is shorter than the solid length of {coil.solid}.
@@ -351,6 +352,7 @@ note.rod-same = Coil and twist of the same hand: it shortens when hot. Its trave
 note.rod-opposite = Coil and twist of opposite hands: it lengthens when hot. Its travel is outward and ends at the frame or the load, not at touching turns.
 note.rod-overlap = At that pitch the turns on the rod would lie inside each other.
 note.measured = This piece has a ratio of {clamp.this-ratio}. What you cut stays as it was; the gaps follow this piece.
+note.measured-shape = Your {clamp.measured} is what is used. What was cut and the shape under Coil make it {clamp.coiled}, {limit} off.
 note.measured-long = A coil is shorter than its precursor of {cut.precursor}. Check the length you measured.
 note.measured-relaxed = Stretch is counted from the length under the mass. A relaxed coil has another length, so this piece's ratio, gaps and finished length are a guess: measure with both ends held and the mass on.
 note.first-wish = You set this gap. On this piece it is a stretch of {clamp.first-real}, not {clamp.first-stretch}.

@@ -8,6 +8,8 @@ import (
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
+
+	"twistbench/calc/words"
 )
 
 var (
@@ -99,7 +101,7 @@ func TestContrast(t *testing.T) {
 				assert.Empty(t, got[1:], view)
 			}
 			judge("page")
-			for _, step := range steps {
+			for _, step := range append(steps[:8:8], "trouble") {
 				p.press("#" + step + "-bench")
 				judge(step + ", bench view")
 				p.press("#" + step + "-big [data-do=invert]")
@@ -184,6 +186,57 @@ func TestBench(t *testing.T) {
 				p.shot("top-" + s.name + map[bool]string{true: "-dark"}[l != nil])
 			})
 		}
+	}
+}
+
+// A caution stands right under its step's heading, its first words in sight and the rest one tap away, with the rules of the place once; and in
+// the bench view too, as does advice.
+func TestCautions(t *testing.T) {
+	for _, s := range []screen{phone, desk} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s)
+			p.enter([]pair{{"heat.set", "250"}, {"coil.count", "140"}, {"coil.outside", "1.9"}})
+			for _, step := range append(steps[:7:7], "trouble") {
+				for range 3 { // what is on the way takes its height only then
+					eval[bool](p, `(document.getElementById("`+step+`").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
+				}
+				assert.Equal(t, 1, eval[int](p, `document.getElementById("`+step+`").textContent.split(`+strconv.Quote(words.EnglishPage.Say("caution.local"))+`).length - 1`), "%s: the rules of the place once", step)
+				assert.True(t, eval[bool](p, `(() => {
+					const step = document.getElementById("`+step+`"), caution = step.querySelector(".caution");
+					const c = caution.getBoundingClientRect(), h = step.querySelector(".head").getBoundingClientRect();
+					return c.top >= h.bottom - 1 && c.top < h.bottom + 16 && c.bottom < innerHeight && (caution.querySelector("summary") ?? caution).textContent.length > 20;
+				})()`), "%s: right under the heading", step)
+				p.press("#" + step + "-bench")
+				assert.True(t, eval[bool](p, `(() => { const r = document.querySelector("#`+step+` .caution").getBoundingClientRect(); return r.height > 20 && r.top >= 0 && r.bottom <= innerHeight })()`), "%s: in the bench view", step)
+				assert.Zero(t, eval[float64](p, `document.getElementById("`+step+`").scrollTop`), "%s: seen from its heading on", step)
+				if step == "heat" {
+					assert.True(t, eval[bool](p, byID("note.heat-unusual:row")+`.checkVisibility() && `+byID("note.peak-near:row")+`.checkVisibility() === !`+byID("note.peak-near:row")+`.hidden`), "and advice")
+				}
+				p.do(chromedp.KeyEvent(kb.Escape))
+			}
+		})
+	}
+}
+
+// What one sees and what to try then fills the screen too: one tap from every step's bench view, opened with a thumb, large.
+func TestTroubleBench(t *testing.T) {
+	for _, s := range []screen{phone, desk} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s)
+			p.press("#twist-bench")
+			p.press(`#twist-big [data-key="trouble"]`)
+			p.until(`document.documentElement.dataset.bench === "trouble"`)
+			assert.Equal(t, "trouble-next", eval[string](p, `document.activeElement.id`))
+			p.press("#trouble .seen summary")
+			assert.True(t, eval[bool](p, `[...document.querySelectorAll("#trouble .seen:first-of-type p")].every((e) => e.checkVisibility() && parseFloat(getComputedStyle(e).fontSize) >= 20)`))
+			assert.Equal(t, "17 MPa", eval[string](p, `document.querySelector('#trouble .seen [data-slot="n:hang.stress"]').textContent`), "with this plan's numbers")
+			assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll("#trouble .seen summary")].filter((e) => e.getBoundingClientRect().height < 56).map((e) => e.textContent)`))
+			assert.LessOrEqual(t, eval[float64](p, `document.documentElement.scrollHeight - innerHeight`), 0.0, "the page stays, the list moves")
+			assert.True(t, eval[bool](p, `[...document.querySelectorAll("#trouble-big button")].every((e) => e.getBoundingClientRect().bottom <= innerHeight && e.getBoundingClientRect().top > innerHeight / 2)`), "under the thumb")
+			p.shot("bench-" + s.name + "-trouble")
+			p.press("#trouble-next")
+			assert.Equal(t, "hang", eval[string](p, `document.documentElement.dataset.bench`))
+		})
 	}
 }
 

@@ -324,6 +324,7 @@ func TestTypedEarly(t *testing.T) {
 	p.choose("clamp.stages", "one")
 	p.choose("cut.tail:unit", "in")
 	p.choose("hang.force:unit", "cN")
+	p.fill("coil.count", "140")
 	p.fill("hang.mass", "30")
 	assert.False(t, eval[bool](p, isReady))
 	p.shot("typed-early")
@@ -339,6 +340,9 @@ func TestTypedEarly(t *testing.T) {
 	p.expect("cut.tail", "40 in")
 	p.expect("cut.length", "2440 mm") // 408 + 2 × 1016
 	p.expect("hang.force", "294.2 cN")
+	p.expect("coil.count", "140 coils")
+	p.expect("cut.precursor", "408 mm") // what was cut stays, as where the count is typed later
+	p.expect("cut.precursor:mark", says("mark.cut", ""))
 	assert.False(t, eval[bool](p, `document.querySelector(".loading").checkVisibility()`))
 	p.reload()
 	p.expect("fibre.diameter", "0.45 mm")

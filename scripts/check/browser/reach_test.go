@@ -94,7 +94,7 @@ func TestStructure(t *testing.T) {
 	for i := 1; i < len(levels); i++ {
 		assert.LessOrEqual(t, levels[i], levels[i-1]+1, "heading %d skips a level", i)
 	}
-	sections := append(slices.Clone(steps), "trouble") // which has no bench view
+	sections := append(slices.Clone(steps), "trouble")
 	assert.Equal(t, sections, eval[[]string](p, `[...document.querySelectorAll("main > section")].map((s) => s.id)`), "in the order of the work")
 	assert.Equal(t, "en", eval[string](p, `document.documentElement.lang`))
 	assert.NotEmpty(t, eval[string](p, title))

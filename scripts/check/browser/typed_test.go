@@ -146,3 +146,29 @@ func TestTyped(t *testing.T) {
 		})
 	}
 }
+
+// Emptying a box gives its place back to what had it before; a worked-out box that was emptied is filled in again when it is left.
+func TestEmptied(t *testing.T) {
+	p := open(t, phone)
+	p.fill("coil.count", "140")
+	p.leave()
+	p.expect("cut.ratio", "2.971")
+	p.fill("coil.count", "")
+	p.expect("cut.ratio", "4.8")
+	p.expect("clamp.coiled", "85 mm")
+	p.expect("cut.ratio:mark", says("mark.given", ""))
+	p.leave()
+	p.expect("coil.count", "147.5 coils")
+
+	p.fill("hang.mass", "")
+	p.expect("hang.stress", "17 MPa")
+	p.leave()
+	p.expect("hang.mass", "368 g")
+	p.expect("hang.mass:mark", says("mark.worked", ""))
+
+	p.fill("hang.stress", "") // which nothing had the place of before
+	p.leave()
+	p.expect("hang.stress:mark", says("mark.empty", ""))
+	p.press("#undo")
+	p.expect("hang.stress", "17 MPa")
+}

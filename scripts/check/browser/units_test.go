@@ -79,7 +79,8 @@ func TestUnitChosen(t *testing.T) {
 	p.expect("fibre.density", "1.140 g/cm³")
 }
 
-// The switch to US units changes what is shown, never what was typed, and stays with the device and not with the plan.
+// The switch to US units changes what is shown, never what was typed, and stays with the device and not with the plan. What was typed in
+// another unit has it in its own box alone.
 func TestUS(t *testing.T) {
 	p := open(t, phone)
 	p.fill("fibre.diameter", "0.50")
@@ -87,10 +88,11 @@ func TestUS(t *testing.T) {
 	p.choose("units", "us")
 	p.expect("fibre.diameter", "0.50 mm")
 	p.expect("hang.stress", "17 MPa")
-	p.expect("fibre.area", "0.0003043 in²") // 0.19635 mm² ÷ 645.16
-	p.expect("hang.mass", "12.0 oz")        // 0.19635 × 17 ÷ 9.80665 = 340.38 g, ÷ 28.349523 = 12.006
-	p.expect("cut.precursor", "16.06 in")   // 408 ÷ 25.4
-	p.expect("cut.length", "19.21 in")      // 488 ÷ 25.4 = 19.213
+	p.expect("hang.stress:says", says("reading.echo", "", "2466 psi")) // 17 MPa ÷ 6894.757 Pa
+	p.expect("fibre.area", "0.0003043 in²")                            // 0.19635 mm² ÷ 645.16
+	p.expect("hang.mass", "12.0 oz")                                   // 0.19635 × 17 ÷ 9.80665 = 340.38 g, ÷ 28.349523 = 12.006
+	p.expect("cut.precursor", "16.06 in")                              // 408 ÷ 25.4
+	p.expect("cut.length", "19.21 in")                                 // 488 ÷ 25.4 = 19.213
 	p.whole("us")
 	p.reload()
 	p.expect("hang.mass", "12.0 oz")

@@ -132,6 +132,7 @@ type box struct {
 	Value, State, Mark, Says, Other, Sure       string
 	Unit, UnitWords, Type                       string
 	List, Why                                   bool
+	Asked                                       string // what the ± is of
 	Units, Options                              []option
 	Doubt                                       *box
 }
@@ -165,6 +166,12 @@ func (r *renderer) field(key string) (*box, error) {
 		Key: key, Label: label, Name: r.maybe("name." + key), Letter: r.maybe("letter." + key), Hint: r.maybe("hint." + key), Type: "text", Mode: "decimal",
 		Value: at("", show.Value), State: at(":box", show.State), Mark: at(":mark", show.Text), Says: at(":says", show.Text), Other: at(":other", show.Text), Sure: at(":doubt", show.Text),
 		Why: show.HasWorking(id),
+	}
+	if _, grouped := calc.GroupOf(id); grouped {
+		b.Asked = "doubt.need"
+		if calc.Gets(id) {
+			b.Asked = "doubt.get"
+		}
 	}
 	b.About = key + ":says"
 	if b.Hint != "" {
