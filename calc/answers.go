@@ -226,16 +226,24 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4},
 
-	HeatDial - NumFields:          {Key: "heat.dial", Unit: "°C", Digits: 3},
-	HeatMeanDial - NumFields:      {Key: "heat.mean-dial", Unit: "°C", Digits: 4},
-	HeatMeanProbe - NumFields:     {Key: "heat.mean-probe", Unit: "°C", Digits: 4},
-	HeatSlope - NumFields:         {Key: "heat.slope", Digits: 4},
-	HeatPeak - NumFields:          {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
-	HeatMargin - NumFields:        {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
-	HeatFrames - NumFields:        {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
-	HeatPerLoad - NumFields:       {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
-	HeatLoads - NumFields:         {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
-	HeatTotal - NumFields:         {Key: "heat.total", Unit: "h", Digits: 3},
+	HeatDial - NumFields:      {Key: "heat.dial", Unit: "°C", Digits: 3},
+	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4},
+	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4},
+	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4},
+	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
+	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
+	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
+	HeatPerLoad - NumFields:   {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
+	HeatLoads - NumFields:     {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
+	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3},
+
+	// Of the wire.
+
+	// Of the drive.
+
+	// Of the stroke.
+
+	// Of what goes wrong.
 	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},
 	TroubleLessAdd - NumFields:    {Key: "trouble.less-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleLess, HangHook}}},
 	TroubleMore - NumFields:       {Key: "trouble.more-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.MoreMassEq, Terms: []ID{HangMass}}},

@@ -132,9 +132,20 @@ var Fields = [NumFields]Field{
 	HeatFrameGap:    {Key: "heat.frame-gap", Unit: "mm", Digits: 4, Start: "20 mm", Low: 0, High: 1, Bench: true},
 	HeatFramePieces: {Key: "heat.frame-pieces", Digits: 1, Start: "2", Low: 1, High: 1000, Bench: true},
 
-	ClockMode:    {Key: "clock.mode", Start: "start", Words: []string{"start", "ready"}},
-	ClockDay:     {Key: "clock.day", Low: 0, High: 2932531}, // to the end of the year 9998
-	ClockTime:    {Key: "clock.time", Low: 0, High: 86399},
+	ClockMode: {Key: "clock.mode", Start: "start", Words: []string{"start", "ready"}},
+	ClockDay:  {Key: "clock.day", Low: 0, High: 2932531}, // to the end of the year 9998
+	ClockTime: {Key: "clock.time", Low: 0, High: 86399},
+
+	// Of the wire.
+	WireRoute: {Key: "wire.route", Start: "none", Words: []string{"none", "twisted", "wrapped", "fibre"}},
+
+	// Of the drive.
+	DriveRoom:   {Key: "drive.room", Unit: "°C", Digits: 3, Start: "20 °C", Low: freezing, High: hottest},
+	DriveTarget: {Key: "drive.target", Unit: "°C", Digits: 3, Start: "50 °C", Low: freezing, High: hottest},
+
+	// Of the stroke.
+	StrokeLoad: {Key: "stroke.load", Unit: "g", Digits: 3, Start: "100 g", Low: 0, High: 1000},
+
 	TroubleBroke: {Key: "trouble.broke", Unit: "turns", Digits: 4, Low: 1, High: 1e7},
 }
 

@@ -129,6 +129,16 @@ const (
 	ClockDay
 	ClockTime
 
+	// Of the wire.
+	WireRoute
+
+	// Of the drive.
+	DriveRoom
+	DriveTarget
+
+	// Of the stroke.
+	StrokeLoad
+
 	TroubleBroke
 
 	NumFields
@@ -260,6 +270,14 @@ const (
 	HeatPerLoad
 	HeatLoads
 	HeatTotal
+
+	// Of the wire.
+
+	// Of the drive.
+
+	// Of the stroke.
+
+	// Of what goes wrong.
 	TroubleLess
 	TroubleLessAdd
 	TroubleMore

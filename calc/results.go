@@ -73,6 +73,9 @@ func rest(p *Plan, r *Results) {
 	twistRest(p, r)
 	coilRest(p, r)
 	heat(p, r)
+	wire(p, r)
+	drive(p, r)
+	stroke(p, r)
 	r.BrokeShare = craft.TurnsShare(p.Broke, r.Onset[0])
 }
 

@@ -36,6 +36,9 @@ const (
 	clampDrawing
 	heatDrawing
 	clockDrawing
+	wireDrawing
+	driveDrawing
+	strokeDrawing
 	fibreThread
 	hangThread
 	cutThread
@@ -43,25 +46,34 @@ const (
 	coilThread
 	clampThread
 	heatThread
+	wireThread
+	driveThread
+	strokeThread
 )
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
 var Drawings = [...]Drawing{
-	fibreDrawing: {"fibre", 320, 214, fibreShapes, fibreSaid},
-	hangDrawing:  {"hang", 320, 424, hangShapes, hangSaid},
-	cutDrawing:   {"cut", 320, 262, cutShapes, cutSaid},
-	twistDrawing: {"twist", 320, 364, twistShapes, twistSaid},
-	coilDrawing:  {"coil", 320, 322, coilShapes, coilSaid},
-	clampDrawing: {"clamp", 320, 238, clampShapes, clampSaid},
-	heatDrawing:  {"heat", 320, 192, heatShapes, heatSaid},
-	clockDrawing: {"clock", 320, 178, clockShapes, clockSaid},
-	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes, nil},
-	hangThread:   {"thread.hang", 28, 2400, threadHangShapes, nil},
-	cutThread:    {"thread.cut", 28, 2400, threadCutShapes, nil},
-	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes, nil},
-	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes, nil},
-	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes, nil},
-	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes, nil},
+	fibreDrawing:  {"fibre", 320, 214, fibreShapes, fibreSaid},
+	hangDrawing:   {"hang", 320, 424, hangShapes, hangSaid},
+	cutDrawing:    {"cut", 320, 262, cutShapes, cutSaid},
+	twistDrawing:  {"twist", 320, 364, twistShapes, twistSaid},
+	coilDrawing:   {"coil", 320, 322, coilShapes, coilSaid},
+	clampDrawing:  {"clamp", 320, 238, clampShapes, clampSaid},
+	heatDrawing:   {"heat", 320, 192, heatShapes, heatSaid},
+	clockDrawing:  {"clock", 320, 178, clockShapes, clockSaid},
+	wireDrawing:   {"wire", 320, 200, wireShapes, wireSaid},
+	driveDrawing:  {"drive", 320, 200, driveShapes, driveSaid},
+	strokeDrawing: {"stroke", 320, 200, strokeShapes, strokeSaid},
+	fibreThread:   {"thread.fibre", 28, 2400, threadFibreShapes, nil},
+	hangThread:    {"thread.hang", 28, 2400, threadHangShapes, nil},
+	cutThread:     {"thread.cut", 28, 2400, threadCutShapes, nil},
+	twistThread:   {"thread.twist", 28, 2400, threadTwistShapes, nil},
+	coilThread:    {"thread.coil", 28, 2400, threadCoilShapes, nil},
+	clampThread:   {"thread.clamp", 28, 2400, threadClampShapes, nil},
+	heatThread:    {"thread.heat", 28, 2400, threadHeatShapes, nil},
+	wireThread:    {"thread.wire", 28, 2400, threadWireShapes, nil},
+	driveThread:   {"thread.drive", 28, 2400, threadDriveShapes, nil},
+	strokeThread:  {"thread.stroke", 28, 2400, threadStrokeShapes, nil},
 }
 
 // drawing appends the slots of drawing i. (A function in its row would move the sketch to the heap at every keystroke.)
@@ -88,6 +100,12 @@ func (w *writer) drawing(i int) {
 		drawHeat(&s)
 	case clockDrawing:
 		drawClock(&s)
+	case wireDrawing:
+		drawWire(&s)
+	case driveDrawing:
+		drawDrive(&s)
+	case strokeDrawing:
+		drawStroke(&s)
 	default:
 		drawThread(&s, i)
 	}

@@ -66,15 +66,46 @@ var threadTwistShapes = []Shape{
 }
 
 var threadCoilShapes = []Shape{
-	{"draw.thread.coil.line", "path", "fibre", "", []place{
-		when, threadCoil, stroke, 14 * u, 0, 14 * u, 24 * u, line, threadCoilX, 40 * u,
-		stroke, threadCoilX, threadCoilFoot, 14 * u, threadCoilFoot + 16*u, line, 14 * u, 2400 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
-	}, ""},
+	{"draw.thread.coil.line", "path", "fibre", "", threadCoilLine, ""},
 	{"draw.thread.coil.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
 	{"draw.thread.coil.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
 	{"draw.thread.coil.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
 	{"draw.thread.coil.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
 	{"draw.thread.coil.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+}
+
+var threadWireShapes = []Shape{
+	{"draw.thread.wire.line", "path", "fibre", "", threadCoilLine, ""},
+	{"draw.thread.wire.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
+	{"draw.thread.wire.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
+	{"draw.thread.wire.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
+	{"draw.thread.wire.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
+	{"draw.thread.wire.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+}
+
+var threadDriveShapes = []Shape{
+	{"draw.thread.drive.line", "path", "fibre", "", threadCoilLine, ""},
+	{"draw.thread.drive.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
+	{"draw.thread.drive.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
+	{"draw.thread.drive.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
+	{"draw.thread.drive.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
+	{"draw.thread.drive.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.drive.warmth", "path", "warm", "", nil, warmth},
+}
+
+var threadStrokeShapes = []Shape{
+	{"draw.thread.stroke.line", "path", "fibre", "", threadCoilLine, ""},
+	{"draw.thread.stroke.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
+	{"draw.thread.stroke.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
+	{"draw.thread.stroke.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
+	{"draw.thread.stroke.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
+	{"draw.thread.stroke.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+}
+
+// The fibre above a coil, and below it.
+var threadCoilLine = []place{
+	when, threadCoil, stroke, 14 * u, 0, 14 * u, 24 * u, line, threadCoilX, 40 * u,
+	stroke, threadCoilX, threadCoilFoot, 14 * u, threadCoilFoot + 16*u, line, 14 * u, 2400 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
 }
 
 var threadClampShapes = []Shape{
@@ -126,7 +157,7 @@ func drawThread(s *sketch, drawing int) {
 	case twistThread:
 		angle := float64(p.Bias)
 		n[threadTwist], n[threadPitch] = where(angle-1e-9)+where(math.Pi/2-angle), 16*math.Pi/math.Tan(angle)
-	case coilThread:
+	case coilThread, wireThread, driveThread, strokeThread:
 		const across, high, most = 22.0, 240.0, 6.0
 		thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
 		coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)

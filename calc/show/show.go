@@ -350,6 +350,9 @@ var Repeated = [...]calc.ID{
 	calc.ClampFirst, calc.ClampSecond,
 	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
+	calc.WireRoute,
+	calc.DriveTarget,
+	calc.StrokeLoad,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone: what belongs to a second

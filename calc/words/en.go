@@ -239,6 +239,13 @@ name.heat.per-load = pieces in one load
 name.heat.loads = loads
 name.heat.total = time in all
 
+name.wire.route = way of the current
+
+name.drive.room = room temperature
+name.drive.target = temperature when hot
+
+name.stroke.load = load on one muscle
+
 name.clock.mode = what the time is of
 name.clock.day = day
 name.clock.time = time of the day
@@ -269,6 +276,9 @@ word.one = one heat-set
 word.two = two heat-sets
 word.coiled = the length as coiled
 word.first-gap = the first gap
+word.twisted = a yarn twisted in with the fibre
+word.wrapped = a yarn wrapped round the coil
+word.fibre = the fibre itself
 word.start = start at
 word.ready = ready at
 
@@ -631,4 +641,12 @@ draw.heat.glass = Glass transition {limit} to {other}
 draw.heat.usual = Usual {limit} to {other}
 draw.heat.frame = frame stands {heat.frame-limit}
 draw.heat.desc = The oven is set to {heat.set} and reaches {heat.peak} at its hottest. The fibre melts from {heat.melt}: {heat.margin} above that.
+draw.wire.title = Wire
+draw.wire.note = The circuit.
+
+draw.drive.title = Drive
+draw.drive.note = Temperature against time.
+
+draw.stroke.title = Stroke
+draw.stroke.note = Force against length.
 `

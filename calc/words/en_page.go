@@ -513,6 +513,19 @@ label.clock.day = Day
 hint.clock.day = Empty: the next such time; its day is named beside the time.
 label.clock.time = Time
 hint.clock.time = Empty: times count from the start.
+wire.heading = Wire
+wire.question = Which current flows, and will my supply do it?
+label.wire.route = The current goes through
+
+drive.heading = Drive
+drive.question = How hot does it get, and how fast?
+label.drive.room = Room, and the muscle when cold
+label.drive.target = Muscle when hot
+
+stroke.heading = Stroke
+stroke.question = How far does it pull, and how hard?
+label.stroke.load = Load on one muscle
+
 label.trouble.broke = It broke at
 hint.trouble.broke = Turns of the drill when it snapped.
 label.trouble.less-mass = in all
