@@ -99,7 +99,7 @@ var kinds = []*Kind{KindLength, KindMass, KindForce, KindStress, KindArea, KindV
 	KindAcceleration, KindTemperatureDifference, KindFraction, KindRatio, KindCount, KindWord, KindList, KindRatioDoubt, KindShare,
 	KindAngle, KindTwist, KindTwistFactor, KindTurns, KindRotation, KindTime, KindTorque, KindNumber, KindTemperature,
 	KindResistance, KindResistancePerLength, KindResistivity, KindTemperatureCoefficient, KindVoltage, KindCurrent, KindPower, KindCharge,
-	KindStiffness, KindSpecificEnergy, KindSpecificPower}
+	KindStiffness, KindSpecificEnergy, KindSpecificPower, KindSpeed, KindHeatLoss, KindHeatCapacity, KindSpecificHeat}
 
 func TestUnitTables(t *testing.T) {
 	names := map[string]bool{}

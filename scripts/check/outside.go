@@ -136,6 +136,18 @@ var spellings = []struct {
 	{quantity.KindSpecificPower, "W/kg", map[string]spelling{
 		"W/kg": {"W/kg", "W/kg"}, "kW/kg": {"kW/kg", "kW/kg"},
 	}},
+	{quantity.KindSpeed, "m/s", map[string]spelling{
+		"m/s": {"m/s", "m/s"}, "km/h": {"km/hr", "km/hour"}, "ft/min": {"ft/min", "ft/minute"}, "mph": {"mph", "mph"},
+	}},
+	{quantity.KindHeatLoss, "W/K", map[string]spelling{
+		"mW/K": {"mW/K", "mW/kelvin"}, "W/K": {"W/K", "W/kelvin"},
+	}},
+	{quantity.KindHeatCapacity, "J/K", map[string]spelling{
+		"mJ/K": {"mJ/K", "mJ/kelvin"}, "J/K": {"J/K", "J/kelvin"},
+	}},
+	{quantity.KindSpecificHeat, "J/kg K", map[string]spelling{
+		"J/(kg·K)": {"J/kg K", "J/kg/kelvin"}, "kJ/(kg·K)": {"kJ/kg K", "kJ/kg/kelvin"}, "cal/(g·K)": {"4.184 J/g K", "4.184*J/g/kelvin"},
+	}},
 }
 
 // unitRows has a row for every unit that the core knows. One that nobody gave
