@@ -100,6 +100,34 @@ type Results struct {
 	LessMass, LessAdd               quantity.Mass
 	MoreMass, MoreAdd               quantity.Mass
 	BrokeShare                      quantity.Fraction
+
+	// Of the wire.
+	MusclePower quantity.Power // average power in one muscle while it is on
+	FullPower   quantity.Power // with the switch stuck on
+
+	// Of the drive. Of two, the first is of the end that loses least heat, where there is no less and more to them.
+	Steady      [2]quantity.Temperature // left on
+	Stuck       quantity.Temperature    // at most, with the switch stuck on
+	StuckMargin quantity.TemperatureDifference
+	LimitTime   [2]quantity.Time // to the temperature it was set at, and to melting
+	Heats       [2]quantity.Time
+	Cools       [2]quantity.Time
+	Cycles      quantity.Number // a minute
+	Peaks, Lows [2]quantity.Temperature
+	Then        [2]quantity.Temperature // at the marker
+	Shown       quantity.Time           // in the drawing
+	Hold        [2]quantity.Power
+	HoldDuty    [2]quantity.Share
+	CycleEnergy quantity.Energy
+	Biot        quantity.Number
+	Inner       quantity.Time
+	Rows        quantity.Count // of the own cooling curve
+	Constant    quantity.Time  // of it
+	Capacity    quantity.HeatCapacity
+	TrialLoss   quantity.HeatLoss
+	warmth      warmth
+
+	// Of the stroke.
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -240,6 +268,35 @@ var Answers = [NumAnswers]Answer{
 	// Of the wire.
 
 	// Of the drive.
+	DriveHottest - NumFields:   {Key: "drive.hottest", Unit: "°C", Digits: 3},
+	DriveCoolest - NumFields:   {Key: "drive.coolest", Unit: "°C", Digits: 3},
+	DriveStuck - NumFields:     {Key: "drive.stuck", Unit: "°C", Digits: 3},
+	DriveMargin - NumFields:    {Key: "drive.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, DriveStuck}}},
+	DriveSetTime - NumFields:   {Key: "drive.set-time", Unit: "s", Digits: 3},
+	DriveMeltTime - NumFields:  {Key: "drive.melt-time", Unit: "s", Digits: 3},
+	DriveHeatLeast - NumFields: {Key: "drive.heat-least", Unit: "s", Digits: 3},
+	DriveHeatMost - NumFields:  {Key: "drive.heat-most", Unit: "s", Digits: 3},
+	DriveCoolLeast - NumFields: {Key: "drive.cool-least", Unit: "s", Digits: 3},
+	DriveCoolMost - NumFields:  {Key: "drive.cool-most", Unit: "s", Digits: 3},
+	DriveCycles - NumFields:    {Key: "drive.cycles", Digits: 3, Working: &Working{Eq: &craft.CyclesPerMinuteEq, Terms: []ID{DriveOn, DriveOff}}},
+	DriveHigh - NumFields:      {Key: "drive.high", Unit: "°C", Digits: 3, Working: &swing},
+	DriveHighLeast - NumFields: {Key: "drive.high-least", Unit: "°C", Digits: 3, Working: &swing},
+	DriveLowMost - NumFields:   {Key: "drive.low-most", Unit: "°C", Digits: 3, Working: &swing},
+	DriveLow - NumFields:       {Key: "drive.low", Unit: "°C", Digits: 3, Working: &swing},
+	DriveAtMost - NumFields:    {Key: "drive.at-most", Unit: "°C", Digits: 3, Working: &course},
+	DriveAtLeast - NumFields:   {Key: "drive.at-least", Unit: "°C", Digits: 3, Working: &course},
+	DriveShown - NumFields:     {Key: "drive.shown", Unit: "s", Digits: 3, Working: &Working{Method: "three-cycles", Source: &craft.Geometry, Terms: []ID{DriveOn, DriveOff}}},
+	DriveHoldLeast - NumFields: {Key: "drive.hold-least", Unit: "W", Digits: 3},
+	DriveHoldMost - NumFields:  {Key: "drive.hold-most", Unit: "W", Digits: 3},
+	DriveDutyLeast - NumFields: {Key: "drive.duty-least", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.DutyEq, Terms: []ID{DriveHoldLeast, DrivePower}}},
+	DriveDutyMost - NumFields:  {Key: "drive.duty-most", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.DutyEq, Terms: []ID{DriveHoldMost, DrivePower}}},
+	DriveEnergy - NumFields:    {Key: "drive.energy", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.CycleEnergyEq, Terms: []ID{DrivePower, DriveOn}}},
+	DriveBiot - NumFields:      {Key: "drive.biot", Digits: 2, Working: &Working{Method: "biot", Source: &craft.HeatTheory, Terms: heatTerms}},
+	DriveInner - NumFields:     {Key: "drive.inner", Unit: "s", Digits: 2, Working: &Working{Method: "inner-time", Source: &craft.HeatTheory, Terms: []ID{FibreDensity, DriveSpecificHeat, TwistThickness}}},
+	DriveRows - NumFields:      {Key: "drive.rows", Digits: 1, Working: &decayFit},
+	DriveConstant - NumFields:  {Key: "drive.constant", Unit: "s", Digits: 3, Working: &decayFit},
+	DriveCapacity - NumFields:  {Key: "drive.capacity", Unit: "J/K", Digits: 3, Working: &Working{Method: "heat-capacity", Source: &craft.HeatTheory, Terms: []ID{CutFibreMass, DriveSpecificHeat, DriveRoom, DriveTarget}}},
+	DriveTrialLoss - NumFields: {Key: "drive.trial-loss", Unit: "mW/K", Digits: 3, Working: &Working{Eq: &craft.TrialLossEq, Terms: []ID{DriveCapacity, DriveConstant}}},
 
 	// Of the stroke.
 

@@ -117,6 +117,9 @@ func TestDoubtsAreSound(t *testing.T) {
 			}
 			p := st.asRead
 			Solve(&p)
+			var r Results
+			results(&p, &r)
+			rest(&p, &r)
 			for id := None + 1; id < NumFields; id++ {
 				same(t, p.Value(id).SI(), st.SI(id), "%s in %s", id.Key(), plan.name)
 			}

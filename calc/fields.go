@@ -140,8 +140,19 @@ var Fields = [NumFields]Field{
 	WireRoute: {Key: "wire.route", Start: "none", Words: []string{"none", "twisted", "wrapped", "fibre"}},
 
 	// Of the drive.
-	DriveRoom:   {Key: "drive.room", Unit: "°C", Digits: 3, Start: "20 °C", Low: freezing, High: hottest},
-	DriveTarget: {Key: "drive.target", Unit: "°C", Digits: 3, Start: "50 °C", Low: freezing, High: hottest},
+	DriveWay:          {Key: "drive.way", Start: "hanging", Words: []string{"still", "hanging", "fan", "water"}, Bench: true},
+	DriveSpeed:        {Key: "drive.speed", Unit: "m/s", Digits: 3, Start: "1 m/s", Low: 0.1, High: 30, Bench: true},
+	DriveRoom:         {Key: "drive.room", Unit: "°C", Digits: 3, Start: "20 °C", Low: coldest, High: hottest, Bench: true},
+	DriveTarget:       {Key: "drive.target", Unit: "°C", Digits: 3, Start: "50 °C", Low: coldest, High: hottest},
+	DriveCoolTo:       {Key: "drive.cool-to", Unit: "°C", Digits: 3, Start: "25 °C", Low: coldest, High: hottest},
+	DrivePower:        {Key: "drive.power", Unit: "W", Digits: 3, Low: 1e-6, High: 1e4},
+	DriveOn:           {Key: "drive.on", Unit: "s", Digits: 3, Low: 1e-3, High: 1e5},
+	DriveOff:          {Key: "drive.off", Unit: "s", Digits: 3, Low: 1e-3, High: 1e5},
+	DriveAt:           {Key: "drive.at", Unit: "s", Digits: 3, Low: 0, High: 1e6},
+	DriveAltitude:     {Key: "drive.altitude", Unit: "m", Digits: 3, Start: "0 m", Low: -450, High: 9000, Bench: true},
+	DriveEmissivity:   {Key: "drive.emissivity", Unit: "%", Digits: 2, Start: "90 %", Low: 0, High: 1, Bench: true},
+	DriveSpecificHeat: {Key: "drive.specific-heat", Unit: "J/(kg·K)", Digits: 3, Low: 100, High: 5000},
+	DriveCurve:        {Key: "drive.curve"},
 
 	// Of the stroke.
 	StrokeLoad: {Key: "stroke.load", Unit: "g", Digits: 3, Start: "100 g", Low: 0, High: 1000},
@@ -151,6 +162,7 @@ var Fields = [NumFields]Field{
 
 const (
 	freezing    = 273.15         // K: what is colder is no oven
+	coldest     = 243.15         // K: -30 °C, as cold as a room or a winter night
 	hottest     = 400 + 273.15   // K: no fibre listed stands more
 	longestStep = 90 * 24 * 3600 // s
 )

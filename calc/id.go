@@ -133,8 +133,19 @@ const (
 	WireRoute
 
 	// Of the drive.
+	DriveWay
+	DriveSpeed
 	DriveRoom
 	DriveTarget
+	DriveCoolTo
+	DrivePower
+	DriveOn
+	DriveOff
+	DriveAt
+	DriveAltitude
+	DriveEmissivity
+	DriveSpecificHeat
+	DriveCurve
 
 	// Of the stroke.
 	StrokeLoad
@@ -274,6 +285,35 @@ const (
 	// Of the wire.
 
 	// Of the drive.
+	DriveHottest
+	DriveCoolest
+	DriveStuck
+	DriveMargin
+	DriveSetTime
+	DriveMeltTime
+	DriveHeatLeast
+	DriveHeatMost
+	DriveCoolLeast
+	DriveCoolMost
+	DriveCycles
+	DriveHigh
+	DriveHighLeast
+	DriveLowMost
+	DriveLow
+	DriveAtMost
+	DriveAtLeast
+	DriveShown
+	DriveHoldLeast
+	DriveHoldMost
+	DriveDutyLeast
+	DriveDutyMost
+	DriveEnergy
+	DriveBiot
+	DriveInner
+	DriveRows
+	DriveConstant
+	DriveCapacity
+	DriveTrialLoss
 
 	// Of the stroke.
 

@@ -62,6 +62,8 @@ const (
 	isFitted // a line through the oven's readings
 	isBeyond // what was read of the oven
 
+	isOutside // of the bound of losses that times is, one of craft.Outside
+
 	not relation = 1 << 6 // it must not be so; of what is unknown it isn't
 	or  relation = 1 << 7 // it, or else the next test
 )
@@ -136,6 +138,27 @@ var Notes = [...]Note{
 	{"dial-one", HeatDial, Care, []test{{HeatMeanDial, isKnown, None, 0}, {HeatSlope, not | isFitted, None, 0}}},
 	{"dial-beyond", HeatDial, Care, []test{{HeatSlope, isFitted, None, 0}, {HeatSlope, more, None, 0}, {HeatDial, isBeyond, None, 0}}},
 	{"frame-large", HeatPerLoad, Stop, []test{{HeatFrames, equal, None, 0}}},
+	// Of the drive.
+	{"water-boils", DriveWay, Stop, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveRoom, or | atLeast, None, boiling}, {DriveTarget, atLeast, None, boiling}}},
+	{"water-live", DriveWay, Care, []test{{DriveWay, equal, None, float64(WayWater)}, {DrivePower, isKnown, None, 0}}},
+	{"air-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideAir)}}},
+	{"still-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideStill)}}},
+	{"hanging-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideHanging)}}},
+	{"fan-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideFan)}}},
+	{"lumped-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideLumped)}}},
+	{"drive-goal", DriveTarget, Stop, []test{{DriveCoolTo, atLeast, DriveTarget, 1}}},
+	{"drive-cold", DriveTarget, Care, []test{{DriveCoolTo, atMost, DriveRoom, 1}}},
+	{"drive-melts", DriveStuck, Stop, []test{{DriveStuck, atLeast, HeatMelt, 1}}},
+	{"drive-near", DriveStuck, Care, []test{{DriveMargin, more, None, 0}, {DriveMargin, less, None, craft.KeepUnderMelting}}},
+	{"drive-set", DriveStuck, Care, []test{{DriveStuck, more, HeatSet, 1}, {DriveStuck, not | atLeast, HeatMelt, 1}}},
+	{"drive-never", DriveHeatMost, Stop, []test{{DriveHeatLeast, atLeast, None, float64(Never)}}},
+	{"drive-perhaps", DriveHeatMost, Care, []test{{DriveHeatMost, atLeast, None, float64(Never)}, {DriveHeatLeast, less, None, float64(Never)}}},
+	{"touch-minute", DriveHigh, Care, []test{{DriveHigh, more, None, 60 + 273.15}, {DriveHigh, less, None, 85 + 273.15}}},
+	{"touch-second", DriveHigh, Care, []test{{DriveHigh, atLeast, None, 85 + 273.15}}},
+	{"at-beyond", DriveAt, Fine, []test{{DriveAt, more, DriveShown, 1}}},
+	{"curve-used", DriveCurve, Fine, []test{{DriveTrialLoss, isKnown, None, 0}}},
+	{"curve-straight", DriveCurve, Care, []test{{DriveCurve, isKnown, None, 0}, {DriveConstant, not | isKnown, None, 0}}},
+
 	{"less-hook", TroubleLessAdd, Care, []test{{TroubleLessAdd, less, None, 0}}},
 	{"broke-early", TroubleBrokeShare, Care, []test{{TroubleBroke, less, TwistOnsetLeast, 1}}},
 	{"broke-late", TroubleBrokeShare, Care, []test{{TroubleBroke, atLeast, TwistOnsetLeast, 1}}},
@@ -224,6 +247,8 @@ func (t *test) holds(s *State) bool {
 		so = x < float64(usual.Low) || x > float64(usual.High)
 	case isFitted:
 		so = known(r.oven.Slope)
+	case isOutside:
+		so = known(r.Biot) && r.warmth.outside&craft.Outside(t.times) != 0
 	case isBeyond:
 		so = known(x) && !r.oven.Within(x)
 	}

@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"twistbench/calc/craft"
 )
 
 // For each note a plan that calls for it and one, as near as may be, that does not.
@@ -84,7 +86,28 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"probe-falls":  {"heat.dial-1=150&heat.probe-1=170&heat.dial-2=200&heat.probe-2=160", "heat.dial-1=150&heat.probe-1=160&heat.dial-2=200&heat.probe-2=170"},
 	"dial-one":     {"heat.dial-2=150&heat.probe-2=170", "heat.dial-2=150"},
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
-	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
+	// Of the drive. The start plan's coil, hanging, comes to 103 °C at most with 1 W; nylon 6,6 was set at 180 °C and melts from 255 °C
+	"water-boils":    {"drive.way=water&drive.target=100 °C", "drive.way=water&drive.target=99 °C"},
+	"water-live":     {"drive.way=water&drive.power=1 W", "drive.way=water"},
+	"air-range":      {"drive.target=400 °C&drive.room=300 °C", "drive.target=300 °C"},                                                      // a film over 600 K
+	"still-range":    {"fibre.diameter=20 µm&coil.index=1.3&drive.way=still&drive.target=20.2 °C&drive.cool-to=20.1 °C", "drive.way=still"}, // Rayleigh 1e-5 is 20 µm and 12 K
+	"hanging-range":  {"fibre.diameter=40 µm&coil.index=1.3&drive.target=22 °C&drive.cool-to=21 °C", ""},
+	"fan-range":      {"fibre.diameter=10 µm&coil.index=1.3&drive.way=fan&drive.speed=0.1 m/s", "drive.way=fan&drive.speed=0.1 m/s"},
+	"lumped-range":   {"drive.way=water", ""}, // 1500 × 1.5 × 0.56 mm over 4 × 0.25 is 1.3
+	"drive-goal":     {"drive.cool-to=50 °C", "drive.cool-to=49 °C"},
+	"drive-cold":     {"drive.cool-to=20 °C", "drive.cool-to=21 °C"},
+	"drive-melts":    {"drive.power=6 W", "drive.power=1 W"},
+	"drive-near":     {"drive.power=4 W", "drive.power=1 W"},
+	"drive-set":      {"drive.power=3 W", "drive.power=1 W"},
+	"drive-never":    {"drive.power=0.2 W", "drive.power=0.5 W"},
+	"drive-perhaps":  {"drive.power=0.5 W", "drive.power=1 W"}, // 0.3 to 0.95 W keep it at 50 °C
+	"touch-minute":   {"drive.target=62 °C&drive.way=water&drive.on=60 s", "drive.target=60 °C&drive.way=water&drive.on=60 s"},
+	"touch-second":   {"drive.target=86 °C&drive.way=water&drive.on=60 s", "drive.target=84 °C&drive.way=water&drive.on=60 s"},
+	"at-beyond":      {"drive.at=10 min", "drive.at=1 min"},
+	"curve-used":     {"drive.curve=0 80\n5 56\n10 42\n20 28", ""},
+	"curve-straight": {"drive.curve=0 40\n5 50\n10 60\n20 80", "drive.curve=0 80\n5 56\n10 42\n20 28"},
+
+	"frame-large": {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
 }
 
 func TestNotes(t *testing.T) {
@@ -98,6 +121,19 @@ func TestNotes(t *testing.T) {
 			assert.False(t, n.When(work(t, p.quiet)), "calls: %s", p.quiet)
 			assert.NotEqual(t, None, n.At)
 		})
+	}
+}
+
+// There is a note for each bound that the losses may leave.
+func TestOutsideNotes(t *testing.T) {
+	for bit, key := range craft.OutsideKeys {
+		found := false
+		for i := range Notes {
+			if n := &Notes[i]; n.Key == key {
+				found = n.tests[0].is == isOutside && n.tests[0].times == float64(craft.Outside(1)<<bit)
+			}
+		}
+		assert.True(t, found, key)
 	}
 }
 

@@ -26,16 +26,22 @@ const (
 	ofEnergy
 	ofForce
 	ofFraction
+	ofHeatCapacity
+	ofHeatLoss
 	ofLength
 	ofLinearDensity
 	ofList
 	ofMass
 	ofNumber
+	ofPower
 	ofRatio
 	ofRatioDoubt
 	ofRotation
 	ofShare
+	ofSpecificHeat
+	ofSpeed
 	ofStress
+	ofTable
 	ofTemperature
 	ofTemperatureDifference
 	ofTime
@@ -60,16 +66,22 @@ var kindsOf = [...]**quantity.Kind{
 	ofEnergy:                &quantity.KindEnergy,
 	ofForce:                 &quantity.KindForce,
 	ofFraction:              &quantity.KindFraction,
+	ofHeatCapacity:          &quantity.KindHeatCapacity,
+	ofHeatLoss:              &quantity.KindHeatLoss,
 	ofLength:                &quantity.KindLength,
 	ofLinearDensity:         &quantity.KindLinearDensity,
 	ofList:                  &quantity.KindList,
 	ofMass:                  &quantity.KindMass,
 	ofNumber:                &quantity.KindNumber,
+	ofPower:                 &quantity.KindPower,
 	ofRatio:                 &quantity.KindRatio,
 	ofRatioDoubt:            &quantity.KindRatioDoubt,
 	ofRotation:              &quantity.KindRotation,
 	ofShare:                 &quantity.KindShare,
+	ofSpecificHeat:          &quantity.KindSpecificHeat,
+	ofSpeed:                 &quantity.KindSpeed,
 	ofStress:                &quantity.KindStress,
+	ofTable:                 &quantity.KindTable,
 	ofTemperature:           &quantity.KindTemperature,
 	ofTemperatureDifference: &quantity.KindTemperatureDifference,
 	ofTime:                  &quantity.KindTime,
@@ -212,8 +224,19 @@ var places = [NumIDs]place{
 	WireRoute: {inWire + unsafe.Offsetof(Wiring{}.Route), ofWord},
 
 	// Of the drive.
-	DriveRoom:   {inDrive + unsafe.Offsetof(Driving{}.Room), ofTemperature},
-	DriveTarget: {inDrive + unsafe.Offsetof(Driving{}.Target), ofTemperature},
+	DriveWay:          {inDrive + unsafe.Offsetof(Driving{}.Way), ofWord},
+	DriveSpeed:        {inDrive + unsafe.Offsetof(Driving{}.Speed), ofSpeed},
+	DriveRoom:         {inDrive + unsafe.Offsetof(Driving{}.Room), ofTemperature},
+	DriveTarget:       {inDrive + unsafe.Offsetof(Driving{}.Target), ofTemperature},
+	DriveCoolTo:       {inDrive + unsafe.Offsetof(Driving{}.CoolTo), ofTemperature},
+	DrivePower:        {inDrive + unsafe.Offsetof(Driving{}.Power), ofPower},
+	DriveOn:           {inDrive + unsafe.Offsetof(Driving{}.On), ofTime},
+	DriveOff:          {inDrive + unsafe.Offsetof(Driving{}.Off), ofTime},
+	DriveAt:           {inDrive + unsafe.Offsetof(Driving{}.At), ofTime},
+	DriveAltitude:     {inDrive + unsafe.Offsetof(Driving{}.Altitude), ofLength},
+	DriveEmissivity:   {inDrive + unsafe.Offsetof(Driving{}.Emissivity), ofShare},
+	DriveSpecificHeat: {inDrive + unsafe.Offsetof(Driving{}.SpecificHeat), ofSpecificHeat},
+	DriveCurve:        {inDrive + unsafe.Offsetof(Driving{}.Curve), ofTable},
 
 	// Of the stroke.
 	StrokeLoad: {inStroke + unsafe.Offsetof(Stroking{}.Load), ofMass},
@@ -339,6 +362,35 @@ var places = [NumIDs]place{
 	// Of the wire.
 
 	// Of the drive.
+	DriveHottest:   {inOut + unsafe.Offsetof(Results{}.Steady), ofTemperature},
+	DriveCoolest:   {inOut + unsafe.Offsetof(Results{}.Steady) + 1*wide, ofTemperature},
+	DriveStuck:     {inOut + unsafe.Offsetof(Results{}.Stuck), ofTemperature},
+	DriveMargin:    {inOut + unsafe.Offsetof(Results{}.StuckMargin), ofTemperatureDifference},
+	DriveSetTime:   {inOut + unsafe.Offsetof(Results{}.LimitTime), ofTime},
+	DriveMeltTime:  {inOut + unsafe.Offsetof(Results{}.LimitTime) + 1*wide, ofTime},
+	DriveHeatLeast: {inOut + unsafe.Offsetof(Results{}.Heats), ofTime},
+	DriveHeatMost:  {inOut + unsafe.Offsetof(Results{}.Heats) + 1*wide, ofTime},
+	DriveCoolLeast: {inOut + unsafe.Offsetof(Results{}.Cools), ofTime},
+	DriveCoolMost:  {inOut + unsafe.Offsetof(Results{}.Cools) + 1*wide, ofTime},
+	DriveCycles:    {inOut + unsafe.Offsetof(Results{}.Cycles), ofNumber},
+	DriveHigh:      {inOut + unsafe.Offsetof(Results{}.Peaks) + 1*wide, ofTemperature},
+	DriveHighLeast: {inOut + unsafe.Offsetof(Results{}.Peaks), ofTemperature},
+	DriveLowMost:   {inOut + unsafe.Offsetof(Results{}.Lows) + 1*wide, ofTemperature},
+	DriveLow:       {inOut + unsafe.Offsetof(Results{}.Lows), ofTemperature},
+	DriveAtMost:    {inOut + unsafe.Offsetof(Results{}.Then) + 1*wide, ofTemperature},
+	DriveAtLeast:   {inOut + unsafe.Offsetof(Results{}.Then), ofTemperature},
+	DriveShown:     {inOut + unsafe.Offsetof(Results{}.Shown), ofTime},
+	DriveHoldLeast: {inOut + unsafe.Offsetof(Results{}.Hold), ofPower},
+	DriveHoldMost:  {inOut + unsafe.Offsetof(Results{}.Hold) + 1*wide, ofPower},
+	DriveDutyLeast: {inOut + unsafe.Offsetof(Results{}.HoldDuty), ofShare},
+	DriveDutyMost:  {inOut + unsafe.Offsetof(Results{}.HoldDuty) + 1*wide, ofShare},
+	DriveEnergy:    {inOut + unsafe.Offsetof(Results{}.CycleEnergy), ofEnergy},
+	DriveBiot:      {inOut + unsafe.Offsetof(Results{}.Biot), ofNumber},
+	DriveInner:     {inOut + unsafe.Offsetof(Results{}.Inner), ofTime},
+	DriveRows:      {inOut + unsafe.Offsetof(Results{}.Rows), ofCount},
+	DriveConstant:  {inOut + unsafe.Offsetof(Results{}.Constant), ofTime},
+	DriveCapacity:  {inOut + unsafe.Offsetof(Results{}.Capacity), ofHeatCapacity},
+	DriveTrialLoss: {inOut + unsafe.Offsetof(Results{}.TrialLoss), ofHeatLoss},
 
 	// Of the stroke.
 

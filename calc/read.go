@@ -3,6 +3,7 @@ package calc
 import (
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
+	"twistbench/calc/trial"
 )
 
 // Reason says why a text was not taken. It is the key of a sentence: "problem." + Reason.
@@ -24,6 +25,7 @@ const (
 	NotADay     Reason = "day"
 	NotATime    Reason = "clock"
 	SaidAlready Reason = "already"
+	TooFew      Reason = "rows"
 )
 
 // Problem is a text that was not taken, and why. The zero Problem is none.
@@ -60,6 +62,8 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		case text == "":
 		case isList(KindOf(id)):
 			readList(f, text, &p.Owned, n)
+		case KindOf(id) == quantity.KindTable:
+			readTable(text, &p.Drive.Curve, n)
 		default:
 			readNumber(f, text, v, n)
 			if id == CutRatioDoubt && n.Unit != "" {
@@ -81,6 +85,11 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	if s.Text[YarnDensity] == "" {
 		p.Yarn.Density = craft.Polymers[p.Yarn.Polymer].Density
 	}
+	empty := &p.Drive.empty
+	for id, e := range [...]*bool{&empty.power, &empty.on, &empty.off} {
+		*e = s.Text[DrivePower+ID(id)] == ""
+	}
+	empty.heat = s.Text[DriveSpecificHeat] == ""
 	// An empty melting point takes the book's.
 	if s.Text[HeatMelt] == "" {
 		p.Heat.Melt = craft.Heatings[firstToMelt(p)].Melt.Low
@@ -115,6 +124,20 @@ func readList(f *Field, text string, list *quantity.List, n *Notice) {
 		}
 	}
 	*list = quantity.List(text)
+}
+
+// readTable takes a table of at least as many rows as a fit needs. Lines that are no rows are left out; the first of them is said.
+func readTable(text string, table *quantity.Table, n *Notice) {
+	var x, y [mostRows]float64
+	rows, _, line := trial.Columns(text, x[:], y[:])
+	for rest := text; line > 0; line-- {
+		n.Part, rest = quantity.Split(rest, '\n')
+	}
+	if rows < fewestRows {
+		n.Reason = TooFew
+		return
+	}
+	*table = quantity.Table(text)
 }
 
 func readNumber(f *Field, text string, v quantity.Ref, n *Notice) {

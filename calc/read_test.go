@@ -144,6 +144,10 @@ func TestNeeds(t *testing.T) {
 		HeatRest: "24 h", HeatOvenWidth: "350 mm", HeatOvenDepth: "300 mm", HeatOvenShelves: "1", HeatFrameLength: "180 mm",
 		HeatFrameWidth: "60 mm", HeatFrameGap: "20 mm", HeatFramePieces: "2",
 		ClockDay: "2026-11-25", ClockTime: "07:30",
+
+		// Of the drive.
+		DriveSpeed: "1 m/s", DriveRoom: "20 °C", DriveTarget: "50 °C", DriveCoolTo: "25 °C", DrivePower: "20 W", DriveAt: "1 s", DriveAltitude: "0 m",
+		DriveEmissivity: "90 %", DriveSpecificHeat: "1400", DriveCurve: "0 80\n5 56\n10 42\n20 28", DriveOn: "10 s", DriveOff: "20 s",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{
@@ -160,7 +164,7 @@ func TestNeeds(t *testing.T) {
 			if !st.Value(id).Is() || isList(st.Value(id).Kind()) {
 				continue
 			}
-			for range 12 {
+			for range 24 {
 				needs := st.Needs(id)
 				if needs == None {
 					break

@@ -103,10 +103,10 @@ func (st *State) Worked(id ID) bool {
 	return HasBook(id) && st.sheet.Text[id] == ""
 }
 
-// HasBook reports whether an empty field takes a book value of its polymer.
+// HasBook reports whether an empty field takes a value: that of the book for its polymer, or one that is worked out.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, DrivePower, DriveOn, DriveOff, DriveSpecificHeat:
 		return true
 	}
 	return false
@@ -132,6 +132,8 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookModuli)
 	case id == HeatMelt:
 		add(&bookMelts[firstToMelt(&st.Plan)])
+	case id >= DriveWay && id <= DriveCurve:
+		add(driven(&st.Plan, id))
 	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:

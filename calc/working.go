@@ -133,6 +133,9 @@ func choice(p *Plan, id ID) *Working {
 	case HeatTotal:
 		return either(one, &oneStaged, &twoStaged)
 	}
+	if id >= DriveHottest && id <= DriveTrialLoss {
+		return driven(p, id)
+	}
 	return nil
 }
 
