@@ -171,9 +171,9 @@ func muscle(p *Plan, r *Results) {
 	} else {
 		capacity = craft.Capacity{At20: float64(d.SpecificHeat)}
 	}
-	yarn := 0.0
-	if p.Yarn.Strands > 0 {
-		yarn = craft.YarnHeat * float64(craft.FibreMass(p.Yarn.Area, p.Yarn.Density, p.Yarn.Strands, p.Precursor))
+	yarn := craft.YarnHeat * float64(craft.FibreMass(p.Yarn.Area, p.Yarn.Density, p.Yarn.Strands, p.Precursor))
+	if !known(yarn) {
+		yarn = 0 // without a size it is left out, as of every sum
 	}
 	b, unsure := craft.InWater(d.Room), quantity.Fraction(craft.WaterUnsure)
 	bath := d.Room

@@ -62,7 +62,7 @@ var Drawings = [...]Drawing{
 	heatDrawing:   {"heat", 320, 192, heatShapes, heatSaid},
 	clockDrawing:  {"clock", 320, 178, clockShapes, clockSaid},
 	wireDrawing:   {"wire", 320, 200, wireShapes, wireSaid},
-	driveDrawing:  {"drive", 320, 200, driveShapes, driveSaid},
+	driveDrawing:  {"drive", 320, 234, driveShapes, driveSaid},
 	strokeDrawing: {"stroke", 320, 200, strokeShapes, strokeSaid},
 	fibreThread:   {"thread.fibre", 28, 2400, threadFibreShapes, nil},
 	hangThread:    {"thread.hang", 28, 2400, threadHangShapes, nil},
@@ -143,6 +143,7 @@ type sketch struct {
 	thick   float64 // their fibre
 	marks   marks   // of a rule
 	bundle  bundle
+	plots   [2]plotted
 	upright bool // the pen's x runs down the page, as along a hanging thread
 }
 

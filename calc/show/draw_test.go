@@ -190,7 +190,7 @@ func follow(t testing.TB, d string) (tr trace) {
 }
 
 // allPaths is how many bytes all paths may have together.
-const allPaths = 14000
+const allPaths = 18000
 
 // inside checks what is true of every drawing of every plan.
 func inside(t testing.TB, d *Display, st *calc.State, name string) {

@@ -241,8 +241,48 @@ name.heat.total = time in all
 
 name.wire.route = way of the current
 
+name.drive.way = way it loses heat
+name.drive.speed = speed of the air
 name.drive.room = room temperature
 name.drive.target = temperature when hot
+name.drive.cool-to = temperature when cold again
+name.drive.power = power in one muscle
+name.drive.on = time on
+name.drive.off = time off
+name.drive.at = moment
+name.drive.altitude = altitude
+name.drive.emissivity = emissivity
+name.drive.specific-heat = specific heat
+name.drive.curve = own cooling curve
+name.drive.hottest = most it comes to
+name.drive.coolest = least it comes to
+name.drive.stuck = most with the switch stuck on
+name.drive.margin = margin to melting, stuck on
+name.drive.set-time = time to the heat-set
+name.drive.melt-time = time to melting
+name.drive.heat-least = least heating time
+name.drive.heat-most = most heating time
+name.drive.cool-least = least cooling time
+name.drive.cool-most = most cooling time
+name.drive.cycles = cycles a minute
+name.drive.high = most in the cycle
+name.drive.high-least = least at its hottest
+name.drive.low-most = most at its coldest
+name.drive.low = least in the cycle
+name.drive.at-most = most at that moment
+name.drive.at-least = least at that moment
+name.drive.shown = time drawn
+name.drive.hold-least = least power to hold it
+name.drive.hold-most = most power to hold it
+name.drive.duty-least = least duty to hold it
+name.drive.duty-most = most duty to hold it
+name.drive.energy = energy of a cycle
+name.drive.biot = Biot number
+name.drive.inner = time to warm through
+name.drive.rows = rows read
+name.drive.constant = time constant of the curve
+name.drive.capacity = heat capacity
+name.drive.trial-loss = heat lost a kelvin
 
 name.stroke.load = load on one muscle
 
@@ -279,6 +319,10 @@ word.first-gap = the first gap
 word.twisted = a yarn twisted in with the fibre
 word.wrapped = a yarn wrapped round the coil
 word.fibre = the fibre itself
+word.still = lying in still air
+word.hanging = hanging in still air
+word.fan = across a fan's air
+word.water = in stirred water
 word.start = start at
 word.ready = ready at
 
@@ -290,6 +334,7 @@ mark.book = book value
 mark.empty = type a number
 mark.one-stage = no second heat-set
 mark.unknown = needs {other}
+mark.never = never
 mark.mostly = mostly from {other}
 # of percent
 unit.points = points
@@ -308,6 +353,7 @@ problem.finite = That number is too large or too small to work with.
 problem.day = “{part}” is not a day I can read. Type it like 2026-11-25.
 problem.clock = “{part}” is not a time I can read. Type it like 07:30.
 problem.key = There is no “{part}” here.
+problem.rows = I need three rows or more: a time, then a temperature, as 12 48.5.
 problem.already = {name} follows from {other} and the other one given: give two of the three.
 problem.twice = {other} and {name} say the same thing: give one.
 reading.decimal = Read as {limit}.
@@ -315,6 +361,7 @@ reading.other = I meant {other}
 reading.echo = That is {own}.
 reading.list = That is {masses}: {limit} in all.
 reading.about = That is about {own}: the trade rounds these numbers.
+reading.left-out = Left out, as no row: “{part}”.
 reading.on = On {hang.area}, before twisting.
 reading.of = Of {clamp.second-base}.
 reading.ratio = 100 mm of coil uses {limit} of fibre.
@@ -388,6 +435,26 @@ note.probe-falls = The probe does not rise with the dial. Are two readings swapp
 note.dial-one = One reading only: the dial is moved as far as the oven was off there. Take another near {heat.set}.
 note.dial-beyond = This is beyond your readings. Take one nearby.
 note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
+
+note.water-boils = Water boils at 100 °C, less on a mountain: nothing in it gets as hot.
+note.water-live = Current in a water bath: a battery or extra-low voltage, never a mains-fed supply.
+note.air-range = So hot or cold, the figures for air are a guess.
+note.still-range = So thin or so near to the room, nobody has measured: a guess.
+note.hanging-range = A hanging coil so slender was never measured: a guess.
+note.fan-range = Too slow for its thickness to count as a fan: a guess.
+note.lumped-range = Its inside lags behind its surface (Biot number {drive.biot}, over 0.1): add {drive.inner} to each time.
+note.drive-goal = Hot must be hotter than cold.
+note.drive-cold = In a room of {drive.room} it never gets that cold.
+note.drive-melts = A switch stuck on melts it: {drive.stuck}, past {heat.melt} after {drive.melt-time}. A melting muscle drops its load.
+note.drive-near = Stuck on, it comes within {drive.margin} of melting. Keep 40 K: a fibre under load gives way before it melts.
+note.drive-set = That is hotter than it was set at ({heat.set}): it loses its set and its length.
+note.drive-never = That power never gets it to {drive.target}: {drive.hottest} at most.
+note.drive-perhaps = It may never get to {drive.target}: between {drive.coolest} and {drive.hottest}.
+note.touch-minute = Over 60 °C even plastic burns skin in a minute, metal at once: see the table.
+note.touch-second = So hot it burns at a touch: a guard, and a sign that says hot.
+note.at-beyond = The drawing ends at {drive.shown}.
+note.curve-used = Your own curve takes the place of the book's losses.
+note.curve-straight = These rows do not bend towards the room's {drive.room}: is it a cooling curve?
 
 # the clock
 do.preheat = Heat up the oven
@@ -482,6 +549,9 @@ holds.oven-line = between your readings, once the oven has settled
 holds.own-oven = for your oven; watch your probe while it heats up
 holds.lowest-melting = to the lowest melting point; a fibre under stress gives way before it melts
 holds.one-load = for one load
+holds.on-average = on average over whole cycles
+holds.even-period = for an even on and off
+holds.evenly-warm = while it is evenly warm inside
 holds.same-hand = for a coil of the same hand as the twist, which shortens when hot
 
 # methods where there is no one equation
@@ -508,6 +578,23 @@ method.dial-as-wanted = No reading yet, so the dial is believed. Ovens are often
 method.one-reading = One reading, or all at one dial: a step of the dial counts as a step of the oven.
 method.line-fit = The straight line nearest to all readings, by least squares; it goes through their middle.
 method.whole-frames = Whole frames lying flat in rows, all one way or all the other, whichever holds more.
+
+method.balance = Search: where it loses what it gets. Most from a smooth cylinder of the coil's outside, a fifth less lost than the book says (in water half); least from turns standing apart, as much more lost.
+method.balance-own = From your own cooling curve, give or take its doubt and 8 % for the specific heat.
+method.surroundings = What is around it warms it: it comes to that temperature.
+method.hold = What it loses then: least as a smooth cylinder, most as turns standing apart.
+method.in-time = Integration, step by step, of power less losses over heat capacity, which all change with the temperature; evenly warm inside.
+method.warmed-in-time = The same, warmed by what is around it, until a twentieth of the difference is left.
+method.on-time = Until the slower end is hot; what never gets there, until a twentieth of the way is left.
+method.off-time = Until the slower end is cold again; what never gets there, until a twentieth is left.
+method.swing = Search: the temperature from which one cycle leads back to it, at both ends.
+method.course = Integration from a cold start to that moment, at both ends.
+method.three-cycles = Three cycles.
+method.of-wire = The average power while on, from Wire.
+method.decay-fit = The exponential nearest to your rows that ends at the room's temperature, by least squares.
+method.heat-capacity = Mass times specific heat, midway between cold and hot, with the companion yarn's.
+method.biot = Heat lost at the surface times thickness, over four times the conductivity (nylon's 0.25 W/(m·K)).
+method.inner-time = Density × specific heat × thickness² ÷ (23 × conductivity, 0.25 W/(m·K)).
 
 grade.0 = arithmetic: exact, given the inputs
 grade.1 = handbook physics
@@ -552,6 +639,7 @@ summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.secon
 summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
 summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
 summary.heat = Heat-set: {heat.set} true, dial {heat.dial}, at most {heat.peak}, {heat.margin} to melting; {heat.total} for one load
+summary.drive = Drive: {drive.way}, {drive.room} to {drive.target} in {drive.heat-least} to {drive.heat-most}, back to {drive.cool-to} in {drive.cool-least} to {drive.cool-most}; stuck on at most {drive.stuck}
 summary.local = Follow local rules and your lab's or school's own risk assessment.
 
 # drawings: labels of some 40 letters at most, and what they show for those who do not see them
@@ -644,8 +732,14 @@ draw.heat.desc = The oven is set to {heat.set} and reaches {heat.peak} at its ho
 draw.wire.title = Wire
 draw.wire.note = The circuit.
 
-draw.drive.title = Drive
-draw.drive.note = Temperature against time.
+draw.drive.title = Temperature against time, from a cold start
+draw.drive.set = set at {heat.set}
+draw.drive.melts = melts from {heat.melt}
+draw.drive.cycle = on {drive.on}, off {drive.off}
+draw.drive.mark = {drive.at}: {drive.at-least} to {drive.at-most}
+draw.drive.note = Solid loses least heat, dashed most.
+draw.drive.desc = Heated for {drive.on}, then not for {drive.off}, three times. It swings between {drive.low} and {drive.high}; where it loses most heat its peak is {drive.high-least}. Hot is {drive.target}; it was set at {heat.set} and melts from {heat.melt}.
+draw.drive.desc-mark = At {drive.at} it has {drive.at-least} to {drive.at-most}.
 
 draw.stroke.title = Stroke
 draw.stroke.note = Force against length.
