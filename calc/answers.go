@@ -109,7 +109,7 @@ type Results struct {
 	Steady      [2]quantity.Temperature // left on
 	Stuck       quantity.Temperature    // at most, with the switch stuck on
 	StuckMargin quantity.TemperatureDifference
-	LimitTime   [2]quantity.Time // to the temperature it was set at, and to melting
+	MeltTime    quantity.Time // to melting, then
 	Heats       [2]quantity.Time
 	Cools       [2]quantity.Time
 	Cycles      quantity.Number // a minute
@@ -272,12 +272,11 @@ var Answers = [NumAnswers]Answer{
 	DriveCoolest - NumFields:   {Key: "drive.coolest", Unit: "°C", Digits: 3},
 	DriveStuck - NumFields:     {Key: "drive.stuck", Unit: "°C", Digits: 3},
 	DriveMargin - NumFields:    {Key: "drive.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, DriveStuck}}},
-	DriveSetTime - NumFields:   {Key: "drive.set-time", Unit: "s", Digits: 3},
-	DriveMeltTime - NumFields:  {Key: "drive.melt-time", Unit: "s", Digits: 3},
-	DriveHeatLeast - NumFields: {Key: "drive.heat-least", Unit: "s", Digits: 3},
-	DriveHeatMost - NumFields:  {Key: "drive.heat-most", Unit: "s", Digits: 3},
-	DriveCoolLeast - NumFields: {Key: "drive.cool-least", Unit: "s", Digits: 3},
-	DriveCoolMost - NumFields:  {Key: "drive.cool-most", Unit: "s", Digits: 3},
+	DriveMeltTime - NumFields:  {Key: "drive.melt-time", Unit: "s", Digits: 3, Working: &Working{Method: "in-time", Source: &craft.StepPair, Terms: []ID{HeatMelt, DriveRoom, DriveStuck, CutFibreMass, DriveSpecificHeat}}},
+	DriveHeatLeast - NumFields: {Key: "drive.heat-least", Unit: "s", Digits: 3, Working: &inTime},
+	DriveHeatMost - NumFields:  {Key: "drive.heat-most", Unit: "s", Digits: 3, Working: &inTime},
+	DriveCoolLeast - NumFields: {Key: "drive.cool-least", Unit: "s", Digits: 3, Working: &inTime},
+	DriveCoolMost - NumFields:  {Key: "drive.cool-most", Unit: "s", Digits: 3, Working: &inTime},
 	DriveCycles - NumFields:    {Key: "drive.cycles", Digits: 3, Working: &Working{Eq: &craft.CyclesPerMinuteEq, Terms: []ID{DriveOn, DriveOff}}},
 	DriveHigh - NumFields:      {Key: "drive.high", Unit: "°C", Digits: 3, Working: &swing},
 	DriveHighLeast - NumFields: {Key: "drive.high-least", Unit: "°C", Digits: 3, Working: &swing},

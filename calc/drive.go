@@ -1,8 +1,6 @@
 package calc
 
 import (
-	"math"
-
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 	"twistbench/calc/trial"
@@ -63,7 +61,6 @@ const (
 	nearly = 0.05 // of a difference that is left where it would take for ever
 
 	boiling = 373.15 // K: water, at sea level
-	glowing = 5000   // K: where nothing holds it, and nothing is left of it
 
 	mostRows   = 200 // of a cooling curve
 	fewestRows = 3
@@ -73,81 +70,64 @@ const (
 // drive works out how hot it gets, and how fast.
 func drive(p *Plan, r *Results) {
 	d, w := &p.Drive, &r.warmth
-	nan := math.NaN()
-	w.surrounds = p.Wire.Route == RouteNone && d.empty.power
+	nan := quantity.NaN
 	full := d.Power
-	switch {
-	case w.surrounds:
-		d.Power, full = quantity.Power(nan), 0
-	case d.empty.power:
+	if d.empty.power {
 		d.Power, full = r.MusclePower, r.FullPower
 	}
-	w.watts = d.Power
-	if w.surrounds {
-		w.watts = 0
-	}
-	muscle(p, r)
-	on, off := &w.on, &w.off
-
+	w.watts, w.surrounds = d.Power, p.Wire.Route == RouteNone && d.empty.power
 	goal := d.Target
 	if w.surrounds {
+		d.Power, w.watts, full = quantity.Power(nan), 0, 0
 		goal -= nearly * (d.Target - d.Room)
 	}
 	if !(d.CoolTo < goal) {
 		goal = quantity.Temperature(nan)
 	}
+	muscle(p, r)
 	for i := range ends {
-		r.Steady[i] = min(on[i].Steady(w.watts), glowing)
-		r.Heats[i] = timeTo(&on[i], d.CoolTo, goal, w.watts)
-		r.Cools[i] = timeTo(&off[i], d.Target+0*goal, d.CoolTo, 0)
-		r.Hold[i] = off[i].Loss(d.Target)
+		on, off := &w.on[i], &w.off[i]
+		r.Steady[i] = on.Steady(w.watts)
+		r.Heats[i] = timeTo(on, d.CoolTo, goal, w.watts)
+		r.Cools[i] = timeTo(off, d.Target+0*goal, d.CoolTo, 0)
+		r.Hold[i] = off.Loss(d.Target)
 		r.HoldDuty[i] = craft.Duty(r.Hold[i], d.Power)
 	}
+	hot := &w.on[hotEnd]
 	r.Stuck = r.Steady[hotEnd]
 	if full != w.watts {
-		r.Stuck = min(on[hotEnd].Steady(full), glowing)
+		r.Stuck = hot.Steady(full)
 	}
 	r.StuckMargin = craft.Margin(p.Heat.Melt, r.Stuck)
-	for i, limit := range [...]quantity.Temperature{p.Heat.Set, p.Heat.Melt} {
-		r.LimitTime[i] = timeTo(&on[hotEnd], d.Room, limit, full)
-	}
+	r.MeltTime = timeTo(hot, d.Room, p.Heat.Melt, full)
 
-	order(&r.Heats) // what loses least heat is slower to be warmed by what is around it
-	order(&r.Cools)
+	order(&r.Heats[0], &r.Heats[1]) // what loses least heat is slower to be warmed by what is around it
+	order(&r.Cools[0], &r.Cools[1])
 	// A cycle that both ends take part in: as long as the slower one takes, and what never gets there nearly to where it settles.
 	if d.empty.on {
-		d.On = r.Heats[1]
-		if d.On >= Never {
-			d.On = timeTo(&on[coolEnd], d.CoolTo, r.Steady[coolEnd]-nearly*(r.Steady[coolEnd]-d.CoolTo), w.watts)
-		}
+		settled := r.Steady[coolEnd]
+		d.On = within(r.Heats[1], &w.on[coolEnd], d.CoolTo, settled-nearly*(settled-d.CoolTo), w.watts)
 	}
 	if d.empty.off {
-		d.Off = r.Cools[1]
-		if d.Off >= Never {
-			d.Off = timeTo(&off[hotEnd], d.Target, d.Room+nearly*(d.Target-d.Room), 0)
-		}
-	}
-	for _, t := range [...]*quantity.Time{&d.On, &d.Off} {
-		if *t >= Never {
-			*t = quantity.Time(nan)
-		}
+		d.Off = within(r.Cools[1], &w.off[hotEnd], d.Target, d.Room+nearly*(d.Target-d.Room), 0)
 	}
 	for i := range ends {
-		r.Lows[i], r.Peaks[i] = on[i].Cycle(&off[i], d.On, d.Off, w.watts)
-		r.Then[i] = w.at(p, i)
+		r.Lows[i], r.Peaks[i] = w.on[i].Cycle(&w.off[i], d.On, d.Off, w.watts)
+		var course [2 * cycles]quantity.Temperature
+		r.Then[i] = w.course(d, i, course[:], d.At)
 	}
-	order(&r.Lows)
-	order(&r.Peaks)
-	order(&r.Then)
+	order(&r.Lows[0], &r.Lows[1])
+	order(&r.Peaks[0], &r.Peaks[1])
+	order(&r.Then[0], &r.Then[1])
 	r.Cycles = craft.CyclesPerMinute(d.On, d.Off)
 	r.Shown = cycles * (d.On + d.Off)
 	r.CycleEnergy = craft.CycleEnergy(d.Power, d.On)
 }
 
 // order puts the lower of two numbers first.
-func order[T ~float64](x *[ends]T) {
-	if x[0] > x[1] {
-		x[0], x[1] = x[1], x[0]
+func order[T ~float64](a, b *T) {
+	if *a > *b {
+		*a, *b = *b, *a
 	}
 }
 
@@ -155,9 +135,18 @@ func order[T ~float64](x *[ends]T) {
 //
 //go:noinline
 func timeTo(b *craft.Body, from, to quantity.Temperature, watts quantity.Power) quantity.Time {
-	t := b.TimeTo(from, to, watts)
-	if t > Never {
-		t = Never
+	return min(b.TimeTo(from, to, watts), Never)
+}
+
+// within returns a time, and where that is Never the one that a body takes to another temperature; NaN where that is Never too.
+//
+//go:noinline
+func within(t quantity.Time, b *craft.Body, from, to quantity.Temperature, watts quantity.Power) quantity.Time {
+	if t == Never {
+		t = timeTo(b, from, to, watts)
+	}
+	if t == Never {
+		t = quantity.Time(quantity.NaN)
 	}
 	return t
 }
@@ -175,128 +164,124 @@ func muscle(p *Plan, r *Results) {
 	if !known(yarn) {
 		yarn = 0 // without a size it is left out, as of every sum
 	}
-	b, unsure := craft.InWater(d.Room), quantity.Fraction(craft.WaterUnsure)
-	bath := d.Room
-	if w.surrounds {
-		bath = max(bath, d.Target)
-	}
-	switch {
-	case d.Way != WayWater:
-		b, unsure = craft.InRoom(craft.Way(d.Way), d.Room, d.Altitude), craft.StillUnsure
-		b.Speed, b.Emissivity = float64(d.Speed), quantity.Fraction(d.Emissivity)
-	case bath >= boiling:
-		b.Coefficient = math.NaN()
+	b, unsure := craft.InRoom(craft.Way(d.Way), d.Room, d.Altitude), quantity.Fraction(craft.StillUnsure)
+	b.Speed, b.Emissivity = float64(d.Speed), quantity.Fraction(d.Emissivity)
+	if d.Way == WayWater {
+		b, unsure = craft.InWater(d.Room), craft.WaterUnsure
+		if d.Room >= boiling || w.surrounds && d.Target >= boiling {
+			b.Coefficient = quantity.NaN
+		}
 	}
 	b.Heat = capacity.Of(r.FibreMass, yarn)
 	r.Capacity = quantity.HeatCapacity(b.Heat.At((d.Room + d.Target) / 2))
-	w.off[hotEnd], w.off[coolEnd] = craft.Ends(b, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
-	w.outside = 0
-	for i := range ends {
-		w.outside |= w.off[i].Bounds(d.Target, p.Thickness, craft.NylonConductivity)
-	}
-	cool := &w.off[coolEnd]
-	h, _ := cool.Film(d.Target)
-	r.Biot = craft.Biot(float64(cool.Share)*h+craft.Radiation(cool.Emissivity, d.Target, cool.Walls), p.Thickness, craft.NylonConductivity)
+	off := &w.off
+	off[hotEnd], off[coolEnd] = craft.Ends(b, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
+	w.outside = off[hotEnd].Bounds(d.Target, p.Thickness, craft.NylonConductivity) | off[coolEnd].Bounds(d.Target, p.Thickness, craft.NylonConductivity)
+	r.Biot = off[coolEnd].Biot(d.Target, p.Thickness, craft.NylonConductivity)
 	r.Inner = craft.InnerTime(p.Fibre.Density, float64(d.SpecificHeat), p.Thickness, craft.NylonConductivity)
 
-	own(p, r)
+	w.fit(d)
+	r.Rows, r.Constant = quantity.Count(w.decay.N), quantity.Time(w.decay.Constant)
+	if d.Curve == "" {
+		r.Rows, r.Constant = quantity.Count(quantity.NaN), quantity.Time(quantity.NaN)
+	}
+	loss := craft.TrialLoss(float64(r.Capacity), r.Constant)
+	if r.TrialLoss = quantity.HeatLoss(loss); known(loss) { // it takes the place of the book's
+		unsure := heatUnsure
+		if doubt := w.decay.ConstantDoubt / w.decay.Constant; doubt > 0 {
+			unsure = min(unsure+doubt, 0.9)
+		}
+		off[hotEnd].Measured(loss * (1 - unsure))
+		off[coolEnd].Measured(loss * (1 + unsure))
+	}
 	w.on = w.off
-	for i := range ends {
-		if w.surrounds {
+	if w.surrounds {
+		for i := range ends {
 			w.on[i].Air, w.on[i].Walls = d.Target, d.Target
 		}
 	}
 }
 
-// own fits the own cooling curve, and makes the bodies lose what it says instead of what the book does.
-func own(p *Plan, r *Results) {
-	d, w := &p.Drive, &r.warmth
-	r.Rows, r.Constant = quantity.Count(quantity.NaN), quantity.Time(quantity.NaN)
-	r.TrialLoss = quantity.HeatLoss(quantity.NaN)
-	if d.Curve == "" {
+// fit fits the own cooling curve, where it is another than the last one.
+func (w *warmth) fit(d *Driving) {
+	if w.curve == d.Curve && w.room == d.Room {
 		return
 	}
-	if w.curve != d.Curve || w.room != d.Room {
-		var times, temperatures [mostRows]float64
-		n, _, _ := trial.Columns(string(d.Curve), times[:], temperatures[:])
-		w.curve, w.room, w.decay = d.Curve, d.Room, trial.FitDecay(times[:n], temperatures[:n], float64(d.Room))
-	}
-	r.Rows, r.Constant = quantity.Count(w.decay.N), quantity.Time(w.decay.Constant)
-	loss := craft.TrialLoss(float64(r.Capacity), r.Constant)
-	r.TrialLoss = quantity.HeatLoss(loss)
-	if !known(loss) {
-		return
-	}
-	unsure := heatUnsure
-	if known(w.decay.ConstantDoubt) {
-		unsure += w.decay.ConstantDoubt / w.decay.Constant
-	}
-	unsure = min(unsure, 0.9)
-	w.off[hotEnd].Measured(loss * (1 - unsure))
-	w.off[coolEnd].Measured(loss * (1 + unsure))
+	w.curve, w.room = d.Curve, d.Room
+	var columns [2][mostRows]float64
+	n, _, _ := trial.Columns(string(d.Curve), columns[0][:], columns[1][:])
+	w.decay = trial.FitDecay(columns[0][:n], columns[1][:n], float64(d.Room))
 }
 
-// at returns the temperature (K) of an end at the marker, from a cold start on; NaN beyond the cycles that are drawn.
-func (w *warmth) at(p *Plan, end int) quantity.Temperature {
-	d := &p.Drive
-	left, temperature := d.At, d.Room
-	for range cycles {
-		temperature = w.on[end].After(temperature, w.watts, min(left, d.On))
-		if left -= d.On; !(left > 0) {
-			return temperature + quantity.Temperature(0*left)
+// course puts the temperatures (K) of an end into a list, from a cold start on: at as many moments, evenly apart, of each of the heatings and
+// the coolings that are drawn, up to a time left (s) from the start. It returns the last, NaN where the time is beyond them.
+func (w *warmth) course(d *Driving, end int, into []quantity.Temperature, left quantity.Time) quantity.Temperature {
+	each := len(into) / (2 * cycles)
+	t := d.Room
+	for i := range 2 * cycles {
+		b, watts, time := &w.on[end], w.watts, d.On
+		if i&1 != 0 {
+			b, watts, time = &w.off[end], 0, d.Off
 		}
-		temperature = w.off[end].After(temperature, 0, min(left, d.Off))
-		if left -= d.Off; !(left > 1e-9*d.Off) {
-			return temperature
-		}
+		time = min(time, left)
+		left -= time
+		t = b.Curve(into[i*each:(i+1)*each], t, watts, time/quantity.Time(each))
 	}
-	return quantity.Temperature(quantity.NaN)
+	if left > 1e-9*d.At {
+		t = quantity.Temperature(quantity.NaN)
+	}
+	return t
 }
 
-// Course puts the temperatures (K) of the end that gets hottest (0) or least hot (1) into a list, from a cold start on: at as many moments,
+// Course puts the temperatures (K) of the end that loses least heat (0) or most (1) into a list, from a cold start on: at as many moments,
 // evenly apart, of each of the heatings and the coolings that are drawn.
 func (st *State) Course(end int, into []quantity.Temperature) {
-	w, d := &st.Out.warmth, &st.Plan.Drive
-	each := len(into) / (2 * cycles)
-	temperature := d.Room
-	for i := 0; i+each <= len(into); i += 2 * each {
-		temperature = w.on[end].Curve(into[i:i+each], temperature, w.watts, d.On/quantity.Time(each))
-		temperature = w.off[end].Curve(into[i+each:i+2*each], temperature, 0, d.Off/quantity.Time(each))
+	st.Out.warmth.course(&st.Plan.Drive, end, into, st.Out.Shown)
+}
+
+// readCurve takes the own cooling curve if it has as many rows as a fit needs. Lines that are no rows are left out; the first of them is said.
+// It remembers what it read last.
+func (st *State) readCurve() {
+	text := st.sheet.Text[DriveCurve]
+	if st.curve != text {
+		st.curve, st.curveNotice = text, Notice{}
+		n := &st.curveNotice
+		var columns [2][mostRows]float64
+		rows, _, line := trial.Columns(text, columns[0][:], columns[1][:])
+		for ; line > 0; line-- {
+			n.Part, text = quantity.Split(text, '\n')
+		}
+		if rows < fewestRows && st.curve != "" {
+			n.Reason = TooFew
+		}
+	}
+	if st.Notices[DriveCurve] = st.curveNotice; st.curveNotice.Reason == "" {
+		st.Plan.Drive.Curve = quantity.Table(st.curve)
 	}
 }
 
 var (
-	muscleTerms = []ID{DriveTarget, DriveRoom, CoilOutside, ClampThisFinished, TwistThickness, TwistStraight, DriveEmissivity, DriveAltitude, DriveSpeed}
-	heatTerms   = []ID{DriveTarget, DriveRoom, CoilOutside, ClampThisFinished, TwistThickness, TwistStraight, DriveEmissivity, DriveAltitude, CutFibreMass, DriveSpecificHeat, DriveSpeed, DriveCoolTo}
-	powerTerms  = []ID{DrivePower, DriveRoom, CoilOutside, ClampThisFinished, TwistThickness, TwistStraight, DriveEmissivity, DriveAltitude, CutFibreMass, DriveSpecificHeat, DriveSpeed, DriveTarget, DriveCoolTo}
+	heatTerms = []ID{DriveTarget, DriveRoom, CoilOutside, ClampThisFinished, TwistThickness, TwistStraight, DriveEmissivity, DriveAltitude, CutFibreMass, DriveSpecificHeat, DriveSpeed, DriveCoolTo, DrivePower}
 
-	// where what it loses is from, by way
+	// where what it loses is from, by way, and then of an own cooling curve
 	balances = [...]Working{
-		{Method: "balance", Source: &craft.LyingCylinder, Terms: powerTerms},
-		{Method: "balance", Source: &craft.SlenderBody, Terms: powerTerms},
-		{Method: "balance", Source: &craft.StreamCylinder, Terms: powerTerms},
-		{Method: "balance", Source: &craft.Memory, Terms: powerTerms},
+		{Method: "balance", Source: &craft.LyingCylinder, Terms: heatTerms},
+		{Method: "balance", Source: &craft.SlenderBody, Terms: heatTerms},
+		{Method: "balance", Source: &craft.StreamCylinder, Terms: heatTerms},
+		{Method: "balance", Source: &craft.Memory, Terms: heatTerms},
+		{Method: "balance-own", Source: &craft.HeatTheory, Terms: []ID{DriveRoom, DriveTarget, DriveTrialLoss, DrivePower}},
 	}
-	holds = [...]Working{
-		{Method: "hold", Source: &craft.LyingCylinder, Terms: muscleTerms},
-		{Method: "hold", Source: &craft.SlenderBody, Terms: muscleTerms},
-		{Method: "hold", Source: &craft.StreamCylinder, Terms: muscleTerms},
-		{Method: "hold", Source: &craft.Memory, Terms: muscleTerms},
-	}
-	balanceOwn  = Working{Method: "balance-own", Source: &craft.HeatTheory, Terms: []ID{DrivePower, DriveRoom, DriveTrialLoss}}
-	holdOwn     = Working{Method: "balance-own", Source: &craft.HeatTheory, Terms: []ID{DriveTarget, DriveRoom, DriveTrialLoss}}
-	surrounding = Working{Method: "surroundings", Source: &craft.Geometry, Terms: heatTerms}
+	inTime   = Working{Method: "in-time", Source: &craft.StepPair, Terms: heatTerms}
+	swing    = Working{Method: "swing", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest}}
+	course   = Working{Method: "course", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest, DriveAt}}
+	decayFit = Working{Method: "decay-fit", Source: &craft.LeastSquares, Terms: []ID{DriveRoom, DriveCurve}}
 
-	inTime       = Working{Method: "in-time", Source: &craft.StepPair, Terms: powerTerms}
-	warmedInTime = Working{Method: "warmed-in-time", Source: &craft.StepPair, Terms: heatTerms}
-	coolsInTime  = Working{Method: "in-time", Source: &craft.StepPair, Terms: heatTerms}
-	toLimit      = Working{Method: "in-time", Source: &craft.StepPair, Terms: []ID{DriveStuck, DriveRoom, CutFibreMass, DriveSpecificHeat, HeatSet, HeatMelt}}
-	onTime       = Working{Method: "on-time", Source: &craft.StepPair, Terms: []ID{DriveHeatMost}}
-	offTime      = Working{Method: "off-time", Source: &craft.StepPair, Terms: []ID{DriveCoolMost}}
-	swing        = Working{Method: "swing", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest}}
-	course       = Working{Method: "course", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest, DriveAt}}
-	ofWire       = Working{Method: "of-wire", Source: &craft.Geometry}
-	decayFit     = Working{Method: "decay-fit", Source: &craft.LeastSquares, Terms: []ID{DriveRoom, DriveCurve}}
+	// how an empty power and empty times are worked out
+	emptied = [...]Working{
+		{Method: "of-wire", Source: &craft.Geometry},
+		{Method: "on-time", Source: &craft.StepPair, Terms: []ID{DriveHeatMost}},
+		{Method: "off-time", Source: &craft.StepPair, Terms: []ID{DriveCoolMost}},
+	}
 
 	// where the specific heat of each polymer is from
 	bookHeats = [...]Working{
@@ -309,32 +294,11 @@ var (
 	}
 )
 
-// driven returns how a number of the drive was worked out where that depends on the plan.
-func driven(p *Plan, id ID) *Working {
-	surrounds := p.Wire.Route == RouteNone && p.Drive.empty.power
-	own := p.Drive.Curve != ""
-	switch id {
-	case DriveHottest, DriveCoolest, DriveStuck:
-		if !surrounds {
-			return either(own, &balanceOwn, &balances[p.Drive.Way])
-		}
-		return &surrounding
-	case DriveHoldLeast, DriveHoldMost:
-		return either(own, &holdOwn, &holds[p.Drive.Way])
-	case DriveHeatLeast, DriveHeatMost:
-		return either(surrounds, &warmedInTime, &inTime)
-	case DriveSetTime, DriveMeltTime:
-		return &toLimit
-	case DriveCoolLeast, DriveCoolMost:
-		return &coolsInTime
-	case DrivePower:
-		return &ofWire
-	case DriveOn:
-		return &onTime
-	case DriveOff:
-		return &offTime
-	case DriveSpecificHeat:
-		return &bookHeats[p.Fibre.Polymer]
+// balance returns how it was worked out what a muscle loses and where that settles.
+func balance(p *Plan) *Working {
+	way := p.Drive.Way
+	if p.Drive.Curve != "" {
+		way = WayWater + 1
 	}
-	return nil
+	return &balances[way]
 }

@@ -289,7 +289,6 @@ const (
 	DriveCoolest
 	DriveStuck
 	DriveMargin
-	DriveSetTime
 	DriveMeltTime
 	DriveHeatLeast
 	DriveHeatMost

@@ -3,7 +3,6 @@ package calc
 import (
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
-	"twistbench/calc/trial"
 )
 
 // Reason says why a text was not taken. It is the key of a sentence: "problem." + Reason.
@@ -62,8 +61,7 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		case text == "":
 		case isList(KindOf(id)):
 			readList(f, text, &p.Owned, n)
-		case KindOf(id) == quantity.KindTable:
-			readTable(text, &p.Drive.Curve, n)
+		case KindOf(id) == quantity.KindTable: // see readCurve
 		default:
 			readNumber(f, text, v, n)
 			if id == CutRatioDoubt && n.Unit != "" {
@@ -124,20 +122,6 @@ func readList(f *Field, text string, list *quantity.List, n *Notice) {
 		}
 	}
 	*list = quantity.List(text)
-}
-
-// readTable takes a table of at least as many rows as a fit needs. Lines that are no rows are left out; the first of them is said.
-func readTable(text string, table *quantity.Table, n *Notice) {
-	var x, y [mostRows]float64
-	rows, _, line := trial.Columns(text, x[:], y[:])
-	for rest := text; line > 0; line-- {
-		n.Part, rest = quantity.Split(rest, '\n')
-	}
-	if rows < fewestRows {
-		n.Reason = TooFew
-		return
-	}
-	*table = quantity.Table(text)
 }
 
 func readNumber(f *Field, text string, v quantity.Ref, n *Notice) {

@@ -13,18 +13,21 @@ type State struct {
 	Mostly  [NumIDs]ID      // where the doubt mostly comes from
 	Set     []quantity.Item // the masses owned
 
-	sheet  Sheet         // what was worked
-	asRead Plan          // the plan before Solve
-	owned  quantity.List // what Set was read from
-	pieces float64       // in Set; NaN for none
-	base   Plan          // the plan from which readings are moved
-	moved  *State        // the plan with one reading moved by its doubt
+	sheet       Sheet         // what was worked
+	asRead      Plan          // the plan before Solve
+	owned       quantity.List // what Set was read from
+	pieces      float64       // in Set; NaN for none
+	base        Plan          // the plan from which readings are moved
+	curve       string        // the own cooling curve that was read last, and what there is to say of it
+	curveNotice Notice
+	moved       *State // the plan with one reading moved by its doubt
 }
 
 // Work reads a sheet and works out everything that follows.
 func (st *State) Work(s *Sheet) {
 	st.sheet = *s
 	Read(s, &st.Plan, &st.Notices)
+	st.readCurve()
 	st.asRead = st.Plan
 	Solve(&st.Plan)
 	st.choose()
@@ -132,8 +135,10 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookModuli)
 	case id == HeatMelt:
 		add(&bookMelts[firstToMelt(&st.Plan)])
-	case id >= DriveWay && id <= DriveCurve:
-		add(driven(&st.Plan, id))
+	case id >= DrivePower && id <= DriveOff:
+		add(&emptied[id-DrivePower])
+	case id == DriveSpecificHeat:
+		add(&bookHeats[st.Plan.Fibre.Polymer])
 	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:

@@ -140,6 +140,13 @@ func TestStorage(t *testing.T) {
 			continue
 		}
 		before := all()
+		if v.Kind() == quantity.KindTable { // it is there or not
+			v.SetSI(math.NaN())
+			st.Plan.Drive.Curve = "1 2"
+			assert.Equal(t, before, all())
+			assert.Zero(t, v.SI())
+			continue
+		}
 		if isList(v.Kind()) {
 			st.Plan.Owned = "20x2, 50"
 		} else {

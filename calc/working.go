@@ -132,9 +132,8 @@ func choice(p *Plan, id ID) *Working {
 		return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
 	case HeatTotal:
 		return either(one, &oneStaged, &twoStaged)
-	}
-	if id >= DriveHottest && id <= DriveTrialLoss {
-		return driven(p, id)
+	case DriveHottest, DriveCoolest, DriveStuck, DriveHoldLeast, DriveHoldMost:
+		return balance(p)
 	}
 	return nil
 }

@@ -36,6 +36,8 @@ const mostCurvature = 170
 // Body is a muscle that is warm all through, and where it is. Losses are for Area in all, so that Diameter is only the size that the air
 // flows about.
 type Body struct {
+	_ [0]func() // bodies are not compared
+
 	Way         Way
 	Air, Walls  quantity.Temperature // K; walls are what it radiates to
 	Pressure    float64              // of the air, Pa
@@ -185,9 +187,15 @@ func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 
 // Bounds returns which bounds a body at t (K) leaves, with fibre of thickness d (m) and conductivity k (W/(m·K)).
 func (b *Body) Bounds(t quantity.Temperature, d quantity.Length, k float64) Outside {
-	h, out := b.Film(t)
-	if Biot(float64(b.Share)*h+Radiation(b.Emissivity, t, b.Walls), d, k) > MostBiot {
+	_, out := b.Film(t)
+	if b.Biot(t, d, k) > MostBiot {
 		out |= OutsideLumped
 	}
 	return out
+}
+
+// Biot returns the Biot number of a body at t (K), with fibre of thickness d (m) and conductivity k (W/(m·K)).
+func (b *Body) Biot(t quantity.Temperature, d quantity.Length, k float64) quantity.Number {
+	h, _ := b.Film(t)
+	return Biot(float64(b.Share)*h+Radiation(b.Emissivity, t, b.Walls), d, k)
 }

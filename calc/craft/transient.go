@@ -56,7 +56,7 @@ func (r *run) step() bool {
 			r.next = h / 10
 			continue
 		}
-		grow := 0.9 * math.Cbrt(stepError/off)
+		grow := 0.9 * power(stepError/off, 1.0/3)
 		r.next = h * max(0.2, min(5, grow))
 		if off > stepError {
 			continue
@@ -146,13 +146,9 @@ func (b *Body) TimeTo(from, to quantity.Temperature, watts quantity.Power) quant
 //
 // It is a search for the low one: that from which one cycle leads back to it.
 func (b *Body) Cycle(cool *Body, on, off quantity.Time, watts quantity.Power) (low, high quantity.Temperature) {
-	gain := func(t float64) float64 {
-		from := quantity.Temperature(t)
-		return float64(cool.After(b.After(from, watts, on), 0, off) - from)
-	}
 	var c chord
 	c.low, c.high = float64(cool.Steady(0)), min(hottest, float64(b.Steady(watts)))
-	c.least, c.most = gain(c.low), gain(c.high)
+	c.least, c.most = b.gain(cool, on, off, watts, c.low), b.gain(cool, on, off, watts, c.high)
 	was := c.low
 	switch {
 	case unknown(c.least + c.most):
@@ -168,9 +164,17 @@ func (b *Body) Cycle(cool *Body, on, off quantity.Time, watts quantity.Power) (l
 			if math.Abs(step) < stepError {
 				break
 			}
-			c.take(t, gain(t))
+			c.take(t, b.gain(cool, on, off, watts, t))
 		}
 	}
 	low = quantity.Temperature(was)
 	return low, b.After(low, watts, on)
+}
+
+// gain returns how much warmer (K) a body is after one cycle that it begins at t (K).
+//
+//go:noinline
+func (b *Body) gain(cool *Body, on, off quantity.Time, watts quantity.Power, t float64) float64 {
+	from := quantity.Temperature(t)
+	return float64(cool.After(b.After(from, watts, on), 0, off) - from)
 }

@@ -17,11 +17,13 @@ type Decay struct {
 	Residual                             float64 // standard deviation of the readings about the curve
 }
 
-// The shortest and longest Constant that readings may tell, in spans of theirs, and the steps between in which it is looked for first.
+// The shortest and longest Constant that readings may tell, in spans of theirs, and the steps between in which it is looked for at first and then.
 const (
 	shortest = 0.01
 	longest  = 10
 	grid     = 60
+	fine     = 20
+	finest   = 1e-7 // of a Constant
 )
 
 // FitDecay returns the exponential for which the squares of the distances in y are least. With end known, as that of a room is, it is kept;
@@ -32,21 +34,22 @@ const (
 func FitDecay(x, y []float64, end float64) Decay {
 	nan := math.NaN()
 	d := Decay{First: nan, End: nan, Height: nan, Constant: nan, EndDoubt: nan, HeightDoubt: nan, ConstantDoubt: nan, Residual: nan}
-	e := make([]float64, 0, len(x)) // the readings that are known, and what becomes of x
-	z := make([]float64, 0, len(x))
-	v := make([]float64, 0, len(x))
+	n := min(len(x), len(y))
+	room := make([]float64, 3*n)
+	z, v, e := room[:n], room[n:2*n], room[2*n:] // the readings that are known, and what becomes of x
 	last := nan
-	for i := range min(len(x), len(y)) {
+	for i := range n {
 		if x[i]+y[i] != x[i]+y[i] {
 			continue
 		}
-		if len(v) == 0 {
+		if d.N == 0 {
 			d.First, last = x[i], x[i]
 		}
+		z[d.N], v[d.N] = x[i], y[i]
 		d.First, last = min(d.First, x[i]), max(last, x[i])
-		z, v, e = append(z, x[i]), append(v, y[i]), append(e, 0)
+		d.N++
 	}
-	d.N = len(v)
+	z, v, e = z[:d.N], v[:d.N], e[:d.N]
 	unknowns := 3
 	if end == end {
 		unknowns = 2
@@ -58,37 +61,23 @@ func FitDecay(x, y []float64, end float64) Decay {
 	for i := range z {
 		z[i] -= d.First
 	}
-	// the best of a grid, then the golden section of what lies between its neighbours
-	best, least := -1, math.Inf(1)
-	ratio := math.Exp(math.Log(longest/shortest) / grid)
-	at := shortest * span
-	for i := 0; i <= grid; i++ {
-		if rest, _ := squares(e, z, v, end, at); rest < least {
-			best, least = i, rest
+	// The best of a grid, and then again and again the best of a finer one between its neighbours.
+	low, steps, step := shortest*span, grid, math.Log(longest/shortest)/grid
+	for finer := false; step > finest; finer = true {
+		ratio := math.Exp(step)
+		best, least, at := 0, math.Inf(1), low
+		for i := range steps + 1 {
+			if rest, _ := squares(e, z, v, end, at); rest < least {
+				best, least, d.Constant = i, rest, at
+			}
+			at *= ratio
 		}
-		at *= ratio
-	}
-	if best <= 0 || best >= grid {
-		return d
-	}
-	at = shortest * span * math.Exp(math.Log(ratio)*float64(best))
-	low, high := at/ratio, at*ratio
-	const golden = 0.6180339887498949
-	a, b := high-golden*(high-low), low+golden*(high-low)
-	fa, _ := squares(e, z, v, end, a)
-	fb, _ := squares(e, z, v, end, b)
-	for high-low > 1e-7*at {
-		if fa < fb {
-			high, b, fb = b, a, fa
-			a = high - golden*(high-low)
-			fa, _ = squares(e, z, v, end, a)
-		} else {
-			low, a, fa = a, b, fb
-			b = low + golden*(high-low)
-			fb, _ = squares(e, z, v, end, b)
+		if !finer && (best == 0 || best == steps) {
+			d.Constant = nan
+			return d
 		}
+		low, steps, step = d.Constant/ratio, fine, 2*step/fine
 	}
-	d.Constant = (low + high) / 2
 	rest, l := squares(e, z, v, end, d.Constant)
 	d.Height, d.End = l.Slope, l.At(0)
 	d.doubts(e, z, rest, unknowns)

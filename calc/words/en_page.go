@@ -516,6 +516,9 @@ hint.clock.time = Empty: times count from the start.
 wire.heading = Wire
 wire.question = Which current flows, and will my supply do it?
 label.wire.route = The current goes through
+option.twisted = a yarn twisted in
+option.wrapped = a yarn wrapped round
+option.fibre = the fibre itself
 
 drive.heading = Drive
 drive.question = How hot does it get, and how fast?
@@ -558,7 +561,6 @@ label.drive.hottest = Left on, it comes to at most
 label.drive.coolest = at least
 label.drive.stuck = Switch stuck on: at most
 label.drive.margin = that is, under melting
-label.drive.set-time = Past its heat-set after
 label.drive.melt-time = Melting after
 label.drive.heat-least = Hot in, at least
 label.drive.heat-most = at most
