@@ -113,16 +113,16 @@ type Results struct {
 	Heats       [2]quantity.Time
 	Cools       [2]quantity.Time
 	Cycles      quantity.Number // a minute
-	Peaks, Lows [2]quantity.Temperature
+	Peaks       [2]quantity.Temperature
+	Coldest     quantity.Temperature
 	Then        [2]quantity.Temperature // at the marker
 	Shown       quantity.Time           // in the drawing
 	Hold        [2]quantity.Power
-	HoldDuty    [2]quantity.Share
+	HoldDuty    quantity.Share
 	CycleEnergy quantity.Energy
 	Biot        quantity.Number
 	Inner       quantity.Time
-	Rows        quantity.Count // of the own cooling curve
-	Constant    quantity.Time  // of it
+	Constant    quantity.Time // of the own cooling curve
 	Capacity    quantity.HeatCapacity
 	TrialLoss   quantity.HeatLoss
 	warmth      warmth
@@ -280,19 +280,16 @@ var Answers = [NumAnswers]Answer{
 	DriveCycles - NumFields:    {Key: "drive.cycles", Digits: 3, Working: &Working{Eq: &craft.CyclesPerMinuteEq, Terms: []ID{DriveOn, DriveOff}}},
 	DriveHigh - NumFields:      {Key: "drive.high", Unit: "°C", Digits: 3, Working: &swing},
 	DriveHighLeast - NumFields: {Key: "drive.high-least", Unit: "°C", Digits: 3, Working: &swing},
-	DriveLowMost - NumFields:   {Key: "drive.low-most", Unit: "°C", Digits: 3, Working: &swing},
 	DriveLow - NumFields:       {Key: "drive.low", Unit: "°C", Digits: 3, Working: &swing},
 	DriveAtMost - NumFields:    {Key: "drive.at-most", Unit: "°C", Digits: 3, Working: &course},
 	DriveAtLeast - NumFields:   {Key: "drive.at-least", Unit: "°C", Digits: 3, Working: &course},
 	DriveShown - NumFields:     {Key: "drive.shown", Unit: "s", Digits: 3, Working: &Working{Method: "three-cycles", Source: &craft.Geometry, Terms: []ID{DriveOn, DriveOff}}},
 	DriveHoldLeast - NumFields: {Key: "drive.hold-least", Unit: "W", Digits: 3},
 	DriveHoldMost - NumFields:  {Key: "drive.hold-most", Unit: "W", Digits: 3},
-	DriveDutyLeast - NumFields: {Key: "drive.duty-least", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.DutyEq, Terms: []ID{DriveHoldLeast, DrivePower}}},
 	DriveDutyMost - NumFields:  {Key: "drive.duty-most", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.DutyEq, Terms: []ID{DriveHoldMost, DrivePower}}},
 	DriveEnergy - NumFields:    {Key: "drive.energy", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.CycleEnergyEq, Terms: []ID{DrivePower, DriveOn}}},
 	DriveBiot - NumFields:      {Key: "drive.biot", Digits: 2, Working: &Working{Method: "biot", Source: &craft.HeatTheory, Terms: heatTerms}},
 	DriveInner - NumFields:     {Key: "drive.inner", Unit: "s", Digits: 2, Working: &Working{Method: "inner-time", Source: &craft.HeatTheory, Terms: []ID{FibreDensity, DriveSpecificHeat, TwistThickness}}},
-	DriveRows - NumFields:      {Key: "drive.rows", Digits: 1, Working: &decayFit},
 	DriveConstant - NumFields:  {Key: "drive.constant", Unit: "s", Digits: 3, Working: &decayFit},
 	DriveCapacity - NumFields:  {Key: "drive.capacity", Unit: "J/K", Digits: 3, Working: &Working{Method: "heat-capacity", Source: &craft.HeatTheory, Terms: []ID{CutFibreMass, DriveSpecificHeat, DriveRoom, DriveTarget}}},
 	DriveTrialLoss - NumFields: {Key: "drive.trial-loss", Unit: "mW/K", Digits: 3, Working: &Working{Eq: &craft.TrialLossEq, Terms: []ID{DriveCapacity, DriveConstant}}},

@@ -47,9 +47,13 @@ type warmth struct {
 	surrounds bool          // what is around it heats it, and no current
 	outside   craft.Outside // which bounds its losses leave
 
-	curve quantity.Table
-	room  quantity.Temperature
-	decay trial.Decay
+	text    string // the own cooling curve that was read last: its rows, and the first line that is none
+	columns [2][mostRows]float64
+	rows    int
+	left    float64
+	fitted  quantity.Table // and what was fitted last
+	room    quantity.Temperature
+	decay   trial.Decay
 }
 
 const (
@@ -91,7 +95,6 @@ func drive(p *Plan, r *Results) {
 		r.Heats[i] = timeTo(on, d.CoolTo, goal, w.watts)
 		r.Cools[i] = timeTo(off, d.Target+0*goal, d.CoolTo, 0)
 		r.Hold[i] = off.Loss(d.Target)
-		r.HoldDuty[i] = craft.Duty(r.Hold[i], d.Power)
 	}
 	hot := &w.on[hotEnd]
 	r.Stuck = r.Steady[hotEnd]
@@ -111,20 +114,24 @@ func drive(p *Plan, r *Results) {
 	if d.empty.off {
 		d.Off = within(r.Cools[1], &w.off[hotEnd], d.Target, d.Room+nearly*(d.Target-d.Room), 0)
 	}
+	var lows [ends]quantity.Temperature
 	for i := range ends {
-		r.Lows[i], r.Peaks[i] = w.on[i].Cycle(&w.off[i], d.On, d.Off, w.watts)
+		lows[i], r.Peaks[i] = w.on[i].Cycle(&w.off[i], d.On, d.Off, w.watts)
 		var course [2 * cycles]quantity.Temperature
 		r.Then[i] = w.course(d, i, course[:], d.At)
 	}
-	order(&r.Lows[0], &r.Lows[1])
+	r.Coldest = min(lows[0], lows[1])
 	order(&r.Peaks[0], &r.Peaks[1])
 	order(&r.Then[0], &r.Then[1])
 	r.Cycles = craft.CyclesPerMinute(d.On, d.Off)
 	r.Shown = cycles * (d.On + d.Off)
+	r.HoldDuty = craft.Duty(r.Hold[coolEnd], d.Power)
 	r.CycleEnergy = craft.CycleEnergy(d.Power, d.On)
 }
 
 // order puts the lower of two numbers first.
+//
+//go:noinline
 func order[T ~float64](a, b *T) {
 	if *a > *b {
 		*a, *b = *b, *a
@@ -154,45 +161,53 @@ func within(t quantity.Time, b *craft.Body, from, to quantity.Temperature, watts
 // muscle makes the bodies, of the fibre as it is coiled and the length as it is finished.
 func muscle(p *Plan, r *Results) {
 	d, w := &p.Drive, &r.warmth
-	capacity := craft.SpecificHeats[p.Fibre.Polymer].Capacity
-	if d.empty.heat {
-		d.SpecificHeat = quantity.SpecificHeat(capacity.At20)
+	off := &w.off
+	b, unsure := &off[hotEnd], quantity.Fraction(craft.StillUnsure)
+	if d.Way == WayWater {
+		*b, unsure = craft.InWater(d.Room), craft.WaterUnsure
+		if d.Room >= boiling || w.surrounds && d.Target >= boiling {
+			b.Coefficient = quantity.NaN
+		}
 	} else {
-		capacity = craft.Capacity{At20: float64(d.SpecificHeat)}
+		*b = craft.InRoom(craft.Way(d.Way), d.Room, d.Altitude)
+		b.Speed, b.Emissivity = float64(d.Speed), quantity.Fraction(d.Emissivity)
 	}
 	yarn := craft.YarnHeat * float64(craft.FibreMass(p.Yarn.Area, p.Yarn.Density, p.Yarn.Strands, p.Precursor))
 	if !known(yarn) {
 		yarn = 0 // without a size it is left out, as of every sum
 	}
-	b, unsure := craft.InRoom(craft.Way(d.Way), d.Room, d.Altitude), quantity.Fraction(craft.StillUnsure)
-	b.Speed, b.Emissivity = float64(d.Speed), quantity.Fraction(d.Emissivity)
-	if d.Way == WayWater {
-		b, unsure = craft.InWater(d.Room), craft.WaterUnsure
-		if d.Room >= boiling || w.surrounds && d.Target >= boiling {
-			b.Coefficient = quantity.NaN
-		}
+	heat := craft.SpecificHeats[p.Fibre.Polymer].Capacity
+	if d.empty.heat {
+		d.SpecificHeat = quantity.SpecificHeat(heat.At20)
+	} else {
+		heat = craft.Capacity{At20: float64(d.SpecificHeat)}
 	}
-	b.Heat = capacity.Of(r.FibreMass, yarn)
+	b.Heat = heat.Of(r.FibreMass, yarn)
 	r.Capacity = quantity.HeatCapacity(b.Heat.At((d.Room + d.Target) / 2))
-	off := &w.off
-	off[hotEnd], off[coolEnd] = craft.Ends(b, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
-	w.outside = off[hotEnd].Bounds(d.Target, p.Thickness, craft.NylonConductivity) | off[coolEnd].Bounds(d.Target, p.Thickness, craft.NylonConductivity)
+	craft.EndsOf(off, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
+	w.outside = 0
+	for i := range ends {
+		w.outside |= off[i].Bounds(d.Target, p.Thickness, craft.NylonConductivity)
+	}
 	r.Biot = off[coolEnd].Biot(d.Target, p.Thickness, craft.NylonConductivity)
 	r.Inner = craft.InnerTime(p.Fibre.Density, float64(d.SpecificHeat), p.Thickness, craft.NylonConductivity)
 
-	w.fit(d)
-	r.Rows, r.Constant = quantity.Count(w.decay.N), quantity.Time(w.decay.Constant)
-	if d.Curve == "" {
-		r.Rows, r.Constant = quantity.Count(quantity.NaN), quantity.Time(quantity.NaN)
+	if w.fitted != d.Curve || w.room != d.Room {
+		w.fitted, w.room = d.Curve, d.Room
+		w.decay = trial.FitDecay(w.columns[0][:w.rows], w.columns[1][:w.rows], float64(d.Room))
+	}
+	r.Constant = quantity.Time(quantity.NaN)
+	if d.Curve != "" {
+		r.Constant = quantity.Time(w.decay.Constant)
 	}
 	loss := craft.TrialLoss(float64(r.Capacity), r.Constant)
 	if r.TrialLoss = quantity.HeatLoss(loss); known(loss) { // it takes the place of the book's
-		unsure := heatUnsure
+		share := heatUnsure
 		if doubt := w.decay.ConstantDoubt / w.decay.Constant; doubt > 0 {
-			unsure = min(unsure+doubt, 0.9)
+			share = min(share+doubt, 0.9)
 		}
-		off[hotEnd].Measured(loss * (1 - unsure))
-		off[coolEnd].Measured(loss * (1 + unsure))
+		off[hotEnd].Measured(loss * (1 - share))
+		off[coolEnd].Measured(loss * (1 + share))
 	}
 	w.on = w.off
 	if w.surrounds {
@@ -200,17 +215,6 @@ func muscle(p *Plan, r *Results) {
 			w.on[i].Air, w.on[i].Walls = d.Target, d.Target
 		}
 	}
-}
-
-// fit fits the own cooling curve, where it is another than the last one.
-func (w *warmth) fit(d *Driving) {
-	if w.curve == d.Curve && w.room == d.Room {
-		return
-	}
-	w.curve, w.room = d.Curve, d.Room
-	var columns [2][mostRows]float64
-	n, _, _ := trial.Columns(string(d.Curve), columns[0][:], columns[1][:])
-	w.decay = trial.FitDecay(columns[0][:n], columns[1][:n], float64(d.Room))
 }
 
 // course puts the temperatures (K) of an end into a list, from a cold start on: at as many moments, evenly apart, of each of the heatings and
@@ -239,24 +243,21 @@ func (st *State) Course(end int, into []quantity.Temperature) {
 	st.Out.warmth.course(&st.Plan.Drive, end, into, st.Out.Shown)
 }
 
-// readCurve takes the own cooling curve if it has as many rows as a fit needs. Lines that are no rows are left out; the first of them is said.
-// It remembers what it read last.
+// readCurve takes the own cooling curve if it has as many rows as a fit needs. Lines that are no rows are left out; which is the first of them
+// is a limit of its notice. It remembers what it read last.
 func (st *State) readCurve() {
-	text := st.sheet.Text[DriveCurve]
-	if st.curve != text {
-		st.curve, st.curveNotice = text, Notice{}
-		n := &st.curveNotice
-		var columns [2][mostRows]float64
-		rows, _, line := trial.Columns(text, columns[0][:], columns[1][:])
-		for ; line > 0; line-- {
-			n.Part, text = quantity.Split(text, '\n')
-		}
-		if rows < fewestRows && st.curve != "" {
-			n.Reason = TooFew
-		}
+	text, w, n := st.sheet.Text[DriveCurve], &st.Out.warmth, &st.Notices[DriveCurve]
+	if w.text != text {
+		line := 0
+		w.text, w.fitted = text, ""
+		w.rows, _, line = trial.Columns(text, w.columns[0][:], w.columns[1][:])
+		w.left = float64(line)
 	}
-	if st.Notices[DriveCurve] = st.curveNotice; st.curveNotice.Reason == "" {
-		st.Plan.Drive.Curve = quantity.Table(st.curve)
+	n.Limit = w.left
+	if w.rows >= fewestRows {
+		st.Plan.Drive.Curve = quantity.Table(text)
+	} else if text != "" {
+		n.Reason = TooFew
 	}
 }
 

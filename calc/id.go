@@ -297,19 +297,16 @@ const (
 	DriveCycles
 	DriveHigh
 	DriveHighLeast
-	DriveLowMost
 	DriveLow
 	DriveAtMost
 	DriveAtLeast
 	DriveShown
 	DriveHoldLeast
 	DriveHoldMost
-	DriveDutyLeast
 	DriveDutyMost
 	DriveEnergy
 	DriveBiot
 	DriveInner
-	DriveRows
 	DriveConstant
 	DriveCapacity
 	DriveTrialLoss

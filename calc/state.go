@@ -13,14 +13,12 @@ type State struct {
 	Mostly  [NumIDs]ID      // where the doubt mostly comes from
 	Set     []quantity.Item // the masses owned
 
-	sheet       Sheet         // what was worked
-	asRead      Plan          // the plan before Solve
-	owned       quantity.List // what Set was read from
-	pieces      float64       // in Set; NaN for none
-	base        Plan          // the plan from which readings are moved
-	curve       string        // the own cooling curve that was read last, and what there is to say of it
-	curveNotice Notice
-	moved       *State // the plan with one reading moved by its doubt
+	sheet  Sheet         // what was worked
+	asRead Plan          // the plan before Solve
+	owned  quantity.List // what Set was read from
+	pieces float64       // in Set; NaN for none
+	base   Plan          // the plan from which readings are moved
+	moved  *State        // the plan with one reading moved by its doubt
 }
 
 // Work reads a sheet and works out everything that follows.

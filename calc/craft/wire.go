@@ -1,10 +1,6 @@
 package craft
 
-import (
-	"math"
-
-	"twistbench/calc/quantity"
-)
+import "twistbench/calc/quantity"
 
 // Wire: what the conducting yarn of a muscle resists, and what the leads to it do. A length of yarn is that along the yarn: of one twisted in
 // with the fibre, or of a fibre that conducts itself, the precursor's; of one wrapped around afterwards, that of its own turns. Its
@@ -80,12 +76,12 @@ func GaugeDiameter(n quantity.Number) quantity.Length {
 	if !(n >= thickestGauge && n <= thinnestGauge) {
 		return quantity.Length(quantity.NaN)
 	}
-	return quantity.Length(127e-6 * math.Exp(gaugeStep*float64(36-n)))
+	return quantity.Length(127e-6 * quantity.Exp(gaugeStep*float64(36-n)))
 }
 
 // GaugeOf is the way back from GaugeDiameter: seldom a whole number.
 func GaugeOf(d quantity.Length) quantity.Number {
-	return quantity.Number(36 - math.Log(float64(d)/127e-6)/gaugeStep)
+	return quantity.Number(36 - quantity.Log(float64(d)/127e-6)/gaugeStep)
 }
 
 // gaugeStep is ln 92 over 39.

@@ -58,11 +58,11 @@ func (w *writer) box(id calc.ID) {
 	}
 }
 
-// slide appends a slot of the slider beside the marker's box, a number in the box's unit as the browser writes it; none where it is not known.
+// slide appends a slot of the slider beside the marker's box, a number in the box's unit; none where it is not known.
 func (w *writer) slide(what string, x float64) {
 	w.open("drive.at:slide", "", what)
 	if known(x) {
-		w.b = quantity.AppendTrimmed(w.b, x, w.boxUnit(calc.DriveAt), 4, '.')
+		w.trimmed(x, w.boxUnit(calc.DriveAt), 4)
 	}
 	w.shut()
 }
@@ -196,8 +196,8 @@ func (w *writer) says(id calc.ID) {
 		w.list(id)
 		return
 	case style == quantity.StyleTable:
-		if notice.Part != "" {
-			w.about("reading.left-out", id, about{text: notice.Part})
+		if notice.Limit > 0 {
+			w.about("reading.left-out", id, about{limit: notice.Limit})
 		}
 		return
 	case notice.Other != "":
