@@ -81,7 +81,7 @@ func (r *run) step() bool {
 func (r *run) between(t float64) float64 {
 	h := r.at - r.was.at
 	if !(h > 0) {
-		return r.temp
+		return r.temp + 0*t
 	}
 	x := (t - r.was.at) / h
 	d := r.temp - r.was.temp
