@@ -24,15 +24,9 @@ func Log(x float64) float64 {
 	twos += float64(int64(bits) >> 52)
 	m := math.Float64frombits(bits&(1<<52-1) + 0x3FE6A09E667F3BCD)
 	s := (m - 1) / (m + 1)
-	sum := 0.0
-	for n := len(odd) - 1; n >= 0; n-- {
-		sum = sum*s*s + odd[n]
-	}
-	return twos*math.Ln2 + 2*s*sum
+	z := s * s
+	return twos*math.Ln2 + 2*s*(1+z*(1.0/3+z*(1.0/5+z*(1.0/7+z*(1.0/9+z*(1.0/11+z*(1.0/13+z*(1.0/15+z*(1.0/17+z*(1.0/19+z*(1.0/21)))))))))))
 }
-
-// odd are the inverses of the odd numbers.
-var odd = [...]float64{1, 1.0 / 3, 1.0 / 5, 1.0 / 7, 1.0 / 9, 1.0 / 11, 1.0 / 13, 1.0 / 15, 1.0 / 17, 1.0 / 19, 1.0 / 21}
 
 // Exp returns e to the power x, 0 and Inf beyond what a number can be; within some 1e-15 of it, and that times x where x is large.
 func Exp(x float64) float64 {
@@ -47,12 +41,6 @@ func Exp(x float64) float64 {
 	// x = n ln 2 + r, with r about 0
 	n := math.Floor(x/math.Ln2 + 0.5)
 	r := x - n*0x1.62e42feep-1 - n*0x1.a39ef35793c76p-33 // ln 2 in two parts
-	sum := 0.0
-	for i := len(factorials) - 1; i >= 0; i-- {
-		sum = sum*r + factorials[i]
-	}
+	sum := 1 + r*(1+r*(1.0/2+r*(1.0/6+r*(1.0/24+r*(1.0/120+r*(1.0/720+r*(1.0/5040+r*(1.0/40320+r*(1.0/362880+r*(1.0/3628800+r*(1.0/39916800+r*(1.0/479001600))))))))))))
 	return sum * math.Float64frombits(uint64(n+1023)<<52)
 }
-
-// factorials are the inverses of the factorials, from 0 on.
-var factorials = [...]float64{1, 1, 1.0 / 2, 1.0 / 6, 1.0 / 24, 1.0 / 120, 1.0 / 720, 1.0 / 5040, 1.0 / 40320, 1.0 / 362880, 1.0 / 3628800, 1.0 / 39916800, 1.0 / 479001600, 1.0 / 6227020800}

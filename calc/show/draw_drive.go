@@ -55,7 +55,7 @@ var driveShapes = []Shape{
 	{"draw.drive.mark-label", "text", "label given", "middle", []place{driveMark, 20 * u}, "draw.drive.mark"},
 	{"draw.drive.room-label", "text", "label", "end", []place{(driveLeft - 4) * u, driveRoom + 4*u}, "{drive.room}"},
 	{"draw.drive.target-label", "text", "label", "end", []place{(driveLeft - 4) * u, driveTargetLabel + 4*u}, "{drive.target}"},
-	{"draw.drive.set-label", "text", "label", "end", []place{(driveRight - 2) * u, driveSetLabel - 4*u}, "draw.drive.set"},
+	{"draw.drive.set-label", "text", "label", "end", []place{(driveRight - 2) * u, driveSetLabel + 14*u}, "draw.drive.set"},
 	{"draw.drive.melt-label", "text", "label", "end", []place{(driveRight - 2) * u, driveMelts + 14*u}, "draw.drive.melts"},
 	{"draw.drive.cycle", "text", "label", "start", []place{driveLeft * u, 207 * u, 0, driveKnown}, "draw.drive.cycle"},
 	{"draw.drive.note", "text", "label", "start", []place{4 * u, 226 * u, 0, lacks}, "draw.drive.note" + or + needs},
@@ -126,8 +126,8 @@ func drawDrive(s *sketch) {
 	visible := func(t float64) float64 { return height(t) + where(high-t) + where(t-low) + n[driveKnown] }
 	n[driveRoom], n[driveTarget], n[driveSet], n[driveMelts] = height(room)+n[driveKnown], visible(target), visible(float64(st.Plan.Heat.Set)), visible(float64(st.Plan.Heat.Melt))
 	n[driveTargetLabel] = n[driveTarget] + where(n[driveRoom]-n[driveTarget]-14)
-	n[driveSetLabel] = n[driveSet] + where(n[driveSet]-40)
-	if n[driveSet]-n[driveMelts] < 34 {
+	n[driveSetLabel] = n[driveSet]
+	if d := n[driveSet] - n[driveMelts]; d*d < 18*18 {
 		n[driveSetLabel] = quantity.NaN
 	}
 	then := &st.Out.Then

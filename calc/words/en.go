@@ -446,7 +446,7 @@ note.drive-near = Stuck on, it comes within {drive.margin} of melting. Keep 40 K
 note.drive-set = That is hotter than it was set at ({heat.set}): it loses its set and its length.
 note.drive-never = That power never gets it to {drive.target}: {drive.hottest} at most.
 note.drive-perhaps = It may never get to {drive.target}: between {drive.coolest} and {drive.hottest}.
-note.touch-minute = Over 60 °C even plastic burns skin in a minute, metal at once: see the table.
+note.touch-minute = Over 60 °C even plastic burns skin in a minute, metal sooner: see the table.
 note.touch-second = So hot it burns at a touch: a guard, and a sign that says hot.
 note.at-beyond = The drawing ends at {drive.shown}.
 note.curve-used = Your own curve takes the place of the book's losses.
@@ -632,7 +632,7 @@ summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.secon
 summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
 summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
 summary.heat = Heat-set: {heat.set} true, dial {heat.dial}, at most {heat.peak}, {heat.margin} to melting; {heat.total} for one load
-summary.drive = Drive: {drive.way}, {drive.room} to {drive.target} in {drive.heat-least} to {drive.heat-most}, back to {drive.cool-to} in {drive.cool-least} to {drive.cool-most}; stuck on at most {drive.stuck}
+summary.drive = Drive: {drive.way}, {drive.room}; {drive.cool-to} to {drive.target} in {drive.heat-least} to {drive.heat-most}, back in {drive.cool-least} to {drive.cool-most}; stuck on at most {drive.stuck}
 summary.local = Follow local rules and your lab's or school's own risk assessment.
 
 # drawings: labels of some 40 letters at most, and what they show for those who do not see them

@@ -17,7 +17,7 @@ var forJS = []string{"GOOS=js", "GOARCH=wasm"}
 
 // coreJS are the packages that exist for the browser: ./... would also take
 // the ones that drive a browser, which do not.
-var coreJS = []string{"./calc/...", "./wasm/..."}
+var coreJS = []string{"./calc/...", "./wasm/...", "./scripts/check/kernel"}
 
 // forJSAll adds our copy of safejs, which is a module of its own.
 var forJSAll = append(slices.Clone(coreJS), "github.com/hack-pad/safejs")
