@@ -58,12 +58,13 @@ func (w *writer) box(id calc.ID) {
 	}
 }
 
-// slide appends a slot of the slider beside the marker's box, a number in the box's unit; none where it is not known.
+// slide appends a slot of the slider beside the marker's box, a number in the box's unit; 0 where it is not known.
 func (w *writer) slide(what string, x float64) {
 	w.open("drive.at:slide", "", what)
-	if known(x) {
-		w.trimmed(x, w.boxUnit(calc.DriveAt), 4)
+	if !known(x) {
+		x = 0
 	}
+	w.trimmed(x, w.boxUnit(calc.DriveAt), 4)
 	w.shut()
 }
 
