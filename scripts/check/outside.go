@@ -113,7 +113,7 @@ var spellings = []struct {
 		"Ω·mm²/m": {"ohm mm^2/m", "ohm*mm^2/m"}, "Ω·m": {"ohm m", "ohm*m"},
 	}},
 	{quantity.KindTemperatureCoefficient, "1/K", map[string]spelling{
-		"%/K": {"percent/K", "0.01/kelvin"}, "ppm/K": {"ppm/K", "ppm/kelvin"},
+		"%/K": {"percent/K", "0.01/kelvin"}, "ppm/K": {"ppm/K", "1e-6/kelvin"},
 	}},
 	{quantity.KindVoltage, "V", map[string]spelling{
 		"V": {"V", "V"}, "mV": {"mV", "mV"},
@@ -145,7 +145,7 @@ var spellings = []struct {
 	{quantity.KindHeatCapacity, "J/K", map[string]spelling{
 		"mJ/K": {"mJ/K", "mJ/kelvin"}, "J/K": {"J/K", "J/kelvin"},
 	}},
-	{quantity.KindSpecificHeat, "J/kg K", map[string]spelling{
+	{quantity.KindSpecificHeat, "J/(kg K)", map[string]spelling{
 		"J/(kg·K)": {"J/kg K", "J/kg/kelvin"}, "kJ/(kg·K)": {"kJ/kg K", "kJ/kg/kelvin"}, "cal/(g·K)": {"4.184 J/g K", "4.184*J/g/kelvin"},
 	}},
 }
