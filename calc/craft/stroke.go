@@ -84,6 +84,11 @@ func Stroke(cold, hot quantity.Length) quantity.Length { return cold - hot }
 
 var StrokeEq = Equation{Symbol: "s", Expr: "c − h", Holds: "same-load", Source: &Geometry}
 
+// Contracted returns the hot length (m) of a muscle that shortens by s from l (both m).
+func Contracted(l, s quantity.Length) quantity.Length { return l - s }
+
+var ContractedEq = Equation{Symbol: "h", Expr: "L − s", Holds: "same-load", Source: &Geometry}
+
 // StrokeShare returns what share a stroke s is of a base (both m): the cold length under its load, which papers mostly mean, or the length as
 // it came off, or the finished length. The base is always said.
 func StrokeShare(s, base quantity.Length) quantity.Fraction {
