@@ -144,7 +144,26 @@ var Fields = [NumFields]Field{
 	DriveTarget: {Key: "drive.target", Unit: "°C", Digits: 3, Start: "50 °C", Low: freezing, High: hottest},
 
 	// Of the stroke.
-	StrokeLoad: {Key: "stroke.load", Unit: "g", Digits: 3, Start: "100 g", Low: 0, High: 1000},
+	StrokeLoad:      {Key: "stroke.load", Unit: "g", Digits: 3, Start: "50 g", Low: 0, High: 1000},
+	StrokeAgainst:   {Key: "stroke.against", Start: "weight", Words: []string{"weight", "spring", "muscle"}},
+	StrokeSpring:    {Key: "stroke.spring", Unit: "N/m", Digits: 3, Low: 1e-3, High: 1e6},
+	StrokeSlack:     {Key: "stroke.slack", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeBeside:    {Key: "stroke.beside", Digits: 1, Start: "1", Low: 1, High: 1000},
+	StrokeLever:     {Key: "stroke.lever", Digits: 4, Start: "1", Low: 0.01, High: 100},
+	StrokePulley:    {Key: "stroke.pulley", Unit: "mm", Digits: 4, Low: 1e-4, High: 10},
+	StrokeOwn:       {Key: "stroke.own", Unit: "%", Digits: 3, Low: -1, High: 0.95},
+	StrokeBase:      {Key: "stroke.base", Start: "loaded", Words: []string{"loaded", "coiled", "finished"}},
+	StrokeOwnCold:   {Key: "stroke.own-cold", Unit: "N/m", Digits: 3, Low: 1e-3, High: 1e6},
+	StrokeOwnHot:    {Key: "stroke.own-hot", Unit: "N/m", Digits: 3, Low: 1e-3, High: 1e6},
+	StrokeLight:     {Key: "stroke.light", Unit: "g", Digits: 3, Low: 0, High: 1000},
+	StrokeHeavy:     {Key: "stroke.heavy", Unit: "g", Digits: 3, Low: 0, High: 1000},
+	StrokeColdLight: {Key: "stroke.cold-light", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeColdHeavy: {Key: "stroke.cold-heavy", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeHotLight:  {Key: "stroke.hot-light", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeHotHeavy:  {Key: "stroke.hot-heavy", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeScaleCold: {Key: "stroke.scale-cold", Unit: "g", Digits: 4, Low: 0, High: 1000},
+	StrokeScaleHot:  {Key: "stroke.scale-hot", Unit: "g", Digits: 4, Low: 0, High: 1000},
+	StrokeTime:      {Key: "stroke.time", Unit: "s", Digits: 3, Low: 1e-3, High: 1e5},
 
 	TroubleBroke: {Key: "trouble.broke", Unit: "turns", Digits: 4, Low: 1, High: 1e7},
 }

@@ -138,6 +138,25 @@ const (
 
 	// Of the stroke.
 	StrokeLoad
+	StrokeAgainst
+	StrokeSpring
+	StrokeSlack
+	StrokeBeside
+	StrokeLever
+	StrokePulley
+	StrokeOwn
+	StrokeBase
+	StrokeOwnCold
+	StrokeOwnHot
+	StrokeLight
+	StrokeHeavy
+	StrokeColdLight
+	StrokeColdHeavy
+	StrokeHotLight
+	StrokeHotHeavy
+	StrokeScaleCold
+	StrokeScaleHot
+	StrokeTime
 
 	TroubleBroke
 
@@ -276,6 +295,37 @@ const (
 	// Of the drive.
 
 	// Of the stroke.
+	StrokeStroke
+	StrokeLeast
+	StrokeMost
+	StrokeShare
+	StrokeShareLeast
+	StrokeShareMost
+	StrokeOfCoiled
+	StrokeOfFinished
+	StrokeColdLength
+	StrokeHotLength
+	StrokeBlocked
+	StrokeLoadTravel
+	StrokeTurn
+	StrokePairTravel
+	StrokePull
+	StrokeBack
+	StrokeSlackAt
+	StrokeColdPull
+	StrokeHotPull
+	StrokeAlong
+	StrokeAcross
+	StrokeFree
+	StrokeHotFree
+	StrokeColdRate
+	StrokeKept
+	StrokeHotRate
+	StrokeScalePull
+	StrokeWork
+	StrokeSpecificWork
+	StrokePower
+	StrokeSpecificPower
 
 	// Of what goes wrong.
 	TroubleLess

@@ -85,6 +85,19 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"dial-one":     {"heat.dial-2=150&heat.probe-2=170", "heat.dial-2=150"},
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
 	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
+
+	// strains of nylon from 0 to 180 °C; the finished coil is 115.3 mm long, 84.8 when its turns touch and 354 when it is drawn straight
+	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.base=coiled&twist.young=5&twist.shear=0.8"},
+	"stroke-warm":     {"drive.target=181 °C", "drive.target=180 °C"},
+	"stroke-own":      {"stroke.own=5 %", ""},
+	"stroke-opposite": {"coil.rod-hand=opposite", "coil.rod-hand=opposite&stroke.own=-5 %"},
+	"stroke-touch":    {"stroke.own=32 %&stroke.load=0&stroke.base=finished", "stroke.own=26 %&stroke.load=0&stroke.base=finished"}, // 78.4 and 85.4 mm
+	"stroke-straight": {"stroke.load=3 kg", "stroke.load=1 kg"},
+	"stroke-over":     {"stroke.own=53 %", "stroke.own=52 %"},
+	"stroke-least":    {"stroke.load=100 g", "stroke.load=100 g&stroke.own=-1 %"},
+	"stroke-cooler":   {"drive.target=19 °C", "drive.target=20 °C&stroke.load=0"},
+	"stroke-masses":   {"stroke.light=80&stroke.heavy=20", "stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},
+	"stroke-scale":    {"stroke.scale-cold=900 g&stroke.scale-hot=901 g", "stroke.scale-cold=901 g&stroke.scale-hot=900 g"},
 }
 
 func TestNotes(t *testing.T) {

@@ -31,10 +31,14 @@ const (
 	ofList
 	ofMass
 	ofNumber
+	ofPower
 	ofRatio
 	ofRatioDoubt
 	ofRotation
 	ofShare
+	ofSpecificEnergy
+	ofSpecificPower
+	ofStiffness
 	ofStress
 	ofTemperature
 	ofTemperatureDifference
@@ -65,10 +69,14 @@ var kindsOf = [...]**quantity.Kind{
 	ofList:                  &quantity.KindList,
 	ofMass:                  &quantity.KindMass,
 	ofNumber:                &quantity.KindNumber,
+	ofPower:                 &quantity.KindPower,
 	ofRatio:                 &quantity.KindRatio,
 	ofRatioDoubt:            &quantity.KindRatioDoubt,
 	ofRotation:              &quantity.KindRotation,
 	ofShare:                 &quantity.KindShare,
+	ofSpecificEnergy:        &quantity.KindSpecificEnergy,
+	ofSpecificPower:         &quantity.KindSpecificPower,
+	ofStiffness:             &quantity.KindStiffness,
 	ofStress:                &quantity.KindStress,
 	ofTemperature:           &quantity.KindTemperature,
 	ofTemperatureDifference: &quantity.KindTemperatureDifference,
@@ -216,7 +224,26 @@ var places = [NumIDs]place{
 	DriveTarget: {inDrive + unsafe.Offsetof(Driving{}.Target), ofTemperature},
 
 	// Of the stroke.
-	StrokeLoad: {inStroke + unsafe.Offsetof(Stroking{}.Load), ofMass},
+	StrokeLoad:      {inStroke + unsafe.Offsetof(Stroking{}.Load), ofMass},
+	StrokeAgainst:   {inStroke + unsafe.Offsetof(Stroking{}.Against), ofWord},
+	StrokeSpring:    {inStroke + unsafe.Offsetof(Stroking{}.Spring), ofStiffness},
+	StrokeSlack:     {inStroke + unsafe.Offsetof(Stroking{}.Slack), ofLength},
+	StrokeBeside:    {inStroke + unsafe.Offsetof(Stroking{}.Beside), ofCount},
+	StrokeLever:     {inStroke + unsafe.Offsetof(Stroking{}.Lever), ofNumber},
+	StrokePulley:    {inStroke + unsafe.Offsetof(Stroking{}.Pulley), ofLength},
+	StrokeOwn:       {inStroke + unsafe.Offsetof(Stroking{}.Own), ofFraction},
+	StrokeBase:      {inStroke + unsafe.Offsetof(Stroking{}.Base), ofWord},
+	StrokeOwnCold:   {inStroke + unsafe.Offsetof(Stroking{}.OwnCold), ofStiffness},
+	StrokeOwnHot:    {inStroke + unsafe.Offsetof(Stroking{}.OwnHot), ofStiffness},
+	StrokeLight:     {inStroke + unsafe.Offsetof(Stroking{}.Masses), ofMass},
+	StrokeHeavy:     {inStroke + unsafe.Offsetof(Stroking{}.Masses) + 1*wide, ofMass},
+	StrokeColdLight: {inStroke + unsafe.Offsetof(Stroking{}.ColdUnder), ofLength},
+	StrokeColdHeavy: {inStroke + unsafe.Offsetof(Stroking{}.ColdUnder) + 1*wide, ofLength},
+	StrokeHotLight:  {inStroke + unsafe.Offsetof(Stroking{}.HotUnder), ofLength},
+	StrokeHotHeavy:  {inStroke + unsafe.Offsetof(Stroking{}.HotUnder) + 1*wide, ofLength},
+	StrokeScaleCold: {inStroke + unsafe.Offsetof(Stroking{}.Scale), ofMass},
+	StrokeScaleHot:  {inStroke + unsafe.Offsetof(Stroking{}.Scale) + 1*wide, ofMass},
+	StrokeTime:      {inStroke + unsafe.Offsetof(Stroking{}.Time), ofTime},
 
 	TroubleBroke:              {inPlan + unsafe.Offsetof(Plan{}.Broke), ofTurns},
 	FibreSolidArea:            {inPlan + unsafe.Offsetof(Plan{}.SolidArea), ofArea},
@@ -341,6 +368,37 @@ var places = [NumIDs]place{
 	// Of the drive.
 
 	// Of the stroke.
+	StrokeStroke:        {inOut + unsafe.Offsetof(Results{}.Strokes) + 1*wide, ofLength},
+	StrokeLeast:         {inOut + unsafe.Offsetof(Results{}.Strokes), ofLength},
+	StrokeMost:          {inOut + unsafe.Offsetof(Results{}.Strokes) + 2*wide, ofLength},
+	StrokeShare:         {inOut + unsafe.Offsetof(Results{}.Shares) + 1*wide, ofFraction},
+	StrokeShareLeast:    {inOut + unsafe.Offsetof(Results{}.Shares), ofFraction},
+	StrokeShareMost:     {inOut + unsafe.Offsetof(Results{}.Shares) + 2*wide, ofFraction},
+	StrokeOfCoiled:      {inOut + unsafe.Offsetof(Results{}.OfCoiled), ofFraction},
+	StrokeOfFinished:    {inOut + unsafe.Offsetof(Results{}.OfFinished), ofFraction},
+	StrokeColdLength:    {inOut + unsafe.Offsetof(Results{}.ColdLength), ofLength},
+	StrokeHotLength:     {inOut + unsafe.Offsetof(Results{}.HotLength), ofLength},
+	StrokeBlocked:       {inOut + unsafe.Offsetof(Results{}.BlockedPull), ofForce},
+	StrokeLoadTravel:    {inOut + unsafe.Offsetof(Results{}.LoadTravel), ofLength},
+	StrokeTurn:          {inOut + unsafe.Offsetof(Results{}.PulleyTurn), ofAngle},
+	StrokePairTravel:    {inOut + unsafe.Offsetof(Results{}.PairTravel), ofLength},
+	StrokePull:          {inOut + unsafe.Offsetof(Results{}.StrokePull), ofForce},
+	StrokeBack:          {inOut + unsafe.Offsetof(Results{}.Back), ofStiffness},
+	StrokeSlackAt:       {inOut + unsafe.Offsetof(Results{}.SlackAt), ofLength},
+	StrokeColdPull:      {inOut + unsafe.Offsetof(Results{}.ColdPull), ofForce},
+	StrokeHotPull:       {inOut + unsafe.Offsetof(Results{}.HotPull), ofForce},
+	StrokeAlong:         {inOut + unsafe.Offsetof(Results{}.Along), ofFraction},
+	StrokeAcross:        {inOut + unsafe.Offsetof(Results{}.Across), ofFraction},
+	StrokeFree:          {inOut + unsafe.Offsetof(Results{}.FreeStroke), ofLength},
+	StrokeHotFree:       {inOut + unsafe.Offsetof(Results{}.HotFree), ofLength},
+	StrokeColdRate:      {inOut + unsafe.Offsetof(Results{}.ColdRate), ofStiffness},
+	StrokeKept:          {inOut + unsafe.Offsetof(Results{}.Kept), ofFraction},
+	StrokeHotRate:       {inOut + unsafe.Offsetof(Results{}.HotRate), ofStiffness},
+	StrokeScalePull:     {inOut + unsafe.Offsetof(Results{}.ScalePull), ofForce},
+	StrokeWork:          {inOut + unsafe.Offsetof(Results{}.Work), ofEnergy},
+	StrokeSpecificWork:  {inOut + unsafe.Offsetof(Results{}.SpecificWork), ofSpecificEnergy},
+	StrokePower:         {inOut + unsafe.Offsetof(Results{}.WorkPower), ofPower},
+	StrokeSpecificPower: {inOut + unsafe.Offsetof(Results{}.SpecificPower), ofSpecificPower},
 
 	// Of what goes wrong.
 	TroubleLess:       {inOut + unsafe.Offsetof(Results{}.LessMass), ofMass},

@@ -143,7 +143,10 @@ func TestNeeds(t *testing.T) {
 		HeatRecovery: "5 min", HeatHold1: "1 h", HeatCool1: "30 min", HeatReclamp: "10 min", HeatHold2: "1 h", HeatCool2: "30 min",
 		HeatRest: "24 h", HeatOvenWidth: "350 mm", HeatOvenDepth: "300 mm", HeatOvenShelves: "1", HeatFrameLength: "180 mm",
 		HeatFrameWidth: "60 mm", HeatFrameGap: "20 mm", HeatFramePieces: "2",
-		ClockDay: "2026-11-25", ClockTime: "07:30",
+		ClockDay: "2026-11-25", ClockTime: "07:30", FibrePolymer: "nylon-66", DriveRoom: "20 °C", DriveTarget: "90 °C",
+		StrokeLoad: "80 g", StrokeSpring: "30 N/m", StrokeSlack: "120 mm", StrokeBeside: "2", StrokeLever: "3", StrokePulley: "10 mm", StrokeOwn: "9 %",
+		StrokeOwnCold: "80 N/m", StrokeOwnHot: "60 N/m", StrokeLight: "20 g", StrokeHeavy: "80 g", StrokeColdLight: "117 mm", StrokeColdHeavy: "124 mm",
+		StrokeHotLight: "108 mm", StrokeHotHeavy: "117 mm", StrokeScaleCold: "1000 g", StrokeScaleHot: "900 g", StrokeTime: "4 s",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{
@@ -160,7 +163,7 @@ func TestNeeds(t *testing.T) {
 			if !st.Value(id).Is() || isList(st.Value(id).Kind()) {
 				continue
 			}
-			for range 12 {
+			for range 24 {
 				needs := st.Needs(id)
 				if needs == None {
 					break

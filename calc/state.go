@@ -1,6 +1,9 @@
 package calc
 
-import "twistbench/calc/quantity"
+import (
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+)
 
 // State is everything that follows from a sheet. It is large and meant to be kept and worked again: Work allocates next to nothing.
 type State struct {
@@ -156,6 +159,9 @@ func (st *State) Needs(id ID) ID {
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
+		}
+		if (id == StrokeAlong || id == StrokeAcross || id == StrokeColdRate) && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
+			return FibrePolymer
 		}
 		if !st.Worked(id) {
 			return id

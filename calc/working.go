@@ -132,6 +132,9 @@ func choice(p *Plan, id ID) *Working {
 		return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
 	case HeatTotal:
 		return either(one, &oneStaged, &twoStaged)
+	case StrokeFree, StrokeHotFree, StrokeColdRate, StrokeHotRate, StrokeBack, StrokeSlackAt, StrokeStroke, StrokeLeast, StrokeMost, StrokeShareLeast, StrokeShareMost,
+		StrokeBlocked, StrokeColdLength, StrokeHotLength, StrokeColdPull, StrokeHotPull:
+		return strokeChoice(p, id)
 	}
 	return nil
 }

@@ -352,7 +352,7 @@ var Repeated = [...]calc.ID{
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
 	calc.WireRoute,
 	calc.DriveTarget,
-	calc.StrokeLoad,
+	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone: what belongs to a second
