@@ -63,7 +63,7 @@ var Drawings = [...]Drawing{
 	clockDrawing:  {"clock", 320, 178, clockShapes, clockSaid},
 	wireDrawing:   {"wire", 320, 200, wireShapes, wireSaid},
 	driveDrawing:  {"drive", 320, 200, driveShapes, driveSaid},
-	strokeDrawing: {"stroke", 320, 200, strokeShapes, strokeSaid},
+	strokeDrawing: {"stroke", 320, 442, strokeShapes, strokeSaid},
 	fibreThread:   {"thread.fibre", 28, 2400, threadFibreShapes, nil},
 	hangThread:    {"thread.hang", 28, 2400, threadHangShapes, nil},
 	cutThread:     {"thread.cut", 28, 2400, threadCutShapes, nil},
@@ -142,6 +142,7 @@ type sketch struct {
 	turns   int
 	thick   float64 // their fibre
 	marks   marks   // of a rule
+	graphs  graphs
 	bundle  bundle
 	upright bool // the pen's x runs down the page, as along a hanging thread
 }
@@ -350,6 +351,26 @@ func (s *sketch) curve(x1, y1, x2, y2, x, y float64) {
 	s.to(' ', x2, y2)
 	s.x, s.y = fromX, fromY
 	s.to(' ', x, y)
+}
+
+// graphs are up to three lines through points that are evenly apart: where the first is, how far apart they are, and their heights in the drawing,
+// NaN where there is none.
+type graphs struct {
+	from, apart float64
+	y           [3][graphPoints]float64
+}
+
+const graphPoints = 17
+
+// through draws one of the sketch's graphs.
+func (s *sketch) through() {
+	command := byte('m')
+	for i, y := range s.graphs.y[int(s.a[0])] {
+		if known(y) {
+			s.to(command, s.graphs.from+float64(i)*s.graphs.apart, y)
+			command = 'l'
+		}
+	}
 }
 
 // turns returns how many turns to draw for a coil of that length in the drawing: how many there are is not known before it is coiled.

@@ -43,6 +43,10 @@ var extremes = []string{
 	"twist.counted=1", "twist.counted=1e7", "twist.counted=150&twist.counted-precursor=1 mm", "fibre.polymer=other", "twist.bias=", "twist.bias=40.0000000000000000000000001 °",
 	"coil.pitch=0.3 mm", "coil.pitch=0.3 mm&twist.hand=s", "coil.pitch=50 mm", "coil.index=100", "coil.index=100&coil.pitch=1 µm", "coil.index=100&coil.pitch=500 mm", "coil.outside=0.2 mm", "coil.outside=500 mm&coil.pitch=500 mm",
 	"coil.outside=", "coil.count=0.5", "coil.count=3", "coil.count=1e6", "coil.per-length=1", "clamp.second=1 m", "clamp.second-stretch=400", "clamp.first-stretch=2000&clamp.stages=one", "clamp.measured=40 mm", "coil.mean=0.5 mm&coil.pitch=3 mm&clamp.measured=90 mm",
+	"stroke.load=0", "stroke.load=0&drive.target=20", "stroke.load=100 g&drive.target=120", "stroke.load=100 g&drive.target=120&coil.rod-hand=opposite", "stroke.load=1000 kg", "drive.target=0 °C", "drive.target=180", "drive.room=179.5&drive.target=180", "drive.room=200", "drive.target=400",
+	"stroke.own=95", "stroke.own=-100", "stroke.own=30&fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=20&stroke.base=coiled&stroke.own-cold=90&stroke.own-hot=60", "stroke.own-cold=0.001", "stroke.own-cold=1e6&stroke.own-hot=0.001", "stroke.load=", "drive.target=",
+	"stroke.against=spring&stroke.spring=40&stroke.slack=140 mm&drive.target=150", "stroke.against=spring&stroke.spring=1e6&stroke.slack=10 m", "stroke.against=spring", "stroke.against=spring&stroke.spring=0.001&stroke.load=0&stroke.slack=1 mm", "stroke.against=muscle&stroke.slack=125&stroke.load=0&drive.target=100",
+	"stroke.beside=1000&stroke.lever=100&stroke.load=2 kg", "stroke.lever=0.01&drive.target=180&stroke.load=400 g&twist.hand=s", "clamp.first-stretch=0&clamp.second-stretch=0&drive.target=160&stroke.load=1 g", "stroke.load=0.123456789 g&drive.target=120.123456789 °C&drive.room=20.987654321 °C",
 	"clamp.coiled=85000 µm", "fibre.diameter=.022 in&clamp.coiled=3 1/4 in", "clamp.coiled=3346.456 thou&clamp.zero=2 in",
 }
 
@@ -190,7 +194,7 @@ func follow(t testing.TB, d string) (tr trace) {
 }
 
 // allPaths is how many bytes all paths may have together.
-const allPaths = 14000
+const allPaths = 20000
 
 // inside checks what is true of every drawing of every plan.
 func inside(t testing.TB, d *Display, st *calc.State, name string) {

@@ -2,6 +2,9 @@ package show
 
 import (
 	"math"
+
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
 )
 
 // The thread's own drawings are narrow and long, and the page shows as much of their upper end as it has room for beside a section.
@@ -100,6 +103,7 @@ var threadStrokeShapes = []Shape{
 	{"draw.thread.stroke.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
 	{"draw.thread.stroke.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
 	{"draw.thread.stroke.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.stroke.load", "path", "mass", "", []place{box, threadMassX, threadCoilFoot + 26*u, threadMassW, threadMassH}, ""},
 }
 
 // The fibre above a coil, and below it.
@@ -161,6 +165,14 @@ func drawThread(s *sketch, drawing int) {
 		const across, high, most = 22.0, 240.0, 6.0
 		thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
 		coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)
+		if drawing == strokeThread { // hot, with its load
+			if hot := float64(o.HotLength) / float64(p.Count); hot > 0 {
+				pitch, mean = hot, float64(craft.MeanOfTurn(o.TurnLength, quantity.Length(hot)))
+				coiled += where(mean)
+			}
+			w, h := block(float64(p.Stroke.Load), 24, 25, 60)
+			n[threadMassX], n[threadMassW], n[threadMassH] = 14-w/2+coiled+0*float64(p.Stroke.Load), w, h
+		}
 		k := coiled + across/(mean+thick) // units to the metre
 		many := max(1, min(most, math.Floor(high/(pitch*k))))
 		k = min(k, high/pitch)

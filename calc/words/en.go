@@ -739,6 +739,18 @@ draw.wire.note = The circuit.
 draw.drive.title = Drive
 draw.drive.note = Temperature against time.
 
-draw.stroke.title = Stroke
-draw.stroke.note = Force against length.
+draw.stroke.said = The muscle cold and hot, its pull against its length, and its stroke against temperature
+draw.stroke.cold = cold, {drive.room}: {stroke.cold-length}
+draw.stroke.hot = hot, {drive.target}: {stroke.hot-length}
+draw.stroke.lines = Pull against length; the load is dashed
+draw.stroke.is-cold = cold
+draw.stroke.is-hot = hot
+draw.stroke.solid = turns touch, {coil.solid}
+draw.stroke.graph = Stroke against temperature; its band is dashed
+draw.stroke.last = {limit}
+draw.stroke.target = hot, {drive.target}
+draw.stroke.note = To scale; a few of the turns.
+draw.stroke.none = The book knows no stroke of these.
+draw.stroke.desc = Cold, at {drive.room}, it is {stroke.cold-length} long and pulls {stroke.cold-pull}; hot, at {drive.target}, {stroke.hot-length} and {stroke.hot-pull}: a stroke of {stroke.stroke}, between {stroke.least} and {stroke.most}.
+draw.stroke.desc-lines = Held at its cold length it would pull {stroke.blocked} when hot. Its turns touch at {coil.solid}.
 `
