@@ -111,7 +111,7 @@ type Results struct {
 	OfCoiled, OfFinished         quantity.Fraction
 	ColdLength, HotLength        quantity.Length
 	BlockedPull                  quantity.Force
-	LoadTravel, PairTravel       quantity.Length
+	LoadTravel                   quantity.Length
 	PulleyTurn                   quantity.Angle
 	StrokePull                   quantity.Force // on one muscle, of the load alone
 	Back                         quantity.Stiffness
@@ -124,7 +124,6 @@ type Results struct {
 	SpecificWork                 quantity.SpecificEnergy
 	WorkPower                    quantity.Power
 	SpecificPower                quantity.SpecificPower
-	pulls                        [3]craft.Pulls
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -280,7 +279,6 @@ var Answers = [NumAnswers]Answer{
 	StrokeBlocked - NumFields:       {Key: "stroke.blocked", Unit: "N", Digits: 3},
 	StrokeLoadTravel - NumFields:    {Key: "stroke.load-travel", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.LeverStrokeEq, Terms: []ID{StrokeStroke, StrokeLever}}},
 	StrokeTurn - NumFields:          {Key: "stroke.turn", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PulleyTurnEq, Terms: []ID{StrokeStroke, StrokePulley}}},
-	StrokePairTravel - NumFields:    {Key: "stroke.pair-travel", Unit: "mm", Digits: 3, Working: &Working{Method: "pair", Source: &craft.Worked, Terms: []ID{StrokeColdRate, StrokeHotRate, StrokeHotFree, ClampThisFinished, StrokeSlackAt, CoilSolid}}},
 	StrokePull - NumFields:          {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
 	StrokeBack - NumFields:          {Key: "stroke.back", Unit: "N/m", Digits: 3},
 	StrokeSlackAt - NumFields:       {Key: "stroke.slack-at", Unit: "mm", Digits: 4},

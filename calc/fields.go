@@ -153,8 +153,6 @@ var Fields = [NumFields]Field{
 	StrokePulley:    {Key: "stroke.pulley", Unit: "mm", Digits: 4, Low: 1e-4, High: 10},
 	StrokeOwn:       {Key: "stroke.own", Unit: "%", Digits: 3, Low: -1, High: 0.95},
 	StrokeBase:      {Key: "stroke.base", Start: "loaded", Words: []string{"loaded", "coiled", "finished"}},
-	StrokeOwnCold:   {Key: "stroke.own-cold", Unit: "N/m", Digits: 3, Low: 1e-3, High: 1e6},
-	StrokeOwnHot:    {Key: "stroke.own-hot", Unit: "N/m", Digits: 3, Low: 1e-3, High: 1e6},
 	StrokeLight:     {Key: "stroke.light", Unit: "g", Digits: 3, Low: 0, High: 1000},
 	StrokeHeavy:     {Key: "stroke.heavy", Unit: "g", Digits: 3, Low: 0, High: 1000},
 	StrokeColdLight: {Key: "stroke.cold-light", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},

@@ -146,8 +146,6 @@ const (
 	StrokePulley
 	StrokeOwn
 	StrokeBase
-	StrokeOwnCold
-	StrokeOwnHot
 	StrokeLight
 	StrokeHeavy
 	StrokeColdLight
@@ -308,7 +306,6 @@ const (
 	StrokeBlocked
 	StrokeLoadTravel
 	StrokeTurn
-	StrokePairTravel
 	StrokePull
 	StrokeBack
 	StrokeSlackAt

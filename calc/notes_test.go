@@ -87,7 +87,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
 
 	// strains of nylon from 0 to 180 °C; the finished coil is 115.3 mm long, 84.8 when its turns touch and 354 when it is drawn straight
-	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.base=coiled&twist.young=5&twist.shear=0.8"},
+	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.base=coiled&stroke.load=0"},
 	"stroke-warm":     {"drive.target=181 °C", "drive.target=180 °C"},
 	"stroke-own":      {"stroke.own=5 %", ""},
 	"stroke-opposite": {"coil.rod-hand=opposite", "coil.rod-hand=opposite&stroke.own=-5 %"},

@@ -145,7 +145,7 @@ func TestNeeds(t *testing.T) {
 		HeatFrameWidth: "60 mm", HeatFrameGap: "20 mm", HeatFramePieces: "2",
 		ClockDay: "2026-11-25", ClockTime: "07:30", FibrePolymer: "nylon-66", DriveRoom: "20 °C", DriveTarget: "90 °C",
 		StrokeLoad: "80 g", StrokeSpring: "30 N/m", StrokeSlack: "120 mm", StrokeBeside: "2", StrokeLever: "3", StrokePulley: "10 mm", StrokeOwn: "9 %",
-		StrokeOwnCold: "80 N/m", StrokeOwnHot: "60 N/m", StrokeLight: "20 g", StrokeHeavy: "80 g", StrokeColdLight: "117 mm", StrokeColdHeavy: "124 mm",
+		StrokeLight: "20 g", StrokeHeavy: "80 g", StrokeColdLight: "117 mm", StrokeColdHeavy: "124 mm",
 		StrokeHotLight: "108 mm", StrokeHotHeavy: "117 mm", StrokeScaleCold: "1000 g", StrokeScaleHot: "900 g", StrokeTime: "4 s",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}

@@ -32,8 +32,6 @@ type Stroking struct {
 	Pulley    quantity.Length
 	Own       quantity.Fraction // stroke, of Base
 	Base      quantity.Word
-	OwnCold   quantity.Stiffness
-	OwnHot    quantity.Stiffness
 	Masses    [2]quantity.Mass   // of the test of stiffness, the light one first
 	ColdUnder [2]quantity.Length // lengths under them
 	HotUnder  [2]quantity.Length
@@ -46,49 +44,50 @@ type Stroking struct {
 	slackens      bool
 }
 
-// muscle returns the plan's finished muscle.
-func muscle(p *Plan, r *Results, moduli *craft.Moduli) craft.Muscle {
-	return craft.Muscle{
-		Fibre: r.Straight, Thickness: p.Thickness, Length: r.ThisFinished, Solid: r.Solid, Coils: p.Count, Twist: p.Turns, Bias: p.Bias,
-		Opposite: p.RodHand == RodOpposite, Moduli: moduli, Warming: craft.Warmings[p.Fibre.Polymer],
+// ownRate returns the stiffness (N/m) that two masses and the lengths under them tell, the heavy one stretching it more, and whether they were
+// typed.
+//
+//go:noinline
+func (t *Stroking) ownRate(under *[2]quantity.Length) (k quantity.Stiffness, own bool) {
+	if own = known(t.Masses[0]+t.Masses[1]) && known(under[0]+under[1]); own {
+		if k = craft.RateOfMasses(t.Masses[1], t.Masses[0], under[1], under[0]); !(under[1] > under[0] && k > 0) {
+			k = quantity.Stiffness(quantity.NaN)
+		}
 	}
+	return k, own
 }
 
-// massesTell reports whether two masses and the lengths under them were typed.
-func (t *Stroking) massesTell(under *[2]quantity.Length) bool {
-	return known(t.Masses[0]+t.Masses[1]) && known(under[0]+under[1])
-}
-
-// ownRate returns the stiffness (N/m) of own trials, where there is one: typed, or from two masses and the lengths under them, NaN
-// where those make no spring.
-func (t *Stroking) ownRate(typed quantity.Stiffness, under *[2]quantity.Length) (k quantity.Stiffness, own bool) {
-	if known(typed) {
-		return typed, true
-	}
-	if !t.massesTell(under) {
-		return k, false
-	}
-	if k = craft.RateOfMasses(t.Masses[1], t.Masses[0], under[1], under[0]); !(under[1] > under[0] && k > 0) {
-		k = quantity.Stiffness(quantity.NaN)
-	}
-	return k, true
-}
-
-// pulling returns the band of the muscle's pulls from the room to a temperature, by the book but for own stiffnesses, and what share of the
-// cold stiffness the book leaves in the usual of it.
-func pulling(p *Plan, r *Results, hot quantity.Temperature) (band [3]craft.Pulls, usual quantity.Fraction) {
-	moduli := moduli(p)
-	m := muscle(p, r, &moduli)
-	band = m.Pulls(p.Drive.Room, hot)
+// against returns what the muscle pulls on, whose cold stiffness is k.
+func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
 	t := &p.Stroke
-	cold, ownCold := t.ownRate(t.OwnCold, &t.ColdUnder)
-	warm, ownHot := t.ownRate(t.OwnHot, &t.HotUnder)
+	a := craft.Opposing{Weight: r.StrokePull, Slack: t.Slack}
+	if !known(a.Slack) { // just taut
+		a.Slack = r.ThisFinished
+	}
+	switch t.Against {
+	case AgainstSpring:
+		a.Spring = craft.SpringAtMuscle(t.Spring, t.Lever, t.Beside)
+	case AgainstMuscle:
+		a.Spring = k
+	}
+	return a
+}
+
+// outcomes works out the band of what the finished muscle does from the room to a temperature, by the book but for own stiffnesses. It returns
+// the usual of it, and what share of the cold stiffness the book leaves in that.
+func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outcome) (usual craft.Pulls, left quantity.Fraction) {
+	moduli := moduli(p)
+	m := craft.Muscle{
+		Fibre: r.Straight, Thickness: p.Thickness, Length: r.ThisFinished, Solid: r.Solid, Coils: p.Count, Twist: p.Turns, Bias: p.Bias,
+		Opposite: p.RodHand == RodOpposite, Moduli: &moduli, Warming: craft.Warmings[p.Fibre.Polymer],
+	}
+	t := &p.Stroke
+	cold, ownCold := t.ownRate(&t.ColdUnder)
+	warm, ownHot := t.ownRate(&t.HotUnder)
+	band := m.Pulls(p.Drive.Room, hot)
 	for i := range band {
 		e := &band[i]
 		kept := craft.Kept(e.Hot.Rate, e.Cold.Rate)
-		if i == 1 {
-			usual = kept
-		}
 		if ownCold {
 			e.Cold.Rate = cold
 			e.Hot.Rate = craft.HotRate(cold, kept)
@@ -96,28 +95,12 @@ func pulling(p *Plan, r *Results, hot quantity.Temperature) (band [3]craft.Pulls
 		if ownHot {
 			e.Hot.Rate = warm
 		}
+		out[i] = e.Against(against(p, r, e.Cold.Rate), r.Solid, r.Straight)
+		if i == 1 {
+			usual, left = *e, kept
+		}
 	}
-	return band, usual
-}
-
-// slack returns the length (m) of the muscle at which what pulls back goes slack: where it only just begins to, unless that is typed.
-func (t *Stroking) slack(finished quantity.Length) quantity.Length {
-	if known(t.Slack) {
-		return t.Slack
-	}
-	return finished
-}
-
-// against returns what the muscle pulls on at one end of its band.
-func against(p *Plan, r *Results, e *craft.Pulls) craft.Opposing {
-	a := craft.Opposing{Weight: r.StrokePull, Slack: p.Stroke.slack(r.ThisFinished)}
-	switch p.Stroke.Against {
-	case AgainstSpring:
-		a.Spring = craft.SpringAtMuscle(p.Stroke.Spring, p.Stroke.Lever, p.Stroke.Beside)
-	case AgainstMuscle:
-		a.Spring = e.Cold.Rate
-	}
-	return a
+	return usual, left
 }
 
 // stroke works out how far and how hard the muscle pulls.
@@ -128,19 +111,13 @@ func stroke(p *Plan, r *Results) {
 	if r.FreeStroke = craft.FreeStroke(r.Straight, p.Turns, p.Count, r.Along-r.Across); p.RodHand == RodOpposite {
 		r.FreeStroke = -r.FreeStroke
 	}
-	r.pulls, r.Kept = pulling(p, r, p.Drive.Target)
-
 	var out [3]craft.Outcome
-	for i := range r.pulls {
-		e := &r.pulls[i]
-		out[i] = e.Against(against(p, r, e), r.Solid, r.Straight)
-		r.Strokes[i] = out[i].Stroke()
-		r.Shares[i] = craft.StrokeShare(r.Strokes[i], out[i].Cold)
-	}
-	o, e := &out[1], &r.pulls[1]
-	a := against(p, r, e)
-	r.Back, r.SlackAt = a.Spring, a.Slack
-	if known(t.Own) { // own trials go before
+	e, kept := outcomes(p, r, p.Drive.Target, &out)
+	o := &out[1]
+	a := against(p, r, e.Cold.Rate)
+	r.Kept, r.Back, r.SlackAt, r.ColdRate, r.HotRate, r.HotFree = kept, a.Spring, a.Slack, e.Cold.Rate, e.Hot.Rate, e.Hot.Free
+	own := known(t.Own)
+	if own { // own trials go before
 		base := o.Cold
 		switch t.Base {
 		case OfCoiled:
@@ -148,52 +125,48 @@ func stroke(p *Plan, r *Results) {
 		case OfFinished:
 			base = r.ThisFinished
 		}
-		s := craft.StrokeOf(t.Own, base)
-		o.Hot = craft.Contracted(o.Cold, s)
+		o.Hot = craft.Contracted(o.Cold, craft.StrokeOf(t.Own, base))
 		o.HotPull = a.At(o.Hot)
-		r.Strokes = [3]quantity.Length{s, s, s}
-		share := craft.StrokeShare(s, o.Cold)
-		r.Shares = [3]quantity.Fraction{share, share, share}
-		e.Hot.Free = craft.UnloadedLength(o.Hot, o.HotPull, e.Hot.Rate)
-		r.FreeStroke = craft.Stroke(r.ThisFinished, e.Hot.Free)
+		r.HotFree = craft.UnloadedLength(o.Hot, o.HotPull, r.HotRate)
+		r.FreeStroke = craft.Stroke(r.ThisFinished, r.HotFree)
+		r.Strokes[1] = craft.StrokeOf(t.Own, base)
 	}
-	r.ColdRate, r.HotRate, r.HotFree = e.Cold.Rate, e.Hot.Rate, e.Hot.Free
+	for i := range out {
+		if own {
+			r.Strokes[i] = r.Strokes[1]
+			out[i].Cold = o.Cold
+		} else {
+			r.Strokes[i] = out[i].Stroke()
+		}
+		r.Shares[i] = craft.StrokeShare(r.Strokes[i], out[i].Cold)
+	}
 	r.ColdLength, r.HotLength, r.ColdPull, r.HotPull = o.Cold, o.Hot, o.ColdPull, o.HotPull
 	for i, l := range [2]quantity.Length{o.Cold, o.Hot} {
 		t.taut[i] = a.Spring != 0 && !(l >= a.Slack)
 		t.limited[i] = l == r.Solid || l == r.Straight
 	}
-	r.OfCoiled, r.OfFinished = craft.StrokeShare(r.Strokes[1], r.Piece), craft.StrokeShare(r.Strokes[1], r.ThisFinished)
+	s := r.Strokes[1]
+	r.OfCoiled, r.OfFinished = craft.StrokeShare(s, r.Piece), craft.StrokeShare(s, r.ThisFinished)
 	r.BlockedPull = craft.HeldForce(r.HotRate, r.ColdLength, r.HotFree)
 	if t.slackens = r.BlockedPull < 0; t.slackens {
 		r.BlockedPull = 0
 	}
 	r.ScalePull = craft.ScaleForce(t.Scale[0], t.Scale[1])
-	r.Work = craft.SpringWork(r.ColdPull, r.HotPull, r.Strokes[1])
+	r.Work = craft.SpringWork(r.ColdPull, r.HotPull, s)
 	r.SpecificWork = craft.SpecificWork(r.Work, r.FibreMass)
 	r.WorkPower = craft.WorkPower(r.Work, t.Time)
 	r.SpecificPower = craft.SpecificPower(r.WorkPower, r.FibreMass)
-	r.LoadTravel = craft.LeverStroke(r.Strokes[1], t.Lever)
-	r.PulleyTurn = craft.PulleyTurn(r.Strokes[1], t.Pulley)
-	hot, cold := craft.Pair(e, e, a.Slack+r.ThisFinished, r.Solid, r.Solid)
-	r.PairTravel = craft.Stroke(cold, hot)
+	r.LoadTravel = craft.LeverStroke(s, t.Lever)
+	r.PulleyTurn = craft.PulleyTurn(s, t.Pulley)
 }
 
-// Pulls returns the muscle as it is used, cold and hot, and what it pulls on.
-func (st *State) Pulls() (craft.Pulls, craft.Opposing) {
-	e := &st.Out.pulls[1]
-	return *e, against(&st.Plan, &st.Out, e)
-}
-
-// StrokesAt returns the strokes (m) that the book expects from the room to a temperature (K): least, usual and most.
-func (st *State) StrokesAt(hot quantity.Temperature) (strokes [3]quantity.Length) {
-	p, r := &st.Plan, &st.Out
-	band, _ := pulling(p, r, hot)
-	for i := range band {
-		o := band[i].Against(against(p, r, &band[i]), r.Solid, r.Straight)
-		strokes[i] = o.Stroke()
+// StrokeAt returns the strokes (m) that the book expects from the room to a temperature (K): least, usual and most.
+func (st *State) StrokeAt(hot quantity.Temperature, strokes *[3]quantity.Length) {
+	var out [3]craft.Outcome
+	outcomes(&st.Plan, &st.Out, hot, &out)
+	for i := range out {
+		strokes[i] = out[i].Stroke()
 	}
-	return strokes
 }
 
 var (
@@ -204,12 +177,11 @@ var (
 	hotFreeBook  = Working{Eq: &craft.ContractedEq, Terms: []ID{ClampThisFinished, StrokeFree}}
 	hotFreeOwn   = Working{Eq: &craft.UnloadedLengthEq, Terms: []ID{StrokeHotLength, StrokeHotPull, StrokeHotRate}}
 
-	rateTyped     = [2]Working{{Method: "own-rate", Source: &craft.Geometry, Terms: []ID{StrokeOwnCold}}, {Method: "own-rate", Source: &craft.Geometry, Terms: []ID{StrokeOwnHot}}}
 	coldOfMasses  = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeColdHeavy, StrokeColdLight}}
 	hotOfMasses   = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeHotHeavy, StrokeHotLight}}
 	coldOfFibre   = Working{Method: "stiffness", Source: &craft.SteepSpring, Terms: []ID{TwistYoung, TwistShear, TwistThickness, TwistBias, TwistStraight, CoilCount, ClampThisFinished, DriveRoom, FibrePolymer}}
 	hotOfCold     = Working{Eq: &craft.HotRateEq, Terms: []ID{StrokeColdRate, StrokeKept}}
-	slackTyped    = Working{Method: "own-rate", Source: &craft.Geometry, Terms: []ID{StrokeSlack}}
+	slackTyped    = Working{Method: "as-typed", Source: &craft.Geometry, Terms: []ID{StrokeSlack}}
 	slackFinished = Working{Method: "just-taut", Source: &craft.Geometry, Terms: []ID{ClampThisFinished}}
 	loadAlone     = Working{Method: "load-alone", Source: &craft.Geometry, Terms: []ID{StrokeAgainst}}
 	springShared  = Working{Eq: &craft.SpringAtMuscleEq, Terms: []ID{StrokeSpring, StrokeLever, StrokeBeside}}
@@ -247,9 +219,11 @@ func strokeChoice(p *Plan, id ID) *Working {
 	case StrokeHotFree:
 		return either(own, &hotFreeOwn, &hotFreeBook)
 	case StrokeColdRate:
-		return either(known(t.OwnCold), &rateTyped[0], either(t.massesTell(&t.ColdUnder), &coldOfMasses, &coldOfFibre))
+		_, own = t.ownRate(&t.ColdUnder)
+		return either(own, &coldOfMasses, &coldOfFibre)
 	case StrokeHotRate:
-		return either(known(t.OwnHot), &rateTyped[1], either(t.massesTell(&t.HotUnder), &hotOfMasses, &hotOfCold))
+		_, own = t.ownRate(&t.HotUnder)
+		return either(own, &hotOfMasses, &hotOfCold)
 	case StrokeBack:
 		return either(t.Against == AgainstSpring, &springShared, either(t.Against == AgainstMuscle, &otherMuscle, &loadAlone))
 	case StrokeSlackAt:

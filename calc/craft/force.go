@@ -49,6 +49,8 @@ type Opposing struct {
 }
 
 // At returns the pull (N) of the load at a length l (m) of the muscle.
+//
+//go:noinline
 func (a Opposing) At(l quantity.Length) quantity.Force {
 	if a.Spring == 0 || l >= a.Slack {
 		return a.Weight
@@ -73,6 +75,8 @@ var SettledEq = Equation{Symbol: "L", Expr: "(k × f + F + s × e) ÷ (k + s)", 
 
 // Rest returns the length (m) at which a muscle comes to rest against a load: where both pull alike, or its length without pull where the load
 // pulls nothing.
+//
+//go:noinline
 func (p Pull) Rest(a Opposing) quantity.Length {
 	if a.Spring != 0 {
 		if l := Settled(p.Rate, p.Free, a.Weight, a.Spring, a.Slack); !(l >= a.Slack) {

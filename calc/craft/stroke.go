@@ -34,6 +34,8 @@ var nylonWarming = Warming{
 const ColdestWarm, HottestWarm = 0 + ice, 180 + ice
 
 // warm reads a column of Warming at a temperature (K), straight between its rows; NaN beyond ColdestWarm and HottestWarm.
+//
+//go:noinline
 func warm(column *[9]float64, at quantity.Temperature) float64 {
 	if !(at >= ColdestWarm && at <= HottestWarm) {
 		return quantity.NaN
@@ -91,6 +93,8 @@ var ContractedEq = Equation{Symbol: "h", Expr: "L − s", Holds: "same-load", So
 
 // StrokeShare returns what share a stroke s is of a base (both m): the cold length under its load, which papers mostly mean, or the length as
 // it came off, or the finished length. The base is always said.
+//
+//go:noinline
 func StrokeShare(s, base quantity.Length) quantity.Fraction {
 	return quantity.Fraction(float64(s) / positive(float64(base)))
 }
