@@ -117,13 +117,12 @@ type Results struct {
 	Back                         quantity.Stiffness
 	SlackAt                      quantity.Length
 	ColdPull, HotPull, ScalePull quantity.Force
-	Along, Across, Kept          quantity.Fraction
+	Along, Across                quantity.Fraction
 	FreeStroke, HotFree          quantity.Length
 	ColdRate, HotRate            quantity.Stiffness
 	Work                         quantity.Energy
 	SpecificWork                 quantity.SpecificEnergy
 	WorkPower                    quantity.Power
-	SpecificPower                quantity.SpecificPower
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -266,36 +265,34 @@ var Answers = [NumAnswers]Answer{
 	// Of the drive.
 
 	// Of the stroke.
-	StrokeStroke - NumFields:        {Key: "stroke.stroke", Unit: "mm", Digits: 3},
-	StrokeLeast - NumFields:         {Key: "stroke.least", Unit: "mm", Digits: 2},
-	StrokeMost - NumFields:          {Key: "stroke.most", Unit: "mm", Digits: 2},
-	StrokeShare - NumFields:         {Key: "stroke.share", Unit: "%", Digits: 3, Working: &shareOfCold},
-	StrokeShareLeast - NumFields:    {Key: "stroke.share-least", Unit: "%", Digits: 2},
-	StrokeShareMost - NumFields:     {Key: "stroke.share-most", Unit: "%", Digits: 2},
-	StrokeOfCoiled - NumFields:      {Key: "stroke.of-coiled", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampPiece}}},
-	StrokeOfFinished - NumFields:    {Key: "stroke.of-finished", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampThisFinished}}},
-	StrokeColdLength - NumFields:    {Key: "stroke.cold-length", Unit: "mm", Digits: 4},
-	StrokeHotLength - NumFields:     {Key: "stroke.hot-length", Unit: "mm", Digits: 4},
-	StrokeBlocked - NumFields:       {Key: "stroke.blocked", Unit: "N", Digits: 3},
-	StrokeLoadTravel - NumFields:    {Key: "stroke.load-travel", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.LeverStrokeEq, Terms: []ID{StrokeStroke, StrokeLever}}},
-	StrokeTurn - NumFields:          {Key: "stroke.turn", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PulleyTurnEq, Terms: []ID{StrokeStroke, StrokePulley}}},
-	StrokePull - NumFields:          {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
-	StrokeBack - NumFields:          {Key: "stroke.back", Unit: "N/m", Digits: 3},
-	StrokeSlackAt - NumFields:       {Key: "stroke.slack-at", Unit: "mm", Digits: 4},
-	StrokeColdPull - NumFields:      {Key: "stroke.cold-pull", Unit: "N", Digits: 3},
-	StrokeHotPull - NumFields:       {Key: "stroke.hot-pull", Unit: "N", Digits: 3},
-	StrokeAlong - NumFields:         {Key: "stroke.along", Unit: "%", Digits: 2, Working: &warming},
-	StrokeAcross - NumFields:        {Key: "stroke.across", Unit: "%", Digits: 2, Working: &warming},
-	StrokeFree - NumFields:          {Key: "stroke.free", Unit: "mm", Digits: 3},
-	StrokeHotFree - NumFields:       {Key: "stroke.hot-free", Unit: "mm", Digits: 4},
-	StrokeColdRate - NumFields:      {Key: "stroke.cold-rate", Unit: "N/m", Digits: 3},
-	StrokeKept - NumFields:          {Key: "stroke.kept", Unit: "%", Digits: 3, Working: &Working{Method: "kept", Source: &craft.StrokeCurve, Terms: []ID{TwistStraight, CoilCount, ClampThisFinished, TwistThickness, TwistBias, TwistYoung, TwistShear, StrokeAlong}}},
-	StrokeHotRate - NumFields:       {Key: "stroke.hot-rate", Unit: "N/m", Digits: 3},
-	StrokeScalePull - NumFields:     {Key: "stroke.scale-pull", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.ScaleForceEq, Terms: []ID{StrokeScaleCold, StrokeScaleHot}}},
-	StrokeWork - NumFields:          {Key: "stroke.work", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.SpringWorkEq, Terms: []ID{StrokeColdPull, StrokeHotPull, StrokeStroke}}},
-	StrokeSpecificWork - NumFields:  {Key: "stroke.specific-work", Unit: "J/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificWorkEq, Terms: []ID{StrokeWork, CutFibreMass}}},
-	StrokePower - NumFields:         {Key: "stroke.power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, StrokeTime}}},
-	StrokeSpecificPower - NumFields: {Key: "stroke.specific-power", Unit: "W/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificPowerEq, Terms: []ID{StrokePower, CutFibreMass}}},
+	StrokeStroke - NumFields:       {Key: "stroke.stroke", Unit: "mm", Digits: 3},
+	StrokeLeast - NumFields:        {Key: "stroke.least", Unit: "mm", Digits: 2},
+	StrokeMost - NumFields:         {Key: "stroke.most", Unit: "mm", Digits: 2},
+	StrokeShare - NumFields:        {Key: "stroke.share", Unit: "%", Digits: 3, Working: &shareOfCold},
+	StrokeShareLeast - NumFields:   {Key: "stroke.share-least", Unit: "%", Digits: 2},
+	StrokeShareMost - NumFields:    {Key: "stroke.share-most", Unit: "%", Digits: 2},
+	StrokeOfCoiled - NumFields:     {Key: "stroke.of-coiled", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampPiece}}},
+	StrokeOfFinished - NumFields:   {Key: "stroke.of-finished", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampThisFinished}}},
+	StrokeColdLength - NumFields:   {Key: "stroke.cold-length", Unit: "mm", Digits: 4},
+	StrokeHotLength - NumFields:    {Key: "stroke.hot-length", Unit: "mm", Digits: 4},
+	StrokeBlocked - NumFields:      {Key: "stroke.blocked", Unit: "N", Digits: 3},
+	StrokeLoadTravel - NumFields:   {Key: "stroke.load-travel", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.LeverStrokeEq, Terms: []ID{StrokeStroke, StrokeLever}}},
+	StrokeTurn - NumFields:         {Key: "stroke.turn", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PulleyTurnEq, Terms: []ID{StrokeStroke, StrokePulley}}},
+	StrokePull - NumFields:         {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
+	StrokeBack - NumFields:         {Key: "stroke.back", Unit: "N/m", Digits: 3},
+	StrokeSlackAt - NumFields:      {Key: "stroke.slack-at", Unit: "mm", Digits: 4},
+	StrokeColdPull - NumFields:     {Key: "stroke.cold-pull", Unit: "N", Digits: 3},
+	StrokeHotPull - NumFields:      {Key: "stroke.hot-pull", Unit: "N", Digits: 3},
+	StrokeAlong - NumFields:        {Key: "stroke.along", Unit: "%", Digits: 2, Working: &warming},
+	StrokeAcross - NumFields:       {Key: "stroke.across", Unit: "%", Digits: 2, Working: &warming},
+	StrokeFree - NumFields:         {Key: "stroke.free", Unit: "mm", Digits: 3},
+	StrokeHotFree - NumFields:      {Key: "stroke.hot-free", Unit: "mm", Digits: 4},
+	StrokeColdRate - NumFields:     {Key: "stroke.cold-rate", Unit: "N/m", Digits: 3},
+	StrokeHotRate - NumFields:      {Key: "stroke.hot-rate", Unit: "N/m", Digits: 3},
+	StrokeScalePull - NumFields:    {Key: "stroke.scale-pull", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.ScaleForceEq, Terms: []ID{StrokeScaleCold, StrokeScaleHot}}},
+	StrokeWork - NumFields:         {Key: "stroke.work", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.SpringWorkEq, Terms: []ID{StrokeColdPull, StrokeHotPull, StrokeStroke}}},
+	StrokeSpecificWork - NumFields: {Key: "stroke.specific-work", Unit: "J/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificWorkEq, Terms: []ID{StrokeWork, CutFibreMass}}},
+	StrokePower - NumFields:        {Key: "stroke.power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, StrokeTime}}},
 
 	// Of what goes wrong.
 	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},

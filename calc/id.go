@@ -316,13 +316,11 @@ const (
 	StrokeFree
 	StrokeHotFree
 	StrokeColdRate
-	StrokeKept
 	StrokeHotRate
 	StrokeScalePull
 	StrokeWork
 	StrokeSpecificWork
 	StrokePower
-	StrokeSpecificPower
 
 	// Of what goes wrong.
 	TroubleLess

@@ -32,11 +32,13 @@ type Stroking struct {
 	Pulley    quantity.Length
 	Own       quantity.Fraction // stroke, of Base
 	Base      quantity.Word
-	Masses    [2]quantity.Mass   // of the test of stiffness, the light one first
+	Light     quantity.Mass // of the test of stiffness
+	Heavy     quantity.Mass
 	ColdUnder [2]quantity.Length // lengths under them
 	HotUnder  [2]quantity.Length
-	Scale     [2]quantity.Mass // cold and hot
-	Time      quantity.Time    // of the pull
+	ScaleCold quantity.Mass
+	ScaleHot  quantity.Mass
+	Time      quantity.Time // of the pull
 
 	// How it came about, cold and hot: whether what pulls back is taut, and whether the length is as short or long as it can be; and
 	// whether the muscle goes slack when it is held at its cold length.
@@ -49,8 +51,8 @@ type Stroking struct {
 //
 //go:noinline
 func (t *Stroking) ownRate(under *[2]quantity.Length) (k quantity.Stiffness, own bool) {
-	if own = known(t.Masses[0]+t.Masses[1]) && known(under[0]+under[1]); own {
-		if k = craft.RateOfMasses(t.Masses[1], t.Masses[0], under[1], under[0]); !(under[1] > under[0] && k > 0) {
+	if own = known(t.Light+t.Heavy) && known(under[0]+under[1]); own {
+		if k = craft.RateOfMasses(t.Heavy, t.Light, under[1], under[0]); !(under[1] > under[0] && k > 0) {
 			k = quantity.Stiffness(quantity.NaN)
 		}
 	}
@@ -58,6 +60,8 @@ func (t *Stroking) ownRate(under *[2]quantity.Length) (k quantity.Stiffness, own
 }
 
 // against returns what the muscle pulls on, whose cold stiffness is k.
+//
+//go:noinline
 func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
 	t := &p.Stroke
 	a := craft.Opposing{Weight: r.StrokePull, Slack: t.Slack}
@@ -74,8 +78,8 @@ func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
 }
 
 // outcomes works out the band of what the finished muscle does from the room to a temperature, by the book but for own stiffnesses. It returns
-// the usual of it, and what share of the cold stiffness the book leaves in that.
-func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outcome) (usual craft.Pulls, left quantity.Fraction) {
+// the usual of it.
+func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outcome) (usual craft.Pulls) {
 	moduli := moduli(p)
 	m := craft.Muscle{
 		Fibre: r.Straight, Thickness: p.Thickness, Length: r.ThisFinished, Solid: r.Solid, Coils: p.Count, Twist: p.Turns, Bias: p.Bias,
@@ -97,10 +101,10 @@ func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outco
 		}
 		out[i] = e.Against(against(p, r, e.Cold.Rate), r.Solid, r.Straight)
 		if i == 1 {
-			usual, left = *e, kept
+			usual = *e
 		}
 	}
-	return usual, left
+	return usual
 }
 
 // stroke works out how far and how hard the muscle pulls.
@@ -112,10 +116,10 @@ func stroke(p *Plan, r *Results) {
 		r.FreeStroke = -r.FreeStroke
 	}
 	var out [3]craft.Outcome
-	e, kept := outcomes(p, r, p.Drive.Target, &out)
+	e := outcomes(p, r, p.Drive.Target, &out)
 	o := &out[1]
 	a := against(p, r, e.Cold.Rate)
-	r.Kept, r.Back, r.SlackAt, r.ColdRate, r.HotRate, r.HotFree = kept, a.Spring, a.Slack, e.Cold.Rate, e.Hot.Rate, e.Hot.Free
+	r.Back, r.SlackAt, r.ColdRate, r.HotRate, r.HotFree = a.Spring, a.Slack, e.Cold.Rate, e.Hot.Rate, e.Hot.Free
 	own := known(t.Own)
 	if own { // own trials go before
 		base := o.Cold
@@ -125,11 +129,11 @@ func stroke(p *Plan, r *Results) {
 		case OfFinished:
 			base = r.ThisFinished
 		}
-		o.Hot = craft.Contracted(o.Cold, craft.StrokeOf(t.Own, base))
+		r.Strokes[1] = craft.StrokeOf(t.Own, base)
+		o.Hot = craft.Contracted(o.Cold, r.Strokes[1])
 		o.HotPull = a.At(o.Hot)
 		r.HotFree = craft.UnloadedLength(o.Hot, o.HotPull, r.HotRate)
 		r.FreeStroke = craft.Stroke(r.ThisFinished, r.HotFree)
-		r.Strokes[1] = craft.StrokeOf(t.Own, base)
 	}
 	for i := range out {
 		if own {
@@ -151,11 +155,10 @@ func stroke(p *Plan, r *Results) {
 	if t.slackens = r.BlockedPull < 0; t.slackens {
 		r.BlockedPull = 0
 	}
-	r.ScalePull = craft.ScaleForce(t.Scale[0], t.Scale[1])
+	r.ScalePull = craft.ScaleForce(t.ScaleCold, t.ScaleHot)
 	r.Work = craft.SpringWork(r.ColdPull, r.HotPull, s)
 	r.SpecificWork = craft.SpecificWork(r.Work, r.FibreMass)
 	r.WorkPower = craft.WorkPower(r.Work, t.Time)
-	r.SpecificPower = craft.SpecificPower(r.WorkPower, r.FibreMass)
 	r.LoadTravel = craft.LeverStroke(s, t.Lever)
 	r.PulleyTurn = craft.PulleyTurn(s, t.Pulley)
 }
@@ -180,7 +183,7 @@ var (
 	coldOfMasses  = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeColdHeavy, StrokeColdLight}}
 	hotOfMasses   = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeHotHeavy, StrokeHotLight}}
 	coldOfFibre   = Working{Method: "stiffness", Source: &craft.SteepSpring, Terms: []ID{TwistYoung, TwistShear, TwistThickness, TwistBias, TwistStraight, CoilCount, ClampThisFinished, DriveRoom, FibrePolymer}}
-	hotOfCold     = Working{Eq: &craft.HotRateEq, Terms: []ID{StrokeColdRate, StrokeKept}}
+	hotOfCold     = Working{Method: "hot-stiffness", Source: &craft.StrokeCurve, Terms: []ID{StrokeColdRate, TwistBias, ClampThisFinished, CoilCount, TwistYoung, TwistShear, StrokeAlong}}
 	slackTyped    = Working{Method: "as-typed", Source: &craft.Geometry, Terms: []ID{StrokeSlack}}
 	slackFinished = Working{Method: "just-taut", Source: &craft.Geometry, Terms: []ID{ClampThisFinished}}
 	loadAlone     = Working{Method: "load-alone", Source: &craft.Geometry, Terms: []ID{StrokeAgainst}}

@@ -89,6 +89,8 @@ func (p Pull) Rest(a Opposing) quantity.Length {
 // Outcome is what a muscle does against a load: its length (m) and the pull (N) cold and hot; how much more it pulls hot when it is held at
 // its cold length; and what stops it before it would come to rest: "touch", its turns, "straight", its fibre drawn out, or "".
 type Outcome struct {
+	_ [0]func() // these are not compared
+
 	Cold, Hot         quantity.Length
 	ColdPull, HotPull quantity.Force
 	Blocked           quantity.Force

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 )
 
 // Drawing is a picture in SVG. Its shapes are always the same ones: what a plan changes is their slots, "d" and sometimes "stroke-width" of a
@@ -353,21 +354,21 @@ func (s *sketch) curve(x1, y1, x2, y2, x, y float64) {
 	s.to(' ', x, y)
 }
 
-// graphs are up to three lines through points that are evenly apart: where the first is, how far apart they are, and their heights in the drawing,
-// NaN where there is none.
+// graphs are three lines through points that are evenly apart: where the first is, how far apart they are, their values (NaN where there is
+// none), and where 0 is and how much higher 1 is.
 type graphs struct {
-	from, apart float64
-	y           [3][graphPoints]float64
+	from, apart, zero, k float64
+	points               [graphPoints][3]quantity.Length
 }
 
 const graphPoints = 17
 
 // through draws one of the sketch's graphs.
 func (s *sketch) through() {
-	command := byte('m')
-	for i, y := range s.graphs.y[int(s.a[0])] {
-		if known(y) {
-			s.to(command, s.graphs.from+float64(i)*s.graphs.apart, y)
+	g, command := &s.graphs, byte('m')
+	for i := range g.points {
+		if y := g.zero - float64(g.points[i][int(s.a[0])])*g.k; known(y) {
+			s.to(command, g.from+float64(i)*g.apart, y)
 			command = 'l'
 		}
 	}

@@ -39,15 +39,10 @@ const (
 	strokeLeast // heights, when hot
 	strokeUsual
 	strokeMost
-	strokeUpper // where the words of a round stroke are, which (m), and its height; the same of none, and of one below
+	strokeUpper // where the words of a round stroke are, which (m), and its height; and the height of none
 	strokeUpperIs
 	strokeUpperY
-	strokeNone
-	strokeNoneIs
 	strokeNoneY
-	strokeLower
-	strokeLowerIs
-	strokeLowerY
 	strokeLast // where the words of the last temperature are, and which
 	strokeLastIs
 	strokeNote // 0 where all is known, 1 where something is needed, and 2 where there is none
@@ -64,7 +59,7 @@ var strokeShapes = []Shape{
 		stroke, strokeLines + 64*u, 246 * u, 306 * u, 246 * u, stroke, strokeSolid, 142 * u, strokeSolid, 246 * u, hatch, strokeLines + 52*u, strokeSolid, 4 * u, 142 * u, 246 * u, 0,
 		stroke, strokeAt, 246 * u, strokeAt, strokeBlocked, stroke, strokeAtHot, 246 * u, strokeAtHot, strokePullHot,
 		// Those of the graph.
-		stroke, strokeGraph + 64*u, 298 * u, 64 * u, 390 * u, stroke, 64 * u, strokeNoneY, 306 * u, strokeNoneY, stroke, 61 * u, strokeUpperY, 67 * u, strokeUpperY, stroke, 61 * u, strokeLowerY, 67 * u, strokeLowerY,
+		stroke, strokeGraph + 64*u, 298 * u, 64 * u, 390 * u, stroke, 64 * u, strokeNoneY, 306 * u, strokeNoneY, stroke, 61 * u, strokeGraph + 298*u, 67 * u, 298 * u,
 		stroke, strokeTarget, strokeUsual, strokeTarget, 394 * u,
 	}, ""},
 	{"draw.stroke.cold", "path", "fibre", "", []place{stroke, strokeFree, 246 * u, strokeTop, 142 * u}, ""},
@@ -85,8 +80,7 @@ var strokeShapes = []Shape{
 	{"draw.stroke.solid", "text", "label", "start", []place{strokeSolid - 4*u, 262 * u}, "draw.stroke.solid"},
 	{"draw.stroke.title", "text", "label", "start", []place{strokeGraph + 4*u, 286 * u}, "draw.stroke.graph"},
 	{"draw.stroke.upper", "text", "label", "end", []place{strokeUpper, strokeUpperY + 5*u, 57 * u}, scaled},
-	{"draw.stroke.none", "text", "label", "end", []place{strokeNone, strokeNoneY + 5*u, 57 * u}, scaled},
-	{"draw.stroke.lower", "text", "label", "end", []place{strokeLower, strokeLowerY + 5*u, 57 * u}, scaled},
+	{"draw.stroke.zero", "text", "label", "end", []place{strokeGraph + 60*u, strokeNoneY + 5*u}, "0"},
 	{"draw.stroke.room", "text", "label", "start", []place{strokeGraph + 64*u, 408 * u, 100 * u}, "{drive.room}"},
 	{"draw.stroke.last", "text", "label", "end", []place{strokeLast, 408 * u, 100 * u}, "draw.stroke.last"},
 	{"draw.stroke.target", "text", "label", "middle", []place{strokeTarget, 422 * u}, "draw.stroke.target"},
@@ -101,62 +95,62 @@ var strokeSaid = []Shape{
 // drawStroke draws the coil cold and hot under its load, a few of its turns at one scale; its pull against its length, cold and hot, with the
 // load and the wall where turns touch; and its stroke against temperature, with its band.
 func drawStroke(s *sketch) {
-	const left, end = 64.0, 306.0 // of the load lines and the graph; from the cold line's words on there is none of the first
-	p, o := &s.st.Plan, &s.st.Out
-	var n numbers
+	const left, foot = 64.0, 246.0 // of the load lines
+	p, o, n := &s.st.Plan, &s.st.Out, &s.n
 
 	// The coils. They lie, which turns their hand around.
 	s.hand = -s.hand
 	thick, count := float64(p.Thickness), float64(p.Count)
 	s.turns = max(1, int(min(count, 10)))
 	many := float64(s.turns)
-	widest, longest := 0.0, 0.0
+	widest, longer := 0.0, 0.0
 	shown := where(thick-1e-12) + 0*float64(p.Drive.Room+p.Drive.Target)
 	for i, l := range [...]quantity.Length{o.ColdLength, o.HotLength} {
 		pitch := float64(l) / count
 		mean := float64(craft.MeanOfTurn(o.TurnLength, quantity.Length(pitch)))
 		shown += where(pitch-1e-12) + where(mean)
-		widest, longest = max(widest, mean), max(longest, pitch)
-		s.coils[i] = helix{radius: mean / 2, pitch: pitch}
+		widest, longer = longest(widest, mean), longest(longer, pitch)
+		s.coils[i].radius, s.coils[i].pitch = mean/2, pitch
 	}
-	k := shown + min(28/(widest+thick), 250/(many*longest+thick)) // units to the metre
+	k := shown + min(28/(widest+thick), 250/(many*longer+thick)) // units to the metre
 	if s.thick = thick * k; k != k {
 		s.thick = 0
 	}
 	for i := range 2 {
 		c := &s.coils[i]
-		c.radius, c.pitch = c.radius*k, c.pitch*k
+		c.radius *= k
+		c.pitch *= k
 		c.x, c.foot = 36+52*float64(i), 12+s.thick/2+many*c.pitch
 		n[strokeEnds+i] = c.foot + s.thick/2
 	}
 	n[strokeShown] = shown
 	n[strokeMoves] = n[strokeEnds] + where(math.Abs(n[strokeEnds]-n[strokeEndHot])-4)
-	n[strokeBeside] = n[strokeMoves] + 8
-	if n[strokeEndHot] > n[strokeEnds] {
-		n[strokeBeside] = n[strokeEndHot] + 8
-	}
+	n[strokeBeside] = n[strokeMoves] + longest(n[strokeEndHot]-n[strokeEnds]) + 8
 
 	// The load lines.
-	const foot = 246.0
-	a := craft.Opposing{Weight: o.StrokePull, Spring: o.Back, Slack: o.SlackAt}
-	pulls := [...]float64{float64(o.ColdPull), float64(o.HotPull), float64(o.BlockedPull), 0, 0}
-	top := max(pulls[0], pulls[1], pulls[2]) * 1.5
+	pulls := [...]float64{float64(o.ColdPull), float64(o.HotPull), float64(o.BlockedPull), 0, float64(o.StrokePull)}
+	top := longest(pulls[:3]...) * 1.5
 	free, freeHot := float64(o.ThisFinished), float64(o.HotFree)
 	lengths := [...]float64{float64(o.Solid), free, freeHot, free + top/float64(o.ColdRate), freeHot + top/float64(o.HotRate), float64(o.ColdLength), float64(o.HotLength), 0, 0}
 	least, most := lengths[0], lengths[0]
 	for _, l := range lengths[1:7] {
 		least, most = min(least, l), max(most, l)
 	}
-	// What pulls back, from the left or from the top down to where it goes slack.
-	slack, taut := least, least
-	if a.Spring != 0 {
-		slack = min(max(float64(a.Slack), least), most)
-		if float64(a.At(quantity.Length(least))) > top {
-			taut = slack - (top-float64(a.At(quantity.Length(slack))))/float64(a.Spring)
+	// What pulls back, from the left or from the top down to where it goes slack, or to the right.
+	taut, slack, pull := least, float64(o.SlackAt), pulls[4]
+	if back := float64(o.Back); back > 0 && slack > least {
+		if pull += back * (slack - least); pull > top {
+			taut += (pull - top) / back
+			pull = top
 		}
+		if slack > most {
+			pulls[4] += back * (slack - most)
+			slack = most
+		}
+	} else {
+		slack = least
 	}
-	lengths[7], lengths[8] = taut, slack
-	pulls[3], pulls[4] = float64(a.At(quantity.Length(taut))), float64(a.At(quantity.Length(slack)))
+	lengths[7], lengths[8], pulls[3] = taut, slack, pull
 	x, y := 192/(most-least), 104/top
 	n[strokeLines] = 0*x*y + where(top-1e-9) + where(most-least-1e-9)
 	for i, l := range lengths {
@@ -169,56 +163,37 @@ func drawStroke(s *sketch) {
 	if lengths[4] > lengths[3] {
 		n[strokeLeft], n[strokeRight], n[strokeCross] = n[strokeTop], n[strokeTopHot], 1
 	}
-	if o.BlockedPull == 0 || n[strokeAtHot] > n[strokeAt] {
+	if pulls[2] == 0 || lengths[6] > lengths[5] {
 		n[strokeSays] = 1
 	}
 
 	// The graph: from the room to the hottest that the book knows.
-	const lower, high = 390.0, 92.0
+	const lower, high, wide = 390.0, 92.0, 242.0
 	room, last, target := float64(p.Drive.Room), float64(craft.HottestWarm), float64(p.Drive.Target)
-	g, unit, strokes := &s.graphs, s.shownIn(calc.FibreDiameter), o.Strokes
-	g.from, g.apart = left, (end-left)/(graphPoints-1)
-	up, down := 0.0, 0.0
-	for i := range graphPoints + 1 { // and then what is taken when hot
-		if i > 0 {
-			s.st.StrokeAt(quantity.Temperature(min(room+(last-room)*float64(i-1)/(graphPoints-1), last)), &strokes)
+	g, unit := &s.graphs, s.shownIn(calc.FibreDiameter)
+	g.from, g.apart = left, wide/(graphPoints-1)
+	strokes, up, down := &o.Strokes, 0.0, 0.0 // what is taken when hot, and then the book's
+	for i := range graphPoints + 1 {
+		for _, l := range strokes {
+			up, down = longest(up, float64(l)), -longest(-down, -float64(l))
 		}
-		for j, stroke := range strokes {
-			x := float64(stroke)
-			if i > 0 {
-				g.y[j][i-1] = x
-			} else {
-				n[strokeLeast+j] = x
-			}
-			if x > up {
-				up = x
-			}
-			if x < down {
-				down = x
-			}
+		if i < graphPoints {
+			strokes = &g.points[i]
+			s.st.StrokeAt(quantity.Temperature(last-(last-room)*float64(graphPoints-1-i)/(graphPoints-1)), strokes)
 		}
 	}
 	up, _ = above(unit.FromSI(up))
-	down, _ = above(unit.FromSI(-down))
-	up, down = unit.ToSI(up), -unit.ToSI(down)
-	y = high/(up-down) + where(last-room-1) + where(up-down-1e-9) + 0*float64(strokes[1])
-	n[strokeGraph] = 0 * y
-	for j := range g.y {
-		for i := range g.y[j] {
-			g.y[j][i] = lower - (g.y[j][i]-down)*y
-		}
-		n[strokeLeast+j] = lower - (n[strokeLeast+j]-down)*y
-		at := strokeUpper + 3*j
-		stroke := [...]float64{up, 0, down}[j]
-		n[at], n[at+1], n[at+2] = 60+n[strokeGraph], stroke, lower-(stroke-down)*y
+	up = unit.ToSI(up)
+	graph := where(last-room-1) + where(up-down-1e-9) + 0*float64(strokes[1])
+	g.k = high/(up-down) + graph
+	g.zero = lower + down*g.k
+	for i, l := range o.Strokes {
+		n[strokeLeast+i] = g.zero - float64(l)*g.k
 	}
-	n[strokeTarget] = left + (target-room)/(last-room)*(end-left) + n[strokeGraph] + where(target-room) + where(last-target)
-	for _, at := range [...]int{strokeUpper, strokeLower} {
-		if math.Abs(n[at+2]-n[strokeNoneY]) < 14 {
-			n[at], n[at+2] = quantity.NaN, quantity.NaN
-		}
-	}
-	n[strokeLast], n[strokeLastIs] = end+n[strokeGraph], last
+	n[strokeGraph], n[strokeLast], n[strokeLastIs] = graph, 306+graph, last
+	n[strokeTarget] = left + (target-room)/(last-room)*wide + graph + where(target-room) + where(last-target)
+	n[strokeUpperY], n[strokeNoneY] = lower-high, g.zero
+	n[strokeUpper], n[strokeUpperIs] = 60+where(g.zero-lower+high-14), up
 	if !known(float64(o.Strokes[1])) {
 		needs := s.st.Needs(calc.StrokeStroke)
 		n[lacks], n[strokeNote] = float64(needs), 1
@@ -226,5 +201,4 @@ func drawStroke(s *sketch) {
 			n[strokeNote] = 2
 		}
 	}
-	s.n = n
 }
