@@ -280,9 +280,9 @@ func TestOneUnitOfAKind(t *testing.T) {
 		us    bool
 		never *regexp.Regexp
 	}{
-		{"fibre.diameter=20 thou&hang.add=12 oz&cut.ratio=4.8&cut.tail=1 1/2 in&clamp.coiled=3 1/4 in&clamp.zero=1 in&coil.outside=0.05 in&heat.set=356 °F&heat.melt=490 F&heat.frame-limit=420 F&twist.per-precursor=10 tpi&hang.clearance=1 in", false,
+		{"fibre.diameter=20 thou&hang.add=12 oz&cut.ratio=4.8&cut.tail=1 1/2 in&clamp.coiled=3 1/4 in&clamp.zero=1 in&coil.outside=0.05 in&heat.set=356 °F&heat.melt=490 F&heat.frame-limit=420 F&twist.per-precursor=10 tpi&hang.clearance=1 in&stroke.load=2 oz&stroke.slack=5 in&stroke.against=spring&stroke.spring=0.2 lbf/in&drive.target=200 °F&drive.room=70 °F", false,
 			regexp.MustCompile(`\d (in|ft|thou|oz|lb|lbf|psi|°F|tpi)\b`)},
-		{"hang.mass=368 g&heat.melt=255&heat.frame-limit=230 °C&heat.dial-1=150&heat.probe-1=170", true, regexp.MustCompile(`\d (mm|cm|m|g|kg|N|MPa|°C|K|turns/m)\b`)},
+		{"hang.mass=368 g&heat.melt=255&heat.frame-limit=230 °C&heat.dial-1=150&heat.probe-1=170&stroke.load=60 g&drive.target=90 °C", true, regexp.MustCompile(`\d (mm|cm|m|g|kg|N|MPa|°C|K|turns/m)\b`)},
 	} {
 		s, faults := calc.ParsePlan(c.plan)
 		require.Empty(t, faults)

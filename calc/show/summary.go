@@ -22,6 +22,7 @@ func (w *writer) summary(name string) {
 	}
 	w.line("summary.travel")
 	w.line("summary.heat")
+	w.line("summary.stroke")
 	w.line("summary.local")
 	w.char('\n')
 }

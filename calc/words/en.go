@@ -638,6 +638,7 @@ summary.clamp = Clamp: {clamp.first-stretch} to {clamp.first}, then {clamp.secon
 summary.clamp-one = Clamp: {clamp.first-stretch} to {clamp.first}; finished {clamp.finished}
 summary.travel = Travel before the turns touch, if they touched as coiled: {clamp.travel-length}, {clamp.travel} of the last gap
 summary.heat = Heat-set: {heat.set} true, dial {heat.dial}, at most {heat.peak}, {heat.margin} to melting; {heat.total} for one load
+summary.stroke = Stroke: {stroke.load} in all; {stroke.cold-length} at {drive.room}, {stroke.hot-length} at {drive.target}; {stroke.stroke} ({stroke.least} to {stroke.most}), {stroke.share} of the loaded, cold length; held there it pulls {stroke.blocked}
 summary.local = Follow local rules and your lab's or school's own risk assessment.
 
 # drawings: labels of some 40 letters at most, and what they show for those who do not see them

@@ -517,9 +517,6 @@ wire.heading = Wire
 wire.question = Which current flows, and will my supply do it?
 label.wire.route = The current goes through
 
-option.twisted = twisted in
-option.wrapped = wrapped round the coil
-option.fibre = fibre itself
 drive.heading = Drive
 drive.question = How hot does it get, and how fast?
 label.drive.room = Room, and the muscle when cold

@@ -30,7 +30,7 @@ func TestStrokeTyped(t *testing.T) {
 		{"kitchen scale", []pair{{"stroke.scale-cold", "1000"}, {"stroke.scale-hot", "846"}}, []pair{{"stroke.scale-pull", "1.510 N"}}},
 		{"a spring without a number", []pair{{"stroke.against", "spring"}}, []pair{{"stroke.stroke", "–"}, {"stroke.stroke:doubt", needs("stroke.spring")}}},
 		{"a negative length", []pair{{"stroke.slack", "-5"}}, []pair{{"stroke.slack:says", says("problem.low", "stroke.slack", "0.1 mm")}, {"stroke.slack", "-5 mm"}}},
-		{"no stiffness", []pair{{"stroke.own-cold", "0"}}, []pair{{"stroke.own-cold:says", says("problem.low", "stroke.own-cold", "0.001 N/m")}, {"stroke.stroke", "–"}}},
+		{"no stiffness", []pair{{"stroke.against", "spring"}, {"stroke.spring", "0"}}, []pair{{"stroke.spring:says", says("problem.low", "stroke.spring", "0.001 N/m")}, {"stroke.stroke", "–"}}},
 		{"half a muscle", []pair{{"stroke.beside", "1.5"}}, []pair{{"stroke.beside:says", says("problem.whole", "stroke.beside")}}},
 		{"more than all", []pair{{"stroke.own", "120 %"}}, []pair{{"stroke.own:says", says("problem.high", "stroke.own", "95 %")}, {"stroke.own", "120 %"}}},
 		{"too heavy", []pair{{"stroke.load", "5 kg"}}, []pair{{"note.stroke-straight", says("note.stroke-straight", "")}}},
