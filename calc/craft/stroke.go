@@ -84,7 +84,7 @@ var FreeStrokeEq = Equation{Symbol: "s", Expr: "l × T × (f − e) ÷ N", Holds
 // Stroke returns how far (m) a muscle shortens from a cold to a hot length (both m).
 func Stroke(cold, hot quantity.Length) quantity.Length { return cold - hot }
 
-var StrokeEq = Equation{Symbol: "s", Expr: "c − h", Holds: "same-load", Source: &Geometry}
+var StrokeEq = Equation{Symbol: "s", Expr: "c − h", Holds: "same-load", Source: &Geometry, Grade: Estimate}
 
 // Contracted returns the hot length (m) of a muscle that shortens by s from l (both m).
 func Contracted(l, s quantity.Length) quantity.Length { return l - s }

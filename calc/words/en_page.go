@@ -581,6 +581,7 @@ label.stroke.specific-work = per mass of its fibre
 label.stroke.power = Power of one muscle
 caution.stroke.1 = A muscle that melts or slips drops its load: nothing and nobody under it.
 caution.stroke.2 = What pulls up may pinch: keep fingers from lever and pulley while it is warm.
+group.stroke-hint = An estimate, and its band. One trial of your own beats it.
 group.back = A spring, or a second muscle
 group.lever = Lever, pulley, several muscles
 group.stiffness = Your own stiffness
