@@ -136,6 +136,7 @@ var Notes = [...]Note{
 	{"dial-one", HeatDial, Care, []test{{HeatMeanDial, isKnown, None, 0}, {HeatSlope, not | isFitted, None, 0}}},
 	{"dial-beyond", HeatDial, Care, []test{{HeatSlope, isFitted, None, 0}, {HeatSlope, more, None, 0}, {HeatDial, isBeyond, None, 0}}},
 	{"frame-large", HeatPerLoad, Stop, []test{{HeatFrames, equal, None, 0}}},
+	{"loads-many", HeatLoads, Stop, []test{{HeatLoads, more, None, 12}}}, // timetable.MaxLoads
 	{"less-hook", TroubleLessAdd, Care, []test{{TroubleLessAdd, less, None, 0}}},
 	{"broke-early", TroubleBrokeShare, Care, []test{{TroubleBroke, less, TwistOnsetLeast, 1}}},
 	{"broke-late", TroubleBrokeShare, Care, []test{{TroubleBroke, atLeast, TwistOnsetLeast, 1}}},

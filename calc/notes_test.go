@@ -84,7 +84,8 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"probe-falls":  {"heat.dial-1=150&heat.probe-1=170&heat.dial-2=200&heat.probe-2=160", "heat.dial-1=150&heat.probe-1=160&heat.dial-2=200&heat.probe-2=170"},
 	"dial-one":     {"heat.dial-2=150&heat.probe-2=170", "heat.dial-2=150"},
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
-	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
+	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"},       // in 350 mm with 20 at both ends
+	"loads-many":   {"cut.pieces=97&cut.spare=0 %", "cut.pieces=96&cut.spare=0 %"}, // 8 in a load
 }
 
 func TestNotes(t *testing.T) {

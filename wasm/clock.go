@@ -65,7 +65,14 @@ func (a *app) tick() {
 // timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
 func (a *app) timed(do deed) {
 	r, missing := a.display.Run(&a.state, do == doStart)
+	stops := a.display.Stops(&a.state)
+	if stops != "" {
+		a.put("status", text, stops)
+	}
 	if r == nil {
+		if missing == calc.None {
+			return // it said why
+		}
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
 		a.focus(key)

@@ -102,10 +102,60 @@ func TestTimetableOfLoads(t *testing.T) {
 	assert.Contains(t, got, "+01:03 ● | Take it out to cool, load 1 | 00:10")
 	assert.Contains(t, got, "+01:03 ● | Put it in, load 2 | 00:03")
 	assert.Contains(t, got, "+01:36 ● | Take it out to cool, load 2 | 00:10")
-	_, values = at(t, "cut.pieces=10000")
-	assert.Contains(t, values["clock.table r"], ", load 12")
-	assert.NotContains(t, values["clock.table r"], ", load 13")
 }
+
+// What stops the plan in the oven stands at the clock, and there is no ready time of fewer loads than there are. The start plan's oven takes 8
+// pieces; it wants 6 and the fibre melts from 255 °C.
+func TestStops(t *testing.T) {
+	const many = " loads: more than 12 are no timetable. Bake on several days, or fit more pieces in a load."
+	const ready, oneLoad = "Ready to test 27:41 h after the start.", " That is one load: how many there are is not known."
+	for _, c := range []struct {
+		plan, stops, ready string
+		loads              int // of the table
+		oven               string
+	}{
+		{"", "", ready, 1, "180 °C"},
+		{"cut.pieces=96&cut.spare=0 %", "", "", timetable.MaxLoads, "180 °C"},
+		{"cut.pieces=97&cut.spare=0 %", "13" + many, "13" + many, 0, ""},
+		{"cut.pieces=10000&cut.spare=0 %&clamp.stages=one&clock.time=22:10", "1250" + many, "1250" + many, 0, ""},
+		{"heat.frame-length=400 mm", "No frame of this size lies flat in this oven, with that gap around it.", ready + oneLoad, 1, "180 °C: STOP, see Heat-set"},
+		{"heat.frame-pieces=", "", ready + oneLoad, 1, "180 °C"},
+		{"cut.pieces=", "", ready + oneLoad, 1, "180 °C"},
+		{"cut.pieces=&clock.time=22:10", "", "Start Sat 22:10, ready to test Mon 00:51." + oneLoad, 1, "180 °C"},
+		{"cut.pieces=&heat.rest=", "", "needs rest", 0, ""},
+		{"heat.set=260 °C", "Melting begins at 255 °C: this would ruin it. Did you mean °F?", ready, 1, "260 °C: STOP, see Heat-set"},
+		{"heat.set=250 °C", "At its hottest, 260 °C, the oven passes 255 °C, where melting begins. Let it settle before the frame goes in, or set less.", ready, 1, "250 °C: STOP, see Heat-set"},
+		{"heat.set=260 °C&heat.dial-1=150 °C&heat.probe-1=140 °C&heat.dial-2=200 °C&heat.probe-2=190 °C", "Melting begins at 255 °C: this would ruin it. Did you mean °F?", ready, 1, "dial 270 °C: STOP, see Heat-set"},
+		{"fibre.polymer=other&heat.set=", "Never heat a fibre you can't name. Ask what it is and where it melts, and type that.", ready, 1, "STOP, see Heat-set"},
+		{"heat.set=240 °C", "", ready, 1, "240 °C"}, // 5 K under melting are for care
+		{"hang.hook=400 g", "", ready, 1, "180 °C"}, // it stops at Hang
+	} {
+		d, st, values := worked(t, c.plan)
+		assert.Equal(t, c.stops, values["clock.stops t"], c.plan)
+		assert.Equal(t, c.stops, d.Stops(st), c.plan)
+		assert.Equal(t, c.stops == "", values["clock.stops:row h"] != "", c.plan)
+		if c.ready != "" {
+			assert.Equal(t, c.ready, values["clock.ready t"], c.plan)
+		}
+		assert.Equal(t, c.loads, timetable.Loads(d.clock.steps), c.plan)
+		assert.Equal(t, c.loads == 0, values["clock.at t"] == "–", c.plan)
+		for _, now := range []bool{true, false} {
+			r, missing := d.Run(st, now)
+			switch {
+			case c.loads == 0:
+				assert.Nil(t, r, c.plan)
+				assert.Equal(t, c.stops == "", missing != calc.None, "what stops it is said, or what is missing: %s", c.plan)
+			case now:
+				require.NotNil(t, r, c.plan)
+				assert.Equal(t, c.oven, r.Oven, c.plan)
+				assert.Contains(t, d.Calendar(r), "Put it in ("+c.oven[:4], c.plan)
+			}
+		}
+	}
+}
+
+// Every note of Heat-set that stops is one of those that stand at the clock.
+func TestHeatSection(t *testing.T) { assert.Equal(t, "heat", sections[heatSection]) }
 
 // The strip is true to time: in the start plan 221 min are 292 units wide.
 func TestClockStrip(t *testing.T) {
@@ -321,8 +371,8 @@ func TestDetails(t *testing.T) {
 	}{
 		{"", "120.7 mm", "180 °C", false}, // 85 mm and 42 %
 		{"", "4.752 in", "356 °F", true},  // in the units of the page, whatever was typed
-		{"heat.dial-1=150 °C&heat.probe-1=140 °C&heat.dial-2=200 °C&heat.probe-2=190 °C", "120.7 mm", "dial 190 °C", false}, // the probe is 10 K less everywhere
-		{"heat.dial-1=150 °C&heat.probe-1=180 °C&heat.dial-2=200 °C&heat.probe-2=160 °C", "120.7 mm", "180 °C", false},      // readings that fall give no dial
+		{"heat.dial-1=150 °C&heat.probe-1=140 °C&heat.dial-2=200 °C&heat.probe-2=190 °C", "120.7 mm", "dial 190 °C", false},        // the probe is 10 K less everywhere
+		{"heat.dial-1=150 °C&heat.probe-1=180 °C&heat.dial-2=200 °C&heat.probe-2=160 °C", "120.7 mm", "STOP, see Heat-set", false}, // readings that fall give no dial, and no other temperature stands for it
 		{"heat.set=", "120.7 mm", "", false},
 		{"clamp.coiled=", "", "180 °C", false},
 		{"clamp.second-stretch=-95 %&clamp.first-stretch=-99 %&clamp.coiled=1 mm", "", "180 °C", false}, // a gap below what is possible

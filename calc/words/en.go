@@ -378,6 +378,7 @@ note.probe-falls = The probe does not rise with the dial. Are two readings swapp
 note.dial-one = One reading only: the dial is moved as far as the oven was off there. Take another near {heat.set}.
 note.dial-beyond = This is beyond your readings. Take one nearby.
 note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
+note.loads-many = {heat.loads} loads: more than 12 are no timetable. Bake on several days, or fit more pieces in a load.
 
 # the clock
 do.preheat = Heat up the oven
@@ -396,6 +397,7 @@ do.cools = it cools
 do.rests = it rests
 clock.load = , load
 clock.dial = dial {heat.dial}
+clock.halt = STOP, see Heat-set
 day.1 = Mon
 day.2 = Tue
 day.3 = Wed
@@ -404,6 +406,7 @@ day.5 = Fri
 day.6 = Sat
 day.7 = Sun
 clock.lasts = Ready to test {lasts} h after the start.
+clock.one-load = That is one load: how many there are is not known.
 clock.from = Start {start}, ready to test {end}.
 clock.past = That is a start {start}, which is past. Choose another time or day.
 clock.never = Clocks are put forward over that time: so much later is taken.

@@ -233,7 +233,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 			prefixes[prefix] = true
 		}
 	}
-	ids := regexp.MustCompile(`^(strip\.clock|clock\.(table|at|ready|first)|run\.\d|sw\.js|page\.html)$`) // elements and files, not words
+	ids := regexp.MustCompile(`^(strip\.clock|clock\.(table|at|ready|stops|first)|run\.\d|sw\.js|page\.html)$`) // elements and files, not words
 	for key := range literals(t) {
 		prefix, _, _ := strings.Cut(key, ".")
 		if prefixes[prefix] && calc.Find(key) == calc.None && !ids.MatchString(key) && !strings.HasPrefix(key, "draw.") {
