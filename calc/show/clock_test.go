@@ -282,7 +282,7 @@ func TestRuns(t *testing.T) {
 	runs[0].Seen = eight + 3*3600 + 12*60
 	values, _ = look(3*3600 + 50*60)
 	assert.Equal(t, "23:51:00", values["run.1:left t"])
-	assert.Equal(t, "next at Sun 22:41: Ready to test – A", values["run.1:rest t"]) // clocks went back
+	assert.Equal(t, "Next: Ready to test, at Sun 22:41, in", values["run.1:then t"]) // clocks went back
 }
 
 // What is due next is counted down to, with its load, and what is on is of the same load. Minutes of the lesson: load 1 in at 30, out at 63, as
@@ -296,7 +296,7 @@ func TestNextOfLoads(t *testing.T) {
 	}{
 		{10, 10, "Next: Put it in (180 °C), load 1", "20:00", "at 20:30; until then: Heat up the oven (180 °C) – Lesson", ""},
 		{40, 40, "Next: Take it out to cool, load 1 + Put it in (180 °C), load 2", "23:00", "at 21:03; until then: Hold (180 °C), load 1 – Lesson", ""},
-		{63, 62, "Take it out to cool, load 1 + Put it in (180 °C), load 2", "10:00", "next at 21:13: Release, let it rest, load 1 + Ready to test, load 1 – Lesson", "Take it out to cool, load 1 + Put it in (180 °C), load 2"},
+		{63, 62, "Take it out to cool, load 1 + Put it in (180 °C), load 2, due 21:03, 0 min ago", "10:00", "Lesson", "Take it out to cool, load 1 + Put it in (180 °C), load 2"},
 		{65, 64, "Next: Release, let it rest, load 1 + Ready to test, load 1", "08:00", "at 21:13; until then: it cools, load 1 + Put it in (180 °C), load 2 – Lesson", ""},
 		{80, 79, "Next: Take it out to cool, load 2", "16:00", "at 21:36; until then: Hold (180 °C), load 2 – Lesson", ""},
 		{107, 107, "Ready to test, load 2", "", "since 21:46 – Lesson", ""},
@@ -331,11 +331,11 @@ func TestMissed(t *testing.T) {
 		newest                        int // min, 0 for none
 	}{
 		{14, 0, "on", "", "Next: Put it in (180 °C)", "at 20:15; until then: Heat up the oven (180 °C) – A", "", 0},
-		{15, 0, "due", "", "Put it in (180 °C)", "next at 21:23: Take it out to cool – A", "Put it in (180 °C)", 15},
+		{15, 0, "due", "", "Put it in (180 °C), due 20:15, 0 min ago", "A", "Put it in (180 °C)", 15},
 		{25, 0, "missed", "Came due, not seen to: 20:15 Put it in (180 °C)", "Next: Take it out to cool", "at 21:23; until then: Hold (180 °C) – A", "Came due, not seen to: 20:15 Put it in (180 °C)", 15},
-		{84, 0, "due", "Came due, not seen to: 20:15 Put it in (180 °C)", "Take it out to cool", "next at 21:53: Clamp at the second gap (120.7 mm) – A", "Came due, not seen to: 20:15 Put it in (180 °C). Take it out to cool", 83},
+		{84, 0, "due", "Came due, not seen to: 20:15 Put it in (180 °C)", "Take it out to cool, due 21:23, 1 min ago", "A", "Came due, not seen to: 20:15 Put it in (180 °C). Take it out to cool", 83},
 		{84, 84, "on", "", "Next: Clamp at the second gap (120.7 mm)", "at 21:53; until then: it cools – A", "", 0},
-		{124, 84, "due", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm)", "Put it in again (180 °C)", "next at 23:11: Take it out to cool – A", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm). Put it in again (180 °C)", 123},
+		{124, 84, "due", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm)", "Put it in again (180 °C), due 22:03, 1 min ago", "A", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm). Put it in again (180 °C)", 123},
 		{185, 84, "missed", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm); 22:03 Put it in again (180 °C)", "Next: Take it out to cool", "at 23:11; until then: Second hold (180 °C) – A", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm); 22:03 Put it in again (180 °C)", 123},
 		// Over midnight: the day is named where it changes; and clocks went back, so that the day of rest ends at 22:41.
 		{300, 184, "missed", "Came due, not seen to: Sat 2026-10-24 23:11 Take it out to cool; 23:41 Release, let it rest", "Next: Ready to test", "at 22:41; until then: it rests – A", "Came due, not seen to: Sat 2026-10-24 23:11 Take it out to cool; 23:41 Release, let it rest", 221},
@@ -361,6 +361,45 @@ func TestMissed(t *testing.T) {
 	values, _ := slots(t, b)
 	assert.Empty(t, said+values["run.1:missed t"]+values["strip.clock s"])
 	assert.Zero(t, newest)
+}
+
+// While something is due, the digits are those of what is next, and that is named right above them: never are they read as the time left for
+// what is due. That says since when it is. Of what was missed the newest three are named. Two loads, and minutes of the lesson as above.
+func TestDueCard(t *testing.T) {
+	d, st, _ := worked(t, lesson)
+	runs := Runs{started(t, d, st, "Lesson", eight)}
+	for _, c := range []struct {
+		second, seen                 int
+		on, then, left, rest, missed string
+		over                         string
+	}{
+		{62 * 60, 62 * 60, "Next: Take it out to cool, load 1 + Put it in (180 °C), load 2", "", "01:00", "at 21:03; until then: Hold (180 °C), load 1 – Lesson", "", ""},
+		{67*60 - 1, 62 * 60, "Take it out to cool, load 1 + Put it in (180 °C), load 2, due 21:03, 3 min ago", "Next: Release, let it rest, load 1 + Ready to test, load 1, at 21:13, in", "06:01", "Lesson", "", ""},
+		// What is due since another time says so of itself: load 2 is out at 96 and ready at 106 min.
+		{96 * 60, 62 * 60, "Take it out to cool, load 2, due 21:36, 0 min ago", "Next: Release, let it rest, load 2 + Ready to test, load 2, at 21:46, in", "10:00", "Lesson",
+			"21:03 Put it in (180 °C), load 2; 21:13 Release, let it rest, load 1; 21:13 Ready to test, load 1; and 1 more", ""},
+		{107 * 60, 72 * 60, "Release, let it rest, load 2 + Ready to test, load 2, due 21:46, 1 min ago", "", "", "since 21:46 – Lesson",
+			"21:13 Release, let it rest, load 1; 21:13 Ready to test, load 1; 21:36 Take it out to cool, load 2", "1"},
+		{3 * 3600, 0, "Ready to test, load 2", "", "", "since 21:46 – Lesson", "21:36 Take it out to cool, load 2; 21:46 Release, let it rest, load 2; 21:46 Ready to test, load 2; and 5 more", "1"},
+	} {
+		d.Now, runs[0].Seen = eight+timetable.Instant(c.second), eight+timetable.Instant(c.seen)
+		b, _, _ := d.Started(nil, &runs)
+		values, _ := slots(t, b)
+		if c.missed != "" {
+			c.missed = "Came due, not seen to: " + c.missed
+		}
+		for id, want := range map[string]string{":on t": c.on, ":then t": c.then, ":left t": c.left, ":rest t": c.rest, ":missed t": c.missed, " data-over": c.over} {
+			assert.Equal(t, want, values["run.1"+id], "%s, %d s", id, c.second)
+		}
+	}
+	// Two at once that are due since two times.
+	d, st, _ = worked(t, "heat.load=5 min&heat.recovery=0 min&heat.hold-1=1 min&heat.cool-1=1 min")
+	runs = Runs{started(t, d, st, "A", eight)}
+	d.Now, runs[0].Seen = eight+22*60, eight+16*60
+	b, said, _ := d.Started(nil, &runs)
+	values, _ := slots(t, b)
+	assert.Equal(t, "Take it out to cool, due 20:21, 1 min ago + Clamp at the second gap (120.7 mm), due 20:22, 0 min ago", values["run.1:on t"])
+	assert.Equal(t, "Take it out to cool + Clamp at the second gap (120.7 mm)", said)
 }
 
 // What a run names besides what is done: the gap in the page's unit, the dial of an oven that was tried, and nothing that is not known.

@@ -13,7 +13,9 @@ type card struct {
 	_ [0]func() // not compared
 
 	run  *timetable.Run
-	next *timetable.Step // when hands are needed next, nil where all is done
+	next *timetable.Step   // when hands are needed next, nil where all is done
+	due  timetable.Instant // since when a step is due
+	more int               // steps that were missed before the newest of them
 }
 
 // The states of a card, and of the strip after the gravest of them. A step that was missed waits until it is seen to, but nothing rings.
@@ -27,8 +29,11 @@ const (
 
 var cardStates = [...]string{"", "off", "on", "missed", "due"}
 
+// mostMissed is how many of the steps that were missed a card names.
+const mostMissed = 3
+
 // Started appends the slots of the timetables that were started, always the same ones in the same order: the cards, and whether there are any. A
-// card counts down to the next time that hands are needed, and names what for, and what was missed. Said is what waits for hands, in words, and
+// card counts down to the next time that hands are needed, and names what for right above it, what is due and since when, and what was missed. Said is what waits for hands, in words, and
 // newest when the newest of it came due; 0 where nothing waits.
 func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newest timetable.Instant) {
 	w := writer{Display: d, b: b}
@@ -76,11 +81,16 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 		case state == cardDue:
 			w.which(listDue)
 			say.next(0, ". ")
-			say.which(listDue)
+			say.which(listSaid)
 		case rest == "clock.done":
 			w.stepOf(&r.Steps[len(r.Steps)-1], false)
 		case r != nil:
 			w.words("clock.due")
+		}
+		w.shut()
+		w.text(id, ":then")
+		if rest == "clock.then" {
+			w.words(rest)
 		}
 		w.shut()
 		w.text(id, ":left")
@@ -95,10 +105,17 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 		w.shut()
 		w.put(id, ":left", State, long)
 		w.text(id, ":rest")
-		if rest != "" {
+		if rest == "clock.then" {
+			w.str(r.Name)
+		} else if rest != "" {
 			w.words(rest)
 		}
 		w.shut()
+		over := ""
+		if rest == "clock.done" {
+			over = "1"
+		}
+		w.put(id, "", "data-over", over)
 	}
 	if strip == cardOff {
 		strip = cardNone
@@ -114,9 +131,10 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 
 // What a list of steps is of.
 const (
-	listMissed = iota // the eldest first
-	listDue
-	listNext // all that need hands next, at the same moment
+	listMissed = iota // the newest few of them, the eldest first, and how many more there are
+	listDue           // with since when
+	listSaid          // the same without
+	listNext          // all that need hands next, at the same moment
 	listOn
 )
 
@@ -127,6 +145,13 @@ func (w *writer) which(of int) {
 	c := &w.card
 	r := c.run
 	from, at := len(w.b), w.Now
+	c.more = -mostMissed
+	for k := range r.Steps {
+		if r.Waits(&r.Steps[k], at) == timetable.Missed {
+			c.more++
+		}
+	}
+	skip := c.more
 	for k := range r.Steps {
 		s := &r.Steps[k]
 		is := false
@@ -135,8 +160,14 @@ func (w *writer) which(of int) {
 			is = s.Do.Hands() && s.Start == c.next.Start
 		case listOn:
 			is = r.On(s, w.Now)
+		case listMissed:
+			is = r.Waits(s, w.Now) == timetable.Missed
+			if is {
+				skip--
+				is = skip < 0
+			}
 		default:
-			is = int(r.Waits(s, w.Now)) == of+1
+			is = r.Waits(s, w.Now) == timetable.Due
 		}
 		if !is {
 			continue
@@ -150,6 +181,13 @@ func (w *writer) which(of int) {
 			w.next(from, " + ")
 		}
 		w.stepOf(s, of == listOn)
+		c.due = r.Begins(k)
+		if of == listDue && (k+1 == len(r.Steps) || r.Begins(k+1) != c.due) {
+			w.words("clock.since")
+		}
+	}
+	if of == listMissed && c.more > 0 {
+		w.words("clock.more")
 	}
 }
 
@@ -179,8 +217,8 @@ func (w *writer) stepOf(s *timetable.Step, on bool) {
 	w.ofLoad(r.Steps, s)
 }
 
-// ofRun appends what the words of a card name: what was missed, when hands are needed next, or since when all is done, what for, what is on
-// until then, or whose the run is.
+// ofRun appends what the words of a card name: what was missed, and how many more; when hands are needed next, or since when all is done, what
+// for, what is on until then; since when a step is due, and how many minutes that is; or whose the run is.
 func (w *writer) ofRun(name string) {
 	c := &w.card
 	switch name {
@@ -196,6 +234,12 @@ func (w *writer) ofRun(name string) {
 		w.which(listNext)
 	case "on":
 		w.which(listOn)
+	case "since":
+		w.when(c.due, w.Now, false)
+	case "ago":
+		w.int(int(w.Now-c.due) / 60)
+	case "more":
+		w.int(c.more)
 	default:
 		w.str(c.run.Name)
 	}

@@ -153,7 +153,7 @@ func (w *writer) sentence(s string, id calc.ID, a about) {
 			w.nearest()
 		case "start", "end", "lasts":
 			w.startEnd(name)
-		case "missed", "ends", "next", "on", "plan":
+		case "missed", "more", "ends", "next", "on", "since", "ago", "plan":
 			w.ofRun(name)
 		case "own":
 			w.own(id, a.limit)

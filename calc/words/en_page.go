@@ -76,6 +76,7 @@ clock.calendar-hint = The file carries every time at which hands are needed, wit
 clock.now = NOW
 clock.was-due = MISSED?
 clock.seen = Seen to it
+clock.hot = Hot: heat gloves
 clock.late = We are late by min:
 clock.stop = Stop
 clock.go-on = Stopped. Go on
