@@ -50,6 +50,7 @@ func runKey(i int) string { return runPrefix + decimal(i) }
 //go:noinline
 func (a *app) tick() {
 	c := &a.clock
+	a.display.Name = calc.Clean(a.name)
 	slots, said, newest := a.display.Started(c.next[:0], &c.runs)
 	a.out = show.Changes(a.out, c.last, slots)
 	c.last, c.next = slots, c.last
@@ -88,6 +89,11 @@ func (a *app) timed(do deed) {
 	if do == doCalendar {
 		a.file(r)
 		return
+	}
+	for _, other := range a.clock.runs {
+		if stops == "" && other != nil && other.Name == r.Name && !other.Off && other.NextHands(a.display.Now) != nil {
+			a.tell("clock.again", "")
+		}
 	}
 	for i, taken := range a.clock.runs {
 		if taken == nil {

@@ -37,7 +37,7 @@ func (d *Display) Run(st *calc.State, now bool) (r *timetable.Run, missing calc.
 	if start == 0 {
 		return nil, calc.ClockTime
 	}
-	r = &timetable.Run{Start: start, Seen: d.Now, Steps: append([]timetable.Step(nil), c.steps...)}
+	r = &timetable.Run{Start: start, Seen: d.Now, Made: timetable.Sum(c.steps), Steps: append([]timetable.Step(nil), c.steps...)}
 	w := writer{Display: d, st: st}
 	if st.SI(calc.ClampSecond) > 0 && !w.impossible(calc.ClampSecond) {
 		w.number(calc.ClampSecond)

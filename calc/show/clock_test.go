@@ -402,6 +402,44 @@ func TestDueCard(t *testing.T) {
 	assert.Equal(t, "Take it out to cool + Clamp at the second gap (120.7 mm)", said)
 }
 
+// A run is of the plan as it was when it was started: where the times of that plan are others by now, its card says so. Lateness is no such change.
+func TestPlanChanged(t *testing.T) {
+	const changed = ". The plan has changed since; start it anew if that should count."
+	for _, c := range []struct {
+		plan, name string // by now
+		minute     int
+		late, old  bool
+		rest       string
+	}{
+		{"", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A"},
+		{"heat.set=170 °C", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A"}, // no time of it
+		{"heat.hold-1=90 min", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A" + changed},
+		{"heat.hold-1=90 min", "A", 30, false, false, "at 21:23; until then: Hold (180 °C) – A" + changed}, // what is on is the longer
+		{"heat.hold-1=", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A" + changed},
+		{"cut.pieces=97&cut.spare=0 %", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A" + changed},
+		{"heat.hold-1=90 min", "B", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A"},
+		{"", "A", 10, true, false, "at 20:20; until then: Heat up the oven (180 °C) – A"},
+		{"heat.hold-1=90 min", "A", 10, true, false, "at 20:20; until then: Heat up the oven (180 °C) – A" + changed},
+		{"heat.hold-1=90 min", "A", 10, false, true, "at 20:15; until then: Heat up the oven (180 °C) – A"}, // kept before sums were
+		{"heat.hold-1=90 min", "A", 2000, false, false, "since Sun 2026-10-25 22:41 – A"},
+	} {
+		d, st, _ := worked(t, "")
+		runs := Runs{started(t, d, st, "A", eight)}
+		d, _, _ = worked(t, c.plan)
+		d.Name, d.Now = c.name, eight+timetable.Instant(c.minute*60)
+		runs[0].Seen = d.Now
+		if c.late {
+			assert.True(t, runs[0].Late(d.Now, 300))
+		}
+		if c.old {
+			runs[0].Made = 0
+		}
+		b, _, _ := d.Started(nil, &runs)
+		values, _ := slots(t, b)
+		assert.Equal(t, c.rest, values["run.1:rest t"], "%+v", c)
+	}
+}
+
 // What a run names besides what is done: the gap in the page's unit, the dial of an oven that was tried, and nothing that is not known.
 func TestDetails(t *testing.T) {
 	for _, c := range []struct {

@@ -110,6 +110,9 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 		} else if rest != "" {
 			w.words(rest)
 		}
+		if state > cardOff && c.next != nil && r.Made != 0 && r.Name == d.Name && r.Made != timetable.Sum(d.clock.steps) {
+			w.words("clock.changed")
+		}
 		w.shut()
 		over := ""
 		if rest == "clock.done" {

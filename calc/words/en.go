@@ -418,8 +418,10 @@ clock.next = at {ends} – {plan}
 clock.then = Next: {next}, at {ends}, in
 clock.since = , due {since}, {ago} min ago
 clock.more = ; and {more} more
+clock.changed = . The plan has changed since; start it anew if that should count.
 clock.done = since {ends} – {plan}
 clock.missing = First give the {part}.
+clock.again = A countdown of this plan is under way already: this is one more.
 clock.full = That is as many as can be under way: stop one first.
 
 draw.clock.title = When each thing happens

@@ -505,7 +505,8 @@ label.heat.margin = Margin to melting
 label.heat.frames = Frames in one load
 label.heat.per-load = Pieces in one load
 label.heat.loads = Loads for all pieces
-label.heat.total = Time in all, one load
+label.heat.total = Time in all, one load alone
+heat.all-loads = For all loads: see the clock.
 
 label.clock.mode = The time below is when to
 option.start = start
