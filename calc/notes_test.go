@@ -44,6 +44,9 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"twist-hand-own": {"twist.yarn-hand=s", "twist.yarn-hand=s&twist.hand=s"},
 	"onset-early":    {"twist.bias=58", "twist.bias=54"}, // 55.9° at most
 
+	"set-many":     {"hang.owned=2x50, 100", "hang.owned=50x2, 5x20, 100"},
+	"turns-shape":  {"coil.outside=1.8 mm", "coil.outside=1.6 mm"},
+	"frame-short":  {"heat.frame-length=120 mm", "heat.frame-length=121 mm"},                            // 120.7 mm
 	"coil-thin":    {"coil.outside=1.1 mm", "coil.outside=1.12 mm"},                                     // twice 0.558 mm
 	"coil-overlap": {"coil.outside=1.3 mm&coil.pitch=0.5 mm", "coil.outside=1.3 mm&coil.pitch=0.56 mm"}, // they touch at 0.575 mm
 	"coil-unlike":  {"coil.outside=1.8 mm", "coil.outside=1.6 mm"},                                      // index 2.22 and 1.87; 1.58 at most
