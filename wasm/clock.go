@@ -90,20 +90,22 @@ func (a *app) timed(do deed) {
 		a.file(r)
 		return
 	}
-	for _, other := range a.clock.runs {
-		if stops == "" && other != nil && other.Name == r.Name && !other.Off && other.NextHands(a.display.Now) != nil {
+	runs := a.clock.runs[:]
+	free := -1
+	for i := len(runs) - 1; i >= 0; i-- {
+		if other := runs[i]; other == nil {
+			free = i
+		} else if stops == "" && other.Name == r.Name && !other.Off && other.NextHands(r.Seen) != nil {
 			a.tell("clock.again", "")
 		}
 	}
-	for i, taken := range a.clock.runs {
-		if taken == nil {
-			a.clock.runs[i] = r
-			a.keepRun(i)
-			a.openBench("clock")
-			return
-		}
+	if free < 0 {
+		a.tell("clock.full", "")
+		return
 	}
-	a.tell("clock.full", "")
+	runs[free] = r
+	a.keepRun(free)
+	a.openBench("clock")
 }
 
 // file hands over a calendar file.

@@ -156,25 +156,22 @@ func (w *writer) timetable() {
 	w.text("clock.ready", "")
 	w.ready()
 	w.shut()
-	stops := w.Stops(w.st)
-	w.put("clock.stops", "", Text, stops)
-	w.hidden("clock.stops", ":row", stops == "")
+	w.put("clock.stops", "", Text, w.Stops(w.st))
 }
 
 // ready appends when all is done, or what has to be given first, or why there is no such time.
 func (w *writer) ready() {
+	key := "clock.from"
 	switch c := &w.clock; {
 	case c.unknown != calc.None:
 		w.needing(c.unknown)
 		return
 	case len(c.steps) == 0:
-		w.words("note.loads-many")
-		return
+		key = "note.loads-many"
 	case c.start == 0:
-		w.words("clock.lasts")
-	default:
-		w.words("clock.from")
+		key = "clock.lasts"
 	}
+	w.words(key)
 	if !known(w.st.SI(calc.HeatLoads)) {
 		w.char(' ')
 		w.words("clock.one-load")

@@ -14,8 +14,8 @@ type card struct {
 
 	run  *timetable.Run
 	next *timetable.Step   // when hands are needed next, nil where all is done
-	due  timetable.Instant // since when a step is due
-	more int               // steps that were missed before the newest of them
+	at   timetable.Instant // when that is, or the last step, or what is due began
+	more int               // steps that were missed, but for the newest few
 }
 
 // The states of a card, and of the strip after the gravest of them. A step that was missed waits until it is seen to, but nothing rings.
@@ -42,8 +42,8 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 	strip := cardOff
 	for i, r := range runs {
 		id := CardIDs[i]
-		state, rest, missed := cardNone, "", false
-		c.run = r
+		state, rest, due := cardNone, "", false
+		c.run, c.next, c.more = r, nil, -mostMissed
 		if r != nil {
 			state, rest = cardOn, "clock.next"
 			for k := range r.Steps {
@@ -52,7 +52,9 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 					rest = "clock.on"
 				}
 				if wait := r.Waits(s, d.Now); wait != timetable.Nothing && !r.Off {
-					missed = missed || wait == timetable.Missed
+					if wait == timetable.Missed {
+						c.more++
+					}
 					state = cardOn + int(wait)
 					newest = max(newest, r.Begins(k))
 				}
@@ -60,17 +62,16 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 			if r.Off {
 				state = cardOff
 			}
-			if state == cardDue {
-				rest = "clock.then"
-			}
 			if c.next = r.NextHands(d.Now); c.next == nil {
 				rest = "clock.done"
+			} else {
+				due = state == cardDue
 			}
 		}
 		strip = max(strip, state)
 		w.put(id, "", State, cardStates[state])
 		w.text(id, ":missed")
-		if missed {
+		if c.more > -mostMissed {
 			w.words("clock.missed")
 			say.next(0, ". ")
 			say.words("clock.missed")
@@ -82,42 +83,47 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 			w.which(listDue)
 			say.next(0, ". ")
 			say.which(listSaid)
-		case rest == "clock.done":
-			w.stepOf(&r.Steps[len(r.Steps)-1], false)
-		case r != nil:
+		case c.next != nil:
 			w.words("clock.due")
+		case r != nil:
+			w.stepOf(&r.Steps[len(r.Steps)-1], false)
 		}
 		w.shut()
 		w.text(id, ":then")
-		if rest == "clock.then" {
-			w.words(rest)
+		if r != nil {
+			last := c.next
+			if last == nil {
+				last = &r.Steps[len(r.Steps)-1]
+			}
+			c.at = r.Start + timetable.Instant(last.Start)
+		}
+		if due {
+			w.words("clock.then")
 		}
 		w.shut()
 		w.text(id, ":left")
-		long := ""
-		if r != nil && c.next != nil {
+		long, over := "", ""
+		if c.next != nil {
 			left := int(r.Start-d.Now) + c.next.Start
 			w.wait(left)
 			if left >= 3600 {
 				long = "long"
 			}
+		} else if r != nil {
+			over = "1"
 		}
 		w.shut()
 		w.put(id, ":left", State, long)
 		w.text(id, ":rest")
-		if rest == "clock.then" {
+		if due {
 			w.str(r.Name)
-		} else if rest != "" {
+		} else if r != nil {
 			w.words(rest)
 		}
 		if state > cardOff && c.next != nil && r.Made != 0 && r.Name == d.Name && r.Made != timetable.Sum(d.clock.steps) {
 			w.words("clock.changed")
 		}
 		w.shut()
-		over := ""
-		if rest == "clock.done" {
-			over = "1"
-		}
 		w.put(id, "", "data-over", over)
 	}
 	if strip == cardOff {
@@ -148,12 +154,6 @@ func (w *writer) which(of int) {
 	c := &w.card
 	r := c.run
 	from, at := len(w.b), w.Now
-	c.more = -mostMissed
-	for k := range r.Steps {
-		if r.Waits(&r.Steps[k], at) == timetable.Missed {
-			c.more++
-		}
-	}
 	skip := c.more
 	for k := range r.Steps {
 		s := &r.Steps[k]
@@ -164,8 +164,7 @@ func (w *writer) which(of int) {
 		case listOn:
 			is = r.On(s, w.Now)
 		case listMissed:
-			is = r.Waits(s, w.Now) == timetable.Missed
-			if is {
+			if r.Waits(s, w.Now) == timetable.Missed {
 				skip--
 				is = skip < 0
 			}
@@ -175,17 +174,18 @@ func (w *writer) which(of int) {
 		if !is {
 			continue
 		}
+		begins := r.Begins(k)
 		if of == listMissed {
 			w.next(from, "; ")
-			w.when(r.Begins(k), at, false)
-			at = r.Begins(k)
+			w.when(begins, at, false)
+			at = begins
 			w.char(' ')
 		} else {
 			w.next(from, " + ")
 		}
 		w.stepOf(s, of == listOn)
-		c.due = r.Begins(k)
-		if of == listDue && (k+1 == len(r.Steps) || r.Begins(k+1) != c.due) {
+		if of == listDue && (k+1 == len(r.Steps) || r.Begins(k+1) != begins) {
+			c.at = begins
 			w.words("clock.since")
 		}
 	}
@@ -220,27 +220,21 @@ func (w *writer) stepOf(s *timetable.Step, on bool) {
 	w.ofLoad(r.Steps, s)
 }
 
-// ofRun appends what the words of a card name: what was missed, and how many more; when hands are needed next, or since when all is done, what
-// for, what is on until then; since when a step is due, and how many minutes that is; or whose the run is.
+// ofRun appends what the words of a card name: what was missed, and how many more; when hands are needed next, or since when all is done, or
+// something due, and how many minutes that is; what for, what is on until then, or whose the run is.
 func (w *writer) ofRun(name string) {
 	c := &w.card
 	switch name {
 	case "missed":
 		w.which(listMissed)
 	case "ends":
-		s := c.next
-		if s == nil {
-			s = &c.run.Steps[len(c.run.Steps)-1]
-		}
-		w.when(c.run.Start+timetable.Instant(s.Start), w.Now, false)
+		w.when(c.at, w.Now, false)
 	case "next":
 		w.which(listNext)
 	case "on":
 		w.which(listOn)
-	case "since":
-		w.when(c.due, w.Now, false)
 	case "ago":
-		w.int(int(w.Now-c.due) / 60)
+		w.int(int(w.Now-c.at) / 60)
 	case "more":
 		w.int(c.more)
 	default:

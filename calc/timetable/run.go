@@ -46,9 +46,13 @@ func (r *Run) At(now Instant) (on, next int) {
 }
 
 // Begins returns when step i begins.
+//
+//go:noinline
 func (r *Run) Begins(i int) Instant { return r.Start + Instant(r.Steps[i].Start) }
 
 // NextHands returns the first step still to come that needs hands, of whichever load; nil for none.
+//
+//go:noinline
 func (r *Run) NextHands(now Instant) *Step {
 	for i := range r.Steps {
 		if s := &r.Steps[i]; s.Do.Hands() && r.Start+Instant(s.Start) > now {
@@ -99,6 +103,8 @@ func (r *Run) Late(now Instant, by int) bool {
 const longestRun = int(NumDos) * MaxLoads * longest
 
 // Sum returns a number, never 0, that steps with anything else in them are not likely to have (FNV-1a, of numbers and not of bytes).
+//
+//go:noinline
 func Sum(steps []Step) int {
 	h := uint32(2166136261)
 	for i := range steps {
