@@ -50,8 +50,7 @@ func runKey(i int) string { return runPrefix + decimal(i) }
 //go:noinline
 func (a *app) tick() {
 	c := &a.clock
-	a.display.Name = calc.Clean(a.name)
-	slots, said, newest := a.display.Started(c.next[:0], &c.runs)
+	slots, said, newest := a.display.Started(c.next[:0], &c.runs, a.name)
 	a.out = show.Changes(a.out, c.last, slots)
 	c.last, c.next = slots, c.last
 	if was := c.newest; was != newest {
@@ -66,13 +65,10 @@ func (a *app) tick() {
 // timed is a tap that starts the plan's timetable, now or at the time that was typed, or asks for its calendar file.
 func (a *app) timed(do deed) {
 	r, missing := a.display.Run(&a.state, do == doStart)
-	stops := a.display.Stops(&a.state)
-	if stops != "" {
-		a.put("status", text, stops)
-	}
 	if r == nil {
 		if missing == calc.None {
-			return // it said why
+			a.tell("note.loads-many", "")
+			return
 		}
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
@@ -95,7 +91,7 @@ func (a *app) timed(do deed) {
 	for i := len(runs) - 1; i >= 0; i-- {
 		if other := runs[i]; other == nil {
 			free = i
-		} else if stops == "" && other.Name == r.Name && !other.Off && other.NextHands(r.Seen) != nil {
+		} else if other.Name == r.Name {
 			a.tell("clock.again", "")
 		}
 	}

@@ -19,7 +19,8 @@ type clock struct {
 }
 
 // Run returns the timetable of the plan that was shown last as one that starts, now or at the time that was typed. Where something has to be
-// given for that, it returns the field; where there are too many loads for a timetable, neither, and Stops says so.
+// given for that, it returns the field; where there are too many loads for a timetable, neither. What the oven is set to says so where a
+// note of Heat-set stops the plan, such as that of a hold above melting; the page says the same above its buttons.
 //
 //go:noinline
 func (d *Display) Run(st *calc.State, now bool) (r *timetable.Run, missing calc.ID) {
@@ -50,27 +51,15 @@ func (d *Display) Run(st *calc.State, now bool) (r *timetable.Run, missing calc.
 	default:
 		w.number(calc.HeatSet)
 	}
-	if d.Stops(st) != "" {
-		w.next(0, ": ")
-		w.words("clock.halt")
+	for i := range calc.Notes {
+		if n := &calc.Notes[i]; n.Level == calc.Stop && homes[n.At] == heatSection && n.When(st) {
+			w.next(0, ": ")
+			w.words("clock.halt")
+			break
+		}
 	}
 	r.Oven = w.cut(0)
 	return r, calc.None
-}
-
-// Stops returns what of the oven stops the plan, as its notes say it: a hold above melting, more loads than a timetable has; "" where nothing
-// does. It stands at the clock too, and a step in the oven is never named without it.
-//
-//go:noinline
-func (d *Display) Stops(st *calc.State) string {
-	w := writer{Display: d, st: st}
-	for i := range calc.Notes {
-		if n := &calc.Notes[i]; n.Level == calc.Stop && homes[n.At] == heatSection && n.When(st) {
-			w.next(0, " ")
-			w.noteSentence(n)
-		}
-	}
-	return w.cut(0)
 }
 
 // Past reports whether the start that was typed, or follows from what was, is past by a minute and more.
@@ -156,7 +145,6 @@ func (w *writer) timetable() {
 	w.text("clock.ready", "")
 	w.ready()
 	w.shut()
-	w.put("clock.stops", "", Text, w.Stops(w.st))
 }
 
 // ready appends when all is done, or what has to be given first, or why there is no such time.
@@ -172,10 +160,6 @@ func (w *writer) ready() {
 		key = "clock.lasts"
 	}
 	w.words(key)
-	if !known(w.st.SI(calc.HeatLoads)) {
-		w.char(' ')
-		w.words("clock.one-load")
-	}
 }
 
 // startEnd appends when the timetable starts or ends, or how long it lasts.

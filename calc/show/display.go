@@ -15,7 +15,6 @@ type Display struct {
 	Units  [calc.NumIDs]*quantity.Unit // chosen at a box; nil where none was
 	Typing calc.ID                     // the box being typed in: what is wrong with it is said after a pause
 	Open   [calc.NumIDs]bool           // whose working is open
-	Name   string                      // of the plan on the page, for the timetables that were started of it
 	Now    timetable.Instant           // 0 on a page that has no clock
 	Zone   timetable.Zone              // local clocks
 	Away   Away                        // what is out of sight and can wait

@@ -16,6 +16,8 @@ type card struct {
 	next *timetable.Step   // when hands are needed next, nil where all is done
 	at   timetable.Instant // when that is, or the last step, or what is due began
 	more int               // steps that were missed, but for the newest few
+
+	count int // what some words count
 }
 
 // The states of a card, and of the strip after the gravest of them. A step that was missed waits until it is seen to, but nothing rings.
@@ -33,17 +35,18 @@ var cardStates = [...]string{"", "off", "on", "missed", "due"}
 const mostMissed = 3
 
 // Started appends the slots of the timetables that were started, always the same ones in the same order: the cards, and whether there are any. A
-// card counts down to the next time that hands are needed, and names what for right above it, what is due and since when, and what was missed. Said is what waits for hands, in words, and
-// newest when the newest of it came due; 0 where nothing waits.
-func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newest timetable.Instant) {
+// card counts down to the next time that hands are needed, and names what for right above that; what is due, and since when; and what was missed.
+// Said is what waits for hands, in words, and newest when the newest of it came due; 0 where nothing waits. Name is that of the plan that was shown last.
+func (d *Display) Started(b []byte, runs *Runs, name string) (slots []byte, said string, newest timetable.Instant) {
 	w := writer{Display: d, b: b}
 	c := &d.card
 	say := writer{Display: d}
 	strip := cardOff
 	for i, r := range runs {
 		id := CardIDs[i]
-		state, rest, due := cardNone, "", false
+		state, rest := cardNone, ""
 		c.run, c.next, c.more = r, nil, -mostMissed
+		var last *timetable.Step
 		if r != nil {
 			state, rest = cardOn, "clock.next"
 			for k := range r.Steps {
@@ -62,11 +65,12 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 			if r.Off {
 				state = cardOff
 			}
-			if c.next = r.NextHands(d.Now); c.next == nil {
+			last = r.NextHands(d.Now)
+			if c.next = last; last == nil {
 				rest = "clock.done"
-			} else {
-				due = state == cardDue
+				last = &r.Steps[len(r.Steps)-1]
 			}
+			c.at = r.Start + timetable.Instant(last.Start)
 		}
 		strip = max(strip, state)
 		w.put(id, "", State, cardStates[state])
@@ -86,45 +90,33 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 		case c.next != nil:
 			w.words("clock.due")
 		case r != nil:
-			w.stepOf(&r.Steps[len(r.Steps)-1], false)
+			w.stepOf(last, false)
 		}
 		w.shut()
 		w.text(id, ":then")
-		if r != nil {
-			last := c.next
-			if last == nil {
-				last = &r.Steps[len(r.Steps)-1]
-			}
-			c.at = r.Start + timetable.Instant(last.Start)
-		}
-		if due {
+		if state == cardDue && c.next != nil {
 			w.words("clock.then")
 		}
 		w.shut()
 		w.text(id, ":left")
-		long, over := "", ""
+		long := "over"
 		if c.next != nil {
-			left := int(r.Start-d.Now) + c.next.Start
+			left := int(c.at - d.Now)
 			w.wait(left)
-			if left >= 3600 {
+			if long = ""; left >= 3600 {
 				long = "long"
 			}
-		} else if r != nil {
-			over = "1"
 		}
 		w.shut()
 		w.put(id, ":left", State, long)
 		w.text(id, ":rest")
-		if due {
-			w.str(r.Name)
-		} else if r != nil {
+		if r != nil {
 			w.words(rest)
 		}
-		if state > cardOff && c.next != nil && r.Made != 0 && r.Name == d.Name && r.Made != timetable.Sum(d.clock.steps) {
+		if state > cardOff && c.next != nil && r.Made != 0 && r.Name == name && r.Made != timetable.Sum(d.clock.steps) {
 			w.words("clock.changed")
 		}
 		w.shut()
-		w.put(id, "", "data-over", over)
 	}
 	if strip == cardOff {
 		strip = cardNone
@@ -184,12 +176,15 @@ func (w *writer) which(of int) {
 			w.next(from, " + ")
 		}
 		w.stepOf(s, of == listOn)
-		if of == listDue && (k+1 == len(r.Steps) || r.Begins(k+1) != begins) {
-			c.at = begins
+		if of == listDue && (k+1 == len(r.Steps) || r.Steps[k+1].Start != s.Start) {
+			until := c.at
+			c.at, c.count = begins, int(w.Now-begins)/60
 			w.words("clock.since")
+			c.at = until
 		}
 	}
 	if of == listMissed && c.more > 0 {
+		c.count = c.more
 		w.words("clock.more")
 	}
 }
@@ -220,8 +215,8 @@ func (w *writer) stepOf(s *timetable.Step, on bool) {
 	w.ofLoad(r.Steps, s)
 }
 
-// ofRun appends what the words of a card name: what was missed, and how many more; when hands are needed next, or since when all is done, or
-// something due, and how many minutes that is; what for, what is on until then, or whose the run is.
+// ofRun appends what the words of a card name: what was missed; when hands are needed next, or since when all is done or something is due; what
+// for, what is on until then, how many minutes or steps it is, or whose the run is.
 func (w *writer) ofRun(name string) {
 	c := &w.card
 	switch name {
@@ -233,10 +228,8 @@ func (w *writer) ofRun(name string) {
 		w.which(listNext)
 	case "on":
 		w.which(listOn)
-	case "ago":
-		w.int(int(w.Now-c.at) / 60)
-	case "more":
-		w.int(c.more)
+	case "count":
+		w.int(c.count)
 	default:
 		w.str(c.run.Name)
 	}

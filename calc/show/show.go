@@ -336,7 +336,6 @@ func (w *writer) note(n *calc.Note) {
 	w.hidden(n.Key, ":row", !says)
 }
 
-//go:noinline
 func (w *writer) noteSentence(n *calc.Note) {
 	w.sentence(w.Lang.SayOf("note.", n.Key), calc.ClampPiece, about{limit: w.st.Apart()})
 }

@@ -153,7 +153,7 @@ func (w *writer) sentence(s string, id calc.ID, a about) {
 			w.nearest()
 		case "start", "end", "lasts":
 			w.startEnd(name)
-		case "missed", "more", "ends", "next", "on", "ago", "plan":
+		case "missed", "ends", "next", "on", "count", "plan":
 			w.ofRun(name)
 		case "own":
 			w.own(id, a.limit)

@@ -46,13 +46,9 @@ func (r *Run) At(now Instant) (on, next int) {
 }
 
 // Begins returns when step i begins.
-//
-//go:noinline
 func (r *Run) Begins(i int) Instant { return r.Start + Instant(r.Steps[i].Start) }
 
 // NextHands returns the first step still to come that needs hands, of whichever load; nil for none.
-//
-//go:noinline
 func (r *Run) NextHands(now Instant) *Step {
 	for i := range r.Steps {
 		if s := &r.Steps[i]; s.Do.Hands() && r.Start+Instant(s.Start) > now {
@@ -106,12 +102,10 @@ const longestRun = int(NumDos) * MaxLoads * longest
 //
 //go:noinline
 func Sum(steps []Step) int {
-	h := uint32(2166136261)
+	h, p := uint32(2166136261), uint32(16777619)
 	for i := range steps {
 		s := &steps[i]
-		for _, n := range [...]int{int(s.Do), s.Load, s.Start, s.Length} {
-			h = (h ^ uint32(n)) * 16777619
-		}
+		h = (((h^uint32(s.Do)<<8^uint32(s.Load))*p^uint32(s.Start))*p ^ uint32(s.Length)) * p
 	}
 	return int(h) + 1
 }

@@ -381,7 +381,7 @@ note.dial-one = One reading only: the dial is moved as far as the oven was off t
 note.dial-beyond = This is beyond your readings. Take one nearby.
 note.frame-short = A frame of {heat.frame-length} can not hold a gap of {clamp.last}.
 note.frame-large = No frame of this size lies flat in this oven, with that gap around it.
-note.loads-many = {heat.loads} loads: more than 12 are no timetable. Bake on several days, or fit more pieces in a load.
+note.loads-many = More than 12 loads are no timetable. Bake on several days, or fit more pieces in a load.
 
 # the clock
 do.preheat = Heat up the oven
@@ -409,7 +409,6 @@ day.5 = Fri
 day.6 = Sat
 day.7 = Sun
 clock.lasts = Ready to test {lasts} h after the start.
-clock.one-load = That is one load: how many there are is not known.
 clock.from = Start {start}, ready to test {end}.
 clock.past = That is a start {start}, which is past. Choose another time or day.
 clock.never = Clocks are put forward over that time: so much later is taken.
@@ -418,13 +417,13 @@ clock.due = Next: {next}
 clock.missed = Came due, not seen to: {missed}
 clock.on = at {ends}; until then: {on} – {plan}
 clock.next = at {ends} – {plan}
-clock.then = Next: {next}, at {ends}, in
-clock.since = , due {ends}, {ago} min ago
-clock.more = ; and {more} more
+clock.then = Next: {next}, in
+clock.since = , due {ends}, {count} min ago
+clock.more = ; and {count} more
 clock.changed = . The plan has changed since; start it anew if that should count.
 clock.done = since {ends} – {plan}
 clock.missing = First give the {part}.
-clock.again = A countdown of this plan is under way already: this is one more.
+clock.again = There is a card of this plan already: this is one more.
 clock.full = That is as many as can be under way: stop one first.
 
 draw.clock.title = When each thing happens
