@@ -44,6 +44,9 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"twist-hand-own": {"twist.yarn-hand=s", "twist.yarn-hand=s&twist.hand=s"},
 	"onset-early":    {"twist.bias=58", "twist.bias=54"}, // 55.9° at most
 
+	"set-many":     {"hang.owned=2x50, 100", "hang.owned=50x2, 5x20, 100"},
+	"turns-shape":  {"coil.outside=1.8 mm", "coil.outside=1.6 mm"},
+	"frame-short":  {"heat.frame-length=120 mm", "heat.frame-length=121 mm"},                            // 120.7 mm
 	"coil-thin":    {"coil.outside=1.1 mm", "coil.outside=1.12 mm"},                                     // twice 0.558 mm
 	"coil-overlap": {"coil.outside=1.3 mm&coil.pitch=0.5 mm", "coil.outside=1.3 mm&coil.pitch=0.56 mm"}, // they touch at 0.575 mm
 	"coil-unlike":  {"coil.outside=1.8 mm", "coil.outside=1.6 mm"},                                      // index 2.22 and 1.87; 1.58 at most
@@ -84,7 +87,8 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"probe-falls":  {"heat.dial-1=150&heat.probe-1=170&heat.dial-2=200&heat.probe-2=160", "heat.dial-1=150&heat.probe-1=160&heat.dial-2=200&heat.probe-2=170"},
 	"dial-one":     {"heat.dial-2=150&heat.probe-2=170", "heat.dial-2=150"},
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
-	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"}, // in 350 mm with 20 at both ends
+	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"},       // in 350 mm with 20 at both ends
+	"loads-many":   {"cut.pieces=97&cut.spare=0 %", "cut.pieces=96&cut.spare=0 %"}, // 8 in a load
 }
 
 func TestNotes(t *testing.T) {

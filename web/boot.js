@@ -109,6 +109,10 @@
     }
   }
 
+  // A jump stops under the strip, which is as high as its words need.
+  const strip = document.querySelector(".strip");
+  new ResizeObserver(() => { document.documentElement.style.scrollPaddingTop = strip.offsetHeight + 8 + "px"; }).observe(strip);
+
   // What is out of sight takes its height only on the way there, so that a jump down the page misses: it is made once more when all is there.
   addEventListener("click", (event) => {
     const link = event.target.closest?.('a[href^="#"]');

@@ -243,7 +243,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 }
 
 // named are the placeholders that are no number of the plan; they are told in the package comment.
-var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses", "start", "end", "lasts", "missed", "ends", "next", "on", "plan"}
+var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses", "start", "end", "lasts", "missed", "count", "ends", "next", "on", "plan"}
 
 func TestSentences(t *testing.T) {
 	doc, err := os.ReadFile("words.go")
