@@ -131,6 +131,39 @@ const (
 
 	// Of the wire.
 	WireRoute
+	WirePerLength
+	WireReading
+	WireReadingLeads
+	WireReadingLength
+	WireTest
+	WireStrands
+	WireWrapDiameter
+	WireWrapPitch
+	WireInRow
+	WireRows
+	WireSupply
+	WireMost
+	WireLeast
+	WireSupplyVoltage
+	WireVoltage
+	WireCurrent
+	WirePower
+	WireDuty
+	WireOnTime
+	WireAverage
+	WirePeriod
+	WireArea
+	WireGauge
+	WireLeadDiameter
+	WireLeadLength
+	WireLeadRating
+	WireCharge
+	WireCell
+	WireArrives
+	WireCoefficient
+	WireBefore
+	WireAfter
+	WireWanted
 
 	// Of the drive.
 	DriveRoom
@@ -272,6 +305,37 @@ const (
 	HeatTotal
 
 	// Of the wire.
+	WireWrapTurns
+	WireLength
+	WireOhms
+	WireLeastOhms
+	WireOfPrecursor
+	WireOfCoil
+	WireOfFinished
+	WireTotal
+	WireRowOhms
+	WireSideOhms
+	WireRowCurrent
+	WireSideCurrent
+	WireAverageCurrent
+	WireMusclePower
+	WireFullPower
+	WirePowerPerLength
+	WireLeadPerLength
+	WireLeadOhms
+	WireDrop
+	WireLeadHeat
+	WireFuse
+	WireDummy
+	WireBatteryEnergy
+	WireCycles
+	WireBatteryTime
+	WireHotOhms
+	WireDrift
+	WireTestPerLength
+	WireTestContact
+	WireWantedLength
+	WireWantedStrands
 
 	// Of the drive.
 

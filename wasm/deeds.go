@@ -17,6 +17,7 @@ const (
 	doTrial
 	doSpeed
 	doCount
+	doLine
 	doTap
 	doNew
 	doDelete
@@ -46,6 +47,7 @@ var deeds = [...]string{
 	doTrial:    "trial",
 	doSpeed:    "speed",
 	doCount:    "count",
+	doLine:     "line",
 	doTap:      "tap",
 	doNew:      "new",
 	doDelete:   "delete",
@@ -87,6 +89,8 @@ func (a *app) tap(h *happening) {
 		if a.state.Text(calc.TwistCounted) != "" {
 			a.take(calc.TwistTurns, string(a.display.Append(nil, &a.state, calc.TwistOnset)), calc.None)
 		}
+	case doLine:
+		a.take(calc.WirePerLength, string(a.display.Append(nil, &a.state, calc.WireTestPerLength)), calc.None)
 	case doTap:
 		a.tapped()
 	case doNew:

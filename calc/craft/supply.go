@@ -59,6 +59,13 @@ func AtSupply(v quantity.Voltage, r, q quantity.Resistance) quantity.Voltage {
 
 var AtSupplyEq = Equation{Symbol: "U", Expr: "V × (R + q) ÷ R", Holds: "ohms-as-they-are", Source: &Geometry}
 
+// LeadDrop returns what i (A) loses (V) in leads of q (Ω).
+func LeadDrop(i quantity.Current, q quantity.Resistance) quantity.Voltage {
+	return quantity.Voltage(float64(i) * float64(q))
+}
+
+var LeadDropEq = Equation{Symbol: "V", Expr: "I × q", Holds: "ohms-as-they-are", Source: &Geometry}
+
 // LeadHeat returns the heat (W) of i (A) in leads of q (Ω).
 func LeadHeat(i quantity.Current, q quantity.Resistance) quantity.Power {
 	return quantity.Power(float64(i*i) * float64(q))
@@ -99,6 +106,30 @@ var EffectiveCurrentEq = Equation{Symbol: "j", Expr: "I × √(d)", Holds: "even
 func OnTime(d quantity.Share, t quantity.Time) quantity.Time { return quantity.Time(d) * t }
 
 var OnTimeEq = Equation{Symbol: "s", Expr: "d × t", Holds: "even-period", Source: &Geometry}
+
+// DutyOfTime is the way back from OnTime; NaN where it would be on for longer than the period.
+func DutyOfTime(s, t quantity.Time) quantity.Share {
+	if !(s <= t) {
+		return quantity.Share(quantity.NaN)
+	}
+	return quantity.Share(s / t)
+}
+
+var DutyOfTimeEq = Equation{Symbol: "d", Expr: "s ÷ t", Holds: "even-period", Source: &Geometry}
+
+// MusclePower returns the part of p (W) in each muscle, of n in each of m rows.
+func MusclePower(p quantity.Power, n, m quantity.Count) quantity.Power {
+	return p / quantity.Power(n*m)
+}
+
+var MusclePowerEq = Equation{Symbol: "m", Expr: "P ÷ (s × p)", Holds: "equal-ohms", Source: &Geometry}
+
+// PowerPer returns the power per length (W/m) of p (W) over a length l (m).
+func PowerPer(p quantity.Power, l quantity.Length) quantity.PowerPerLength {
+	return quantity.PowerPerLength(float64(p) / positive(float64(l)))
+}
+
+var PowerPerEq = Equation{Symbol: "k", Expr: "P ÷ l", Holds: "that-length", Source: &Geometry}
 
 // A SupplyLimit is what a supply gives (V), at most (A), and the least it must be asked for (A) lest it switches itself off.
 type SupplyLimit struct {

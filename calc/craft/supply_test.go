@@ -28,6 +28,10 @@ func TestSupplyRows(t *testing.T) {
 		{"average current", float64(AverageCurrent(0.4, 0.25)), 0.1},
 		{"effective current", float64(EffectiveCurrent(0.25, 0.25)), 0.125},
 		{"on in 20 s", float64(OnTime(0.4, 20)), 8},
+		{"duty of 8 s in 20", float64(DutyOfTime(8, 20)), 0.4},
+		{"lost in 5 Ω of leads", float64(LeadDrop(0.2, 5)), 1},
+		{"of 6 W in six muscles", float64(MusclePower(6, 3, 2)), 1},
+		{"1 W on 10 cm, per cm", float64(PowerPer(1, 0.1)) / 100, 0.1},
 		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05)), 100},
 		{"2000 mAh at 3.7 V, in Wh", float64(BatteryEnergy(7200, 3.7)) / 3600, 7.4},
 		{"cycles of 10 Wh, 0.8 of it, 1.25 W for 8 s", float64(BatteryCycles(36000, 0.8, 1.25, 8)), 2880},
@@ -41,6 +45,8 @@ func TestSupplyRows(t *testing.T) {
 	isNaN(t, OhmsOf(5, 0), "no current")
 	isNaN(t, AtMuscle(5, 0, 0.1), "a short")
 	isNaN(t, Duty(2, 1.25), "more than there is")
+	isNaN(t, DutyOfTime(21, 20), "longer than the period")
+	isNaN(t, PowerPer(1, 0), "no length")
 	isNaN(t, DummyOhms(5, 0.1, 0.1), "enough already")
 	isNaN(t, BatteryCycles(36000, 0.8, 0, 8), "no power")
 }

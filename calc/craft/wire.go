@@ -18,6 +18,13 @@ func YarnPerLength(r, q quantity.Resistance, l quantity.Length) quantity.Resista
 
 var YarnPerLengthEq = Equation{Symbol: "r", Expr: "(R − q) ÷ l", Holds: "straight-yarn", Source: &Geometry}
 
+// MeterReading is the way back from YarnPerLength: what the meter reads (Ω).
+func MeterReading(r quantity.ResistancePerLength, l quantity.Length, q quantity.Resistance) quantity.Resistance {
+	return quantity.Resistance(float64(r)*float64(l)) + q
+}
+
+var MeterReadingEq = Equation{Symbol: "R", Expr: "r × l + q", Holds: "straight-yarn", Source: &Geometry}
+
 // WrapLength returns the yarn (m) in n turns around a muscle, wrapped at a mean diameter w and a pitch p (both m).
 func WrapLength(n quantity.Turns, w, p quantity.Length) quantity.Length {
 	return FibreInCoils(n, TurnLength(w, p))
@@ -71,6 +78,18 @@ func Wired(r quantity.Resistance, s, p quantity.Count) quantity.Resistance {
 
 var WiredEq = Equation{Symbol: "W", Expr: "R × s ÷ p", Holds: "equal-ohms", Source: &Geometry}
 
+// RowOhms returns the resistance (Ω) of the same muscles all in one row, SideOhms all side by side.
+func RowOhms(r quantity.Resistance, s, p quantity.Count) quantity.Resistance { return Wired(r, s*p, 1) }
+
+func SideOhms(r quantity.Resistance, s, p quantity.Count) quantity.Resistance {
+	return Wired(r, 1, s*p)
+}
+
+var (
+	RowOhmsEq  = Equation{Symbol: "W", Expr: "R × s × p", Holds: "equal-ohms", Source: &Geometry}
+	SideOhmsEq = Equation{Symbol: "W", Expr: "R ÷ (s × p)", Holds: "equal-ohms", Source: &Geometry}
+)
+
 // Gauges of wire run from 4/0, which is −3, to 50.
 const thickestGauge, thinnestGauge = -3, 50
 
@@ -104,7 +123,10 @@ func WirePerLength(rho quantity.Resistivity, a quantity.Area) quantity.Resistanc
 	return quantity.ResistancePerLength(float64(rho) / positive(float64(a)))
 }
 
-var WirePerLengthEq = Equation{Symbol: "r", Expr: "ρ ÷ A", Holds: "at-20", Source: &Copper, Grade: Handbook}
+// CopperPerLengthEq is that of copper.
+var CopperPerLengthEq = Equation{Symbol: "r", Expr: "ρ ÷ A", Holds: "at-20", Const: copper, Source: &Copper, Grade: Handbook}
+
+var copper = []Constant{{Symbol: "ρ", SI: 1 / 58e6, Unit: quantity.KindResistivity.Default(), Text: "0.01724"}}
 
 // LeadOhms returns the resistance (Ω) of a pair of leads of r ohms per metre to a muscle l (m) away, there and back.
 func LeadOhms(r quantity.ResistancePerLength, l quantity.Length) quantity.Resistance {

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"twistbench/calc/quantity"
 )
 
 // Handbook E01, block E01: a made-up cooling curve, and scipy 1.10.1 curve_fit on it, to 1e-5 of the parameters and 1e-3 of the doubts; with
@@ -156,6 +158,28 @@ func TestColumns(t *testing.T) {
 }
 
 // Whatever is pasted, nothing falls over, and every line is counted at most once.
+// A line test of ohms: lengths in mm where nothing is said, and a meter's Ω.
+func TestPairs(t *testing.T) {
+	var x, y [4]float64
+	for _, c := range []struct {
+		text             string
+		rows, bad, first int
+		x, y             []float64
+	}{
+		{"length, ohms\n100, 5.2\n200, 9.9\n\n300, 15.1", 3, 0, 0, []float64{0.1, 0.2, 0.3}, []float64{5.2, 9.9, 15.1}},
+		{"10 cm;5,2 Ω\n20 cm;\n1 ft;1,2 kΩ", 2, 1, 2, []float64{0.1, 0.3048}, []float64{5.2, 1200}}, // a foot is 304.8 mm
+		{"100 mm", 0, 0, 0, nil, nil},
+		{"100 5.2\n200 s 9", 1, 1, 2, []float64{0.1}, []float64{5.2}}, // seconds are no length
+	} {
+		n, bad, first := Pairs(c.text, quantity.KindLength, quantity.KindResistance, x[:], y[:])
+		assert.Equal(t, [3]int{c.rows, c.bad, c.first}, [3]int{n, bad, first}, c.text)
+		for i := range c.x {
+			assert.InEpsilon(t, c.x[i], x[i], 1e-12, c.text)
+			assert.InEpsilon(t, c.y[i], y[i], 1e-12, c.text)
+		}
+	}
+}
+
 func FuzzColumns(f *testing.F) {
 	f.Add("0;90\n1;80")
 	f.Add("t,T\n0,5 108,4\n−1\t2")
