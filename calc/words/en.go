@@ -759,8 +759,9 @@ draw.wire.total = {wire.total}, {wire.power}
 draw.wire.wiring = {wire.in-row} in a row, {wire.rows} such rows
 draw.wire.leads = leads {wire.lead-ohms}, lose {wire.drop}
 draw.wire.note = Not to scale.
-draw.wire.desc = A supply of {wire.supply-voltage}, a fuse, two leads, and the muscles: {wire.in-row} in a row, {wire.rows} such rows side by side, {wire.total} in all.
-draw.wire.desc-on = While on, {wire.current} flow and make {wire.power}; the next fuse is {wire.fuse}. The leads lose {wire.drop}.
+draw.wire.many = Up to 4 rows of 5 drawn.
+draw.wire.desc = A supply of {wire.supply-voltage}, a fuse, two leads, and the muscles: {wire.in-row} in a row, {wire.rows} such rows side by side, {wire.total} in all. While on, {wire.current} flow and make {wire.power}; the leads lose {wire.drop}.
+draw.wire.desc-fuse = The next fuse is {wire.fuse}.
 
 draw.drive.title = Drive
 draw.drive.note = Temperature against time.
