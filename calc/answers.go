@@ -102,31 +102,20 @@ type Results struct {
 	BrokeShare                      quantity.Fraction
 
 	// Of the wire.
-	WrapTurns              quantity.Turns
-	YarnLength             quantity.Length
-	Ohms, LeastOhms        quantity.Resistance             // of a muscle
-	OhmsPer                [3]quantity.ResistancePerLength // of the precursor, as coiled, finished
-	WiredOhms              [2]quantity.Resistance          // all in a row, all side by side
-	WiredCurrent           [2]quantity.Current
-	AverageCurrent         quantity.Current
-	MusclePower            quantity.Power // average power in one muscle, switched on and off
-	FullPower              quantity.Power // the same while on, or where the switch sticks
-	PowerPer               quantity.PowerPerLength
-	LeadPerLength          quantity.ResistancePerLength
-	Drop                   quantity.Voltage
-	LeadHeat               quantity.Power
-	Fuse                   quantity.Current
-	Dummy                  quantity.Resistance
-	BatteryEnergy          quantity.Energy
-	Cycles                 quantity.Number
-	BatteryTime            quantity.Time
-	HotOhms                quantity.Resistance
-	Drift                  quantity.Fraction
-	TestPerLength          quantity.ResistancePerLength
-	TestContact            quantity.Resistance
-	testSlope, testContact float64 // their ±
-	WantedLength           quantity.Length
-	WantedStrands          quantity.Count
+	YarnLength                      quantity.Length
+	Ohms, LeastOhms                 quantity.Resistance // of a muscle
+	OfPrecursor, OfCoil, OfFinished quantity.ResistancePerLength
+	RowCurrent, SideCurrent         quantity.Current // all in a row, all side by side
+	AverageCurrent, Fuse            quantity.Current
+	MusclePower                     quantity.Power // average power in one muscle, switched on and off
+	FullPower                       quantity.Power // the same while on, or where the switch sticks
+	PowerPer                        quantity.PowerPerLength
+	Drop                            quantity.Voltage
+	LeadHeat                        quantity.Power
+	Dummy, HotOhms, TestContact     quantity.Resistance
+	Cycles                          quantity.Number
+	Drift                           quantity.Fraction
+	TestPerLength                   quantity.ResistancePerLength
 
 	// Of the drive.
 
@@ -269,7 +258,6 @@ var Answers = [NumAnswers]Answer{
 	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3},
 
 	// Of the wire.
-	WireWrapTurns - NumFields:      {Key: "wire.wrap-turns", Unit: "coils", Digits: 4, Working: &Working{Eq: &craft.CoilsEq, Terms: []ID{ClampThisFinished, WireWrapPitch}}},
 	WireLength - NumFields:         {Key: "wire.length", Unit: "mm", Digits: 4},
 	WireOhms - NumFields:           {Key: "wire.ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.YarnOhmsEq, Terms: []ID{WirePerLength, WireLength, WireStrands}}},
 	WireLeastOhms - NumFields:      {Key: "wire.least-ohms", Unit: "Ω", Digits: 2, Working: &Working{Eq: &craft.ShuntedOhmsEq, Terms: []ID{WireOhms, ClampPiece, WireLength}}},
@@ -277,29 +265,22 @@ var Answers = [NumAnswers]Answer{
 	WireOfCoil - NumFields:         {Key: "wire.of-coil", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, ClampPiece}}},
 	WireOfFinished - NumFields:     {Key: "wire.of-finished", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, ClampThisFinished}}},
 	WireTotal - NumFields:          {Key: "wire.total", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.WiredEq, Terms: []ID{WireOhms, WireInRow, WireRows}}},
-	WireRowOhms - NumFields:        {Key: "wire.row-ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.RowOhmsEq, Terms: []ID{WireOhms, WireInRow, WireRows}}},
-	WireSideOhms - NumFields:       {Key: "wire.side-ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.SideOhmsEq, Terms: []ID{WireOhms, WireInRow, WireRows}}},
-	WireRowCurrent - NumFields:     {Key: "wire.row-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.CurrentEq, Terms: []ID{WireSupplyVoltage, WireRowOhms}}},
-	WireSideCurrent - NumFields:    {Key: "wire.side-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.CurrentEq, Terms: []ID{WireSupplyVoltage, WireSideOhms}}},
+	WireRowCurrent - NumFields:     {Key: "wire.row-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.RowCurrentEq, Terms: []ID{WireSupplyVoltage, WireOhms, WireInRow, WireRows}}},
+	WireSideCurrent - NumFields:    {Key: "wire.side-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.SideCurrentEq, Terms: []ID{WireSupplyVoltage, WireInRow, WireRows, WireOhms}}},
 	WireAverageCurrent - NumFields: {Key: "wire.average-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.AverageCurrentEq, Terms: []ID{WireDuty, WireCurrent}}},
 	WireMusclePower - NumFields:    {Key: "wire.muscle-power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.MusclePowerEq, Terms: []ID{WireAverage, WireInRow, WireRows}}},
 	WireFullPower - NumFields:      {Key: "wire.full-power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.MusclePowerEq, Terms: []ID{WirePower, WireInRow, WireRows}}},
 	WirePowerPerLength - NumFields: {Key: "wire.power-per-length", Unit: "W/cm", Digits: 3, Working: &Working{Eq: &craft.PowerPerEq, Terms: []ID{WireFullPower, ClampThisFinished}}},
-	WireLeadPerLength - NumFields:  {Key: "wire.lead-per-length", Unit: "Ω/m", Digits: 3, Working: &Working{Eq: &craft.CopperPerLengthEq, Terms: []ID{WireArea}}},
-	WireLeadOhms - NumFields:       {Key: "wire.lead-ohms", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.LeadOhmsEq, Terms: []ID{WireLeadPerLength, WireLeadLength}}},
+	WireLeadOhms - NumFields:       {Key: "wire.lead-ohms", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.CopperOhmsEq, Terms: []ID{WireLeadLength, WireArea}}},
 	WireDrop - NumFields:           {Key: "wire.drop", Unit: "V", Digits: 3, Working: &Working{Eq: &craft.LeadDropEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
 	WireLeadHeat - NumFields:       {Key: "wire.lead-heat", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.LeadHeatEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
 	WireFuse - NumFields:           {Key: "wire.fuse", Unit: "A", Digits: 3, Working: &Working{Method: "fuse", Source: &craft.FuseRatings, Terms: []ID{WireCurrent}}},
 	WireDummy - NumFields:          {Key: "wire.dummy", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.DummyOhmsEq, Terms: []ID{WireSupplyVoltage, WireLeast, WireAverageCurrent}}},
-	WireBatteryEnergy - NumFields:  {Key: "wire.battery-energy", Unit: "Wh", Digits: 3, Working: &Working{Eq: &craft.BatteryEnergyEq, Terms: []ID{WireCharge, WireCell}}},
-	WireCycles - NumFields:         {Key: "wire.cycles", Digits: 3, Working: &Working{Eq: &craft.BatteryCyclesEq, Terms: []ID{WireBatteryEnergy, WireArrives, WirePower, WireOnTime}}},
-	WireBatteryTime - NumFields:    {Key: "wire.battery-time", Unit: "h", Digits: 3, Working: &Working{Eq: &craft.BatteryTimeEq, Terms: []ID{WireBatteryEnergy, WireArrives, WireAverage}}},
+	WireCycles - NumFields:         {Key: "wire.cycles", Digits: 3, Working: &Working{Eq: &craft.ChargeCyclesEq, Terms: []ID{WireCharge, WireCell, WirePower, WireOnTime}}},
 	WireHotOhms - NumFields:        {Key: "wire.hot-ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.OhmsAtEq, Terms: []ID{WireTotal, WireCoefficient, DriveTarget, DriveRoom}}},
 	WireDrift - NumFields:          {Key: "wire.drift", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.OhmsDriftEq, Terms: []ID{WireAfter, WireBefore}}},
 	WireTestPerLength - NumFields:  {Key: "wire.test-per-length", Unit: "Ω/m", Digits: 4, Working: &lineTest},
 	WireTestContact - NumFields:    {Key: "wire.test-contact", Unit: "Ω", Digits: 3, Working: &lineTest},
-	WireWantedLength - NumFields:   {Key: "wire.wanted-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.YarnForOhmsEq, Terms: []ID{WireWanted, WireStrands, WirePerLength}}},
-	WireWantedStrands - NumFields:  {Key: "wire.wanted-strands", Digits: 1, Working: &Working{Eq: &craft.StrandsForOhmsEq, Terms: []ID{WirePerLength, WireLength, WireWanted}}},
 
 	// Of the drive.
 

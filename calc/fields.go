@@ -154,7 +154,6 @@ var Fields = [NumFields]Field{
 	WireMost:          {Key: "wire.most", Unit: "A", Digits: 3, Low: 1e-4, High: 1000, Bench: true},
 	WireLeast:         {Key: "wire.least-current", Unit: "A", Digits: 3, Low: 0, High: 1000, Bench: true},
 	WireSupplyVoltage: {Key: "wire.supply-voltage", Unit: "V", Digits: 4, Low: 1e-3, High: craft.VoltageStop},
-	WireVoltage:       {Key: "wire.voltage", Unit: "V", Digits: 4, Low: 1e-3, High: craft.VoltageStop},
 	WireCurrent:       {Key: "wire.current", Unit: "A", Digits: 4, Low: 1e-6, High: 1000},
 	WirePower:         {Key: "wire.power", Unit: "W", Digits: 4, Low: 1e-6, High: 1e5},
 	WireDuty:          {Key: "wire.duty", Unit: "%", Digits: 3, Start: "100 %", Low: 0, High: 1},
@@ -168,11 +167,9 @@ var Fields = [NumFields]Field{
 	WireLeadRating:    {Key: "wire.lead-rating", Unit: "A", Digits: 3, Low: 1e-4, High: 1e4, Bench: true},
 	WireCharge:        {Key: "wire.charge", Unit: "mAh", Digits: 4, Low: 3.6e-3, High: 3.6e6, Bench: true},
 	WireCell:          {Key: "wire.cell", Unit: "V", Digits: 3, Start: "3.7 V", Low: 0.1, High: craft.VoltageStop, Bench: true},
-	WireArrives:       {Key: "wire.arrives", Unit: "%", Digits: 3, Start: "80 %", Low: 0, High: 1, Bench: true},
 	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.05, High: 0.05},
 	WireBefore:        {Key: "wire.before", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 	WireAfter:         {Key: "wire.after", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
-	WireWanted:        {Key: "wire.wanted", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 
 	// Of the drive.
 	DriveRoom:   {Key: "drive.room", Unit: "°C", Digits: 3, Start: "20 °C", Low: freezing, High: hottest},

@@ -180,12 +180,11 @@ var Groups = [NumGroups]Group{
 	},
 	SupplyGroup: {
 		Facts: []Fact{{
-			Hub: WireVoltage,
+			Hub: WireCurrent,
 			Members: []Member{
-				{ID: WireVoltage},
-				{ID: WireSupplyVoltage, In: &voltageOfSupply, Out: &supplyOfVoltage},
-				{ID: WireCurrent, In: &voltageOfCurrent, Out: &currentOfVoltage},
-				{ID: WirePower, In: &voltageOfPower, Out: &powerOfVoltage},
+				{ID: WireCurrent},
+				{ID: WireSupplyVoltage, In: &currentOfSupply, Out: &supplyOfCurrent},
+				{ID: WirePower, In: &currentOfPower, Out: &powerOfCurrent},
 			},
 		}},
 	},
@@ -307,6 +306,6 @@ var groupOf = [NumFields]GroupID{
 	CoilMean: ShapeGroup + 1, CoilOutside: ShapeGroup + 1, CoilIndex: ShapeGroup + 1, CoilPitch: ShapeGroup + 1, CoilCount: ShapeGroup + 1, CoilPerLength: ShapeGroup + 1, CutRatio: ShapeGroup + 1,
 	CutPrecursor: LengthGroup + 1, ClampCoiled: LengthGroup + 1, ClampFirst: LengthGroup + 1, ClampSecond: LengthGroup + 1, ClampFinished: LengthGroup + 1,
 	WirePerLength: MeterGroup + 1, WireReading: MeterGroup + 1, WireArea: LeadGroup + 1, WireGauge: LeadGroup + 1, WireLeadDiameter: LeadGroup + 1,
-	WireVoltage: SupplyGroup + 1, WireSupplyVoltage: SupplyGroup + 1, WireCurrent: SupplyGroup + 1, WirePower: SupplyGroup + 1,
+	WireSupplyVoltage: SupplyGroup + 1, WireCurrent: SupplyGroup + 1, WirePower: SupplyGroup + 1,
 	WireDuty: DutyGroup + 1, WireOnTime: DutyGroup + 1, WireAverage: DutyGroup + 1,
 }

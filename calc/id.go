@@ -145,7 +145,6 @@ const (
 	WireMost
 	WireLeast
 	WireSupplyVoltage
-	WireVoltage
 	WireCurrent
 	WirePower
 	WireDuty
@@ -159,11 +158,9 @@ const (
 	WireLeadRating
 	WireCharge
 	WireCell
-	WireArrives
 	WireCoefficient
 	WireBefore
 	WireAfter
-	WireWanted
 
 	// Of the drive.
 	DriveRoom
@@ -305,7 +302,6 @@ const (
 	HeatTotal
 
 	// Of the wire.
-	WireWrapTurns
 	WireLength
 	WireOhms
 	WireLeastOhms
@@ -313,29 +309,22 @@ const (
 	WireOfCoil
 	WireOfFinished
 	WireTotal
-	WireRowOhms
-	WireSideOhms
 	WireRowCurrent
 	WireSideCurrent
 	WireAverageCurrent
 	WireMusclePower
 	WireFullPower
 	WirePowerPerLength
-	WireLeadPerLength
 	WireLeadOhms
 	WireDrop
 	WireLeadHeat
 	WireFuse
 	WireDummy
-	WireBatteryEnergy
 	WireCycles
-	WireBatteryTime
 	WireHotOhms
 	WireDrift
 	WireTestPerLength
 	WireTestContact
-	WireWantedLength
-	WireWantedStrands
 
 	// Of the drive.
 

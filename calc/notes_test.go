@@ -86,18 +86,12 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
 	// a yarn of 408 mm at 50 Ω/m is 20.4 Ω; two leads of 1 m and 0.5 mm² are 0.069 Ω, and stand 3 A
 	"wire-leads":      {"wire.reading=0.3&wire.reading-length=1 m", "wire.reading=0.31&wire.reading-length=1 m"},
-	"wire-wraps":      {"wire.wrap-pitch=0.19 mm&yarn.strands=1&yarn.diameter=0.2 mm", "wire.wrap-pitch=0.2 mm&yarn.strands=1&yarn.diameter=0.2 mm"},
-	"wire-contact":    {"wire.test=100 6.1\n200 11.1", "wire.test=100 5.9\n200 10.9"}, // 50 Ω/m; 1.1 and 0.9 Ω at no length, 2 cm are 1 Ω
 	"wire-volts":      {"wire.supply-voltage=31", "wire.supply-voltage=30"},
-	"wire-volts-stop": {"wire.route=twisted&wire.per-length=1&wire.voltage=60", "wire.supply-voltage=60"},                                                           // 60 V and the leads
 	"wire-most":       {wired + "&wire.supply-voltage=12&wire.most=0.58", wired + "&wire.supply-voltage=12&wire.most=0.59"},                                         // 12 over 20.469 is 0.586 A
-	"wire-drop":       {wired + "&wire.supply-voltage=5&wire.lead-length=34 m", wired + "&wire.supply-voltage=5&wire.lead-length=32 m"},                             // 2.34 and 2.21 Ω beside 20.4
-	"wire-side":       {wired + "&wire.in-row=2&wire.supply-voltage=12&wire.most=1", wired + "&wire.in-row=2&wire.supply-voltage=12&wire.most=1.2"},                 // 12 over 10.2 is 1.18 A
 	"wire-average":    {wired + "&wire.supply-voltage=5&wire.average=1.3", wired + "&wire.supply-voltage=5&wire.average=1.2"},                                       // 1.22 W
 	"wire-least":      {wired + "&wire.supply=power-bank&wire.supply-voltage=5&wire.duty=40", wired + "&wire.supply=power-bank&wire.supply-voltage=5&wire.duty=42"}, // 0.244 A, and 0.1 A at least
 	"wire-thin":       {wired + "&wire.current=3.1", wired + "&wire.current=2.9"},
-	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"}, // 3.15 A and 2.5 A
-	"wire-fuse-none":  {wired + "&wire.current=10", wired + "&wire.current=9.9"},
+	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"},                                               // 3.15 A and 2.5 A
 	"wire-fuse-never": {wired + "&wire.supply=usb-2&wire.supply-voltage=5", wired + "&wire.supply=usb-3&wire.supply-voltage=5"}, // 0.25 A, so 0.315 A, 2.1 times that is 0.66 A
 	"wire-drift-up":   {"wire.before=20&wire.after=22.1", "wire.before=20&wire.after=21.9"},
 	"wire-drift-down": {"wire.before=20&wire.after=17.9", "wire.before=20&wire.after=18.1"},

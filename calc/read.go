@@ -58,11 +58,11 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		switch text := s.Text[id]; {
 		case f.Words != nil:
 			readWord(f, text, v, n)
+		case id == WireTest:
+			p.Wire.readTest(text, n)
 		case text == "":
 		case isList(KindOf(id)):
 			readList(f, text, &p.Owned, n)
-		case id == WireTest:
-			readRows(text, &p.Wire.Test, n)
 		default:
 			readNumber(f, text, v, n)
 			if id == CutRatioDoubt && n.Unit != "" {

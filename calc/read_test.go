@@ -158,9 +158,9 @@ func TestNeeds(t *testing.T) {
 		ClockDay: "2026-11-25", ClockTime: "07:30",
 		WireRoute: "twisted", WirePerLength: "45.9", WireReading: "23 Ω", WireReadingLeads: "0.3", WireReadingLength: "500 mm", WireTest: "100 mm 5.2\n200 mm 9.9\n300 mm 15",
 		WireStrands: "1", WireWrapDiameter: "1.5 mm", WireWrapPitch: "1 mm", WireInRow: "1", WireRows: "1", WireMost: "3 A", WireLeast: "2 A",
-		WireSupplyVoltage: "5 V", WireVoltage: "5 V", WireCurrent: "0.3 A", WirePower: "1 W", WireDuty: "50 %", WireOnTime: "5 s", WireAverage: "0.2 W", WirePeriod: "20 s",
-		WireArea: "0.5 mm²", WireGauge: "20", WireLeadDiameter: "0.8 mm", WireLeadLength: "1 m", WireLeadRating: "3 A", WireCharge: "2000 mAh", WireCell: "3.7 V", WireArrives: "80 %",
-		WireCoefficient: "0.1 %/K", WireBefore: "20 Ω", WireAfter: "21 Ω", WireWanted: "15 Ω", DriveRoom: "20 °C", DriveTarget: "50 °C",
+		WireSupplyVoltage: "5 V", WireCurrent: "0.3 A", WirePower: "1 W", WireDuty: "50 %", WireOnTime: "5 s", WireAverage: "0.2 W", WirePeriod: "20 s",
+		WireArea: "0.5 mm²", WireGauge: "20", WireLeadDiameter: "0.8 mm", WireLeadLength: "1 m", WireLeadRating: "3 A", WireCharge: "2000 mAh", WireCell: "3.7 V",
+		WireCoefficient: "0.1 %/K", WireBefore: "20 Ω", WireAfter: "21 Ω", DriveRoom: "20 °C", DriveTarget: "50 °C",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{

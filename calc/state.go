@@ -31,7 +31,9 @@ func (st *State) Work(s *Sheet) {
 	results(&st.Plan, &st.Out)
 	rest(&st.Plan, &st.Out)
 	st.doubts()
-	st.lineDoubts()
+	if by := st.Plan.Wire.lineDoubt; known(by) {
+		st.Doubt[WireTestPerLength], st.Mostly[WireTestPerLength] = by, WireTest
+	}
 }
 
 // Text returns what was typed into a field; empty for what was worked out.

@@ -1,8 +1,6 @@
 package calc
 
 import (
-	"math"
-
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 	"twistbench/calc/trial"
@@ -34,7 +32,7 @@ type Wiring struct {
 
 	Supply                   quantity.Word
 	Most, Least              quantity.Current // what it gives, and must be asked for
-	SupplyVoltage, Voltage   quantity.Voltage // at the supply, and at all muscles
+	SupplyVoltage            quantity.Voltage
 	Current                  quantity.Current // while on
 	Power                    quantity.Power   // the same, in all muscles
 	Duty                     quantity.Share
@@ -45,16 +43,17 @@ type Wiring struct {
 	LeadDiameter, LeadLength quantity.Length
 	LeadRating               quantity.Current
 
-	Charge                quantity.Charge
-	Cell                  quantity.Voltage
-	Arrives               quantity.Share
-	Coefficient           quantity.TemperatureCoefficient
-	Before, After, Wanted quantity.Resistance
+	Charge        quantity.Charge
+	Cell          quantity.Voltage
+	Coefficient   quantity.TemperatureCoefficient
+	Before, After quantity.Resistance
 
 	// Worked out.
 	Total, LeadOhms quantity.Resistance // of all muscles, and of both leads
 
 	bookRating bool // no rating was typed
+	line       trial.Line
+	lineDoubt  float64 // of its slope
 }
 
 // wireToHub works the hub of a group of the wire out from a member.
@@ -67,11 +66,9 @@ func wireToHub(w *Wiring, id ID) {
 	case WireLeadDiameter:
 		w.Area = craft.Area(w.LeadDiameter)
 	case WireSupplyVoltage:
-		w.Voltage = craft.AtMuscle(w.SupplyVoltage, w.Total, w.LeadOhms)
-	case WireCurrent:
-		w.Voltage = craft.VoltageOfCurrent(w.Current, w.Total)
+		w.Current = craft.ThroughLeads(w.SupplyVoltage, w.Total, w.LeadOhms)
 	case WirePower:
-		w.Voltage = craft.VoltageOfPower(w.Power, w.Total)
+		w.Current = craft.CurrentOfPower(w.Power, w.Total)
 	case WireOnTime:
 		w.Duty = craft.DutyOfTime(w.OnTime, w.Period)
 	case WireAverage:
@@ -89,11 +86,9 @@ func wireFromHub(w *Wiring, id ID) {
 	case WireLeadDiameter:
 		w.LeadDiameter = craft.Diameter(w.Area)
 	case WireSupplyVoltage:
-		w.SupplyVoltage = craft.AtSupply(w.Voltage, w.Total, w.LeadOhms)
-	case WireCurrent:
-		w.Current = craft.Current(w.Voltage, w.Total)
+		w.SupplyVoltage = craft.SupplyOfCurrent(w.Current, w.Total, w.LeadOhms)
 	case WirePower:
-		w.Power = craft.Watts(w.Voltage, w.Total)
+		w.Power = craft.PowerOfCurrent(w.Current, w.Total)
 	case WireOnTime:
 		w.OnTime = craft.OnTime(w.Duty, w.Period)
 	case WireAverage:
@@ -104,36 +99,29 @@ func wireFromHub(w *Wiring, id ID) {
 // wire works out the answers of the wire and its supply, and the groups among its fields, which need some of them.
 func wire(p *Plan, r *Results) {
 	w := &p.Wire
-	lineOf(w, r)
+	r.TestPerLength, r.TestContact = quantity.ResistancePerLength(w.line.Slope), quantity.Resistance(w.line.Intercept())
 	solveGroup(p, MeterGroup)
 	solveGroup(p, LeadGroup)
 	if w.bookRating {
 		w.LeadRating = craft.LeadRating(w.Area)
 	}
-	r.WrapTurns = craft.Coils(r.ThisFinished, w.WrapPitch)
 	switch w.Route {
 	case RouteNone:
 		r.YarnLength = quantity.Length(quantity.NaN)
 	case RouteWrapped:
-		r.YarnLength = craft.WrapLength(r.WrapTurns, w.WrapDiameter, w.WrapPitch)
+		r.YarnLength = craft.WrapLength(r.ThisFinished, w.WrapDiameter, w.WrapPitch)
 	default:
 		r.YarnLength = p.Precursor
 	}
 	r.Ohms = craft.YarnOhms(w.PerLength, r.YarnLength, w.Strands)
 	r.LeastOhms = craft.ShuntedOhms(r.Ohms, r.Piece, r.YarnLength)
-	for i, l := range [3]quantity.Length{p.Precursor, r.Piece, r.ThisFinished} {
-		r.OhmsPer[i] = craft.OhmsPer(r.Ohms, l)
-	}
+	r.OfPrecursor, r.OfCoil, r.OfFinished = craft.OhmsPer(r.Ohms, p.Precursor), craft.OhmsPer(r.Ohms, r.Piece), craft.OhmsPer(r.Ohms, r.ThisFinished)
 	w.Total = craft.Wired(r.Ohms, w.InRow, w.Rows)
-	r.LeadPerLength = craft.WirePerLength(craft.CopperResistivity, w.Area)
-	w.LeadOhms = craft.LeadOhms(r.LeadPerLength, w.LeadLength)
+	w.LeadOhms = craft.LeadOhms(craft.WirePerLength(craft.CopperResistivity, w.Area), w.LeadLength)
 	solveGroup(p, SupplyGroup)
 	solveGroup(p, DutyGroup)
 
-	r.WiredOhms = [2]quantity.Resistance{craft.RowOhms(r.Ohms, w.InRow, w.Rows), craft.SideOhms(r.Ohms, w.InRow, w.Rows)}
-	for i, ohms := range r.WiredOhms {
-		r.WiredCurrent[i] = craft.Current(w.SupplyVoltage, ohms)
-	}
+	r.RowCurrent, r.SideCurrent = craft.RowCurrent(w.SupplyVoltage, r.Ohms, w.InRow, w.Rows), craft.SideCurrent(w.SupplyVoltage, r.Ohms, w.InRow, w.Rows)
 	r.AverageCurrent = craft.AverageCurrent(w.Duty, w.Current)
 	r.MusclePower = craft.MusclePower(w.Average, w.InRow, w.Rows)
 	r.FullPower = craft.MusclePower(w.Power, w.InRow, w.Rows)
@@ -142,50 +130,29 @@ func wire(p *Plan, r *Results) {
 	r.LeadHeat = craft.LeadHeat(w.Current, w.LeadOhms)
 	r.Fuse = craft.Fuse(w.Current)
 	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, r.AverageCurrent)
-
-	r.BatteryEnergy = craft.BatteryEnergy(w.Charge, w.Cell)
-	r.Cycles = craft.BatteryCycles(r.BatteryEnergy, w.Arrives, w.Power, w.OnTime)
-	r.BatteryTime = craft.BatteryTime(r.BatteryEnergy, w.Arrives, w.Average)
+	r.Cycles = craft.ChargeCycles(w.Charge, w.Cell, w.Power, w.OnTime)
 	r.HotOhms = craft.OhmsAt(w.Total, w.Coefficient, p.Drive.Target, p.Drive.Room)
 	r.Drift = craft.OhmsDrift(w.Before, w.After)
-	r.WantedLength = craft.YarnForOhms(w.Wanted, w.Strands, w.PerLength)
-	r.WantedStrands = craft.StrandsForOhms(w.PerLength, r.YarnLength, w.Wanted)
 }
 
-// lineOf lays a line through the readings of several lengths: its slope is the yarn's, and what it reads at no length at all are the contacts.
-func lineOf(w *Wiring, r *Results) {
+// readTest reads what was pasted as rows of a length and its ohms, and lays a line through them: its slope is the yarn's, and what it reads at no
+// length at all are the contacts. Part of its notice is the first line that is no row; the others count.
+func (w *Wiring) readTest(text string, n *Notice) {
 	var lengths, ohms [mostRows]float64
-	n := 0
-	if known(w.Test.N) {
-		n, _, _ = trial.Pairs(w.Test.Text, quantity.KindLength, quantity.KindResistance, lengths[:], ohms[:])
-	}
-	x, y := lengths[:n], ohms[:n]
-	line := trial.Fit(x, y)
-	r.TestPerLength, r.TestContact = quantity.ResistancePerLength(line.Slope), quantity.Resistance(line.Intercept())
-	r.testSlope, r.testContact = line.SlopeDoubt(x, y), line.DoubtAt(x, y, 0)
-}
-
-// readRows reads what was pasted as rows of a length and its ohms. Part of its notice is the first line that is none; the others count.
-func readRows(text string, rows *quantity.Rows, n *Notice) {
-	var x, y [mostRows]float64
-	read, _, first := trial.Pairs(text, quantity.KindLength, quantity.KindResistance, x[:], y[:])
+	rows, _, first := trial.Pairs(text, quantity.KindLength, quantity.KindResistance, lengths[:], ohms[:])
+	x, y := lengths[:rows], ohms[:rows]
+	w.line = trial.Fit(x, y)
+	w.lineDoubt = w.line.SlopeDoubt(x, y)
 	for rest := text; first > 0; first-- {
 		n.Part, rest = quantity.Split(rest, '\n')
 	}
-	n.Part = quantity.Trim(n.Part)
-	if read < 2 {
+	switch {
+	case text == "":
+	case rows < 2:
 		n.Reason = TooFewRows
-		return
-	}
-	*rows = quantity.Rows{N: float64(read), Text: text}
-}
-
-// lineDoubts are the ± of the line test: they follow from how its readings scatter.
-func (st *State) lineDoubts() {
-	for id, by := range [...]float64{st.Out.testSlope, st.Out.testContact} {
-		if known(by) && !math.IsInf(by, 0) {
-			st.Doubt[WireTestPerLength+ID(id)], st.Mostly[WireTestPerLength+ID(id)] = by, WireTest
-		}
+		w.line = trial.Fit(nil, nil)
+	default:
+		w.Test = quantity.Rows{N: float64(rows), Text: text}
 	}
 }
 
@@ -196,19 +163,17 @@ var (
 	gaugeOfArea        = Working{Method: "gauge", Source: &craft.WireGauge, Terms: []ID{WireArea}}
 	areaOfLead         = Working{Eq: &craft.AreaEq, Terms: []ID{WireLeadDiameter}}
 	leadOfArea         = Working{Eq: &craft.DiameterEq, Terms: []ID{WireArea}}
-	voltageOfSupply    = Working{Eq: &craft.AtMuscleEq, Terms: []ID{WireSupplyVoltage, WireTotal, WireLeadOhms}}
-	supplyOfVoltage    = Working{Eq: &craft.AtSupplyEq, Terms: []ID{WireVoltage, WireTotal, WireLeadOhms}}
-	voltageOfCurrent   = Working{Eq: &craft.VoltageOfCurrentEq, Terms: []ID{WireCurrent, WireTotal}}
-	currentOfVoltage   = Working{Eq: &craft.CurrentEq, Terms: []ID{WireVoltage, WireTotal}}
-	voltageOfPower     = Working{Eq: &craft.VoltageOfPowerEq, Terms: []ID{WirePower, WireTotal}}
-	powerOfVoltage     = Working{Eq: &craft.WattsEq, Terms: []ID{WireVoltage, WireTotal}}
+	currentOfSupply    = Working{Eq: &craft.ThroughLeadsEq, Terms: []ID{WireSupplyVoltage, WireTotal, WireLeadOhms}}
+	supplyOfCurrent    = Working{Eq: &craft.SupplyOfCurrentEq, Terms: []ID{WireCurrent, WireTotal, WireLeadOhms}}
+	currentOfPower     = Working{Eq: &craft.CurrentOfPowerEq, Terms: []ID{WirePower, WireTotal}}
+	powerOfCurrent     = Working{Eq: &craft.PowerOfCurrentEq, Terms: []ID{WireCurrent, WireTotal}}
 	dutyOfTime         = Working{Eq: &craft.DutyOfTimeEq, Terms: []ID{WireOnTime, WirePeriod}}
 	timeOfDuty         = Working{Eq: &craft.OnTimeEq, Terms: []ID{WireDuty, WirePeriod}}
 	dutyOfAverage      = Working{Eq: &craft.DutyEq, Terms: []ID{WireAverage, WirePower}}
 	averageOfDuty      = Working{Eq: &craft.AveragePowerEq, Terms: []ID{WireDuty, WirePower}}
 
 	yarnAlong   = Working{Method: "yarn-along", Source: &craft.Geometry, Terms: []ID{CutPrecursor}}
-	yarnWrapped = Working{Eq: &craft.WrapLengthEq, Terms: []ID{WireWrapTurns, WireWrapDiameter, WireWrapPitch}}
+	yarnWrapped = Working{Eq: &craft.WrapLengthEq, Terms: []ID{ClampThisFinished, WireWrapPitch, WireWrapDiameter}}
 	lineTest    = Working{Method: "line-test", Source: &craft.LeastSquares, Terms: []ID{WireTest}}
 
 	// where the limits of a supply are from, and the rating of a lead

@@ -25,12 +25,12 @@ func MeterReading(r quantity.ResistancePerLength, l quantity.Length, q quantity.
 
 var MeterReadingEq = Equation{Symbol: "R", Expr: "r × l + q", Holds: "straight-yarn", Source: &Geometry}
 
-// WrapLength returns the yarn (m) in n turns around a muscle, wrapped at a mean diameter w and a pitch p (both m).
-func WrapLength(n quantity.Turns, w, p quantity.Length) quantity.Length {
-	return FibreInCoils(n, TurnLength(w, p))
+// WrapLength returns the yarn (m) around a muscle of length l (m), wrapped at a mean diameter w and a pitch p (both m).
+func WrapLength(l, w, p quantity.Length) quantity.Length {
+	return FibreInCoils(Coils(l, p), TurnLength(w, p))
 }
 
-var WrapLengthEq = Equation{Symbol: "y", Expr: "n × √((π × w)² + p²)", Holds: "helix", Source: &Geometry}
+var WrapLengthEq = Equation{Symbol: "y", Expr: "L ÷ p × √((π × w)² + p²)", Holds: "helix", Source: &Geometry}
 
 // YarnOhms returns the resistance (Ω) of n strands side by side, each l (m) long with r ohms per metre.
 func YarnOhms(r quantity.ResistancePerLength, l quantity.Length, n quantity.Count) quantity.Resistance {
@@ -78,18 +78,6 @@ func Wired(r quantity.Resistance, s, p quantity.Count) quantity.Resistance {
 
 var WiredEq = Equation{Symbol: "W", Expr: "R × s ÷ p", Holds: "equal-ohms", Source: &Geometry}
 
-// RowOhms returns the resistance (Ω) of the same muscles all in one row, SideOhms all side by side.
-func RowOhms(r quantity.Resistance, s, p quantity.Count) quantity.Resistance { return Wired(r, s*p, 1) }
-
-func SideOhms(r quantity.Resistance, s, p quantity.Count) quantity.Resistance {
-	return Wired(r, 1, s*p)
-}
-
-var (
-	RowOhmsEq  = Equation{Symbol: "W", Expr: "R × s × p", Holds: "equal-ohms", Source: &Geometry}
-	SideOhmsEq = Equation{Symbol: "W", Expr: "R ÷ (s × p)", Holds: "equal-ohms", Source: &Geometry}
-)
-
 // Gauges of wire run from 4/0, which is −3, to 50.
 const thickestGauge, thinnestGauge = -3, 50
 
@@ -123,9 +111,6 @@ func WirePerLength(rho quantity.Resistivity, a quantity.Area) quantity.Resistanc
 	return quantity.ResistancePerLength(float64(rho) / positive(float64(a)))
 }
 
-// CopperPerLengthEq is that of copper.
-var CopperPerLengthEq = Equation{Symbol: "r", Expr: "ρ ÷ A", Holds: "at-20", Const: copper, Source: &Copper, Grade: Handbook}
-
 var copper = []Constant{{Symbol: "ρ", SI: 1 / 58e6, Unit: quantity.KindResistivity.Default(), Text: "0.01724"}}
 
 // LeadOhms returns the resistance (Ω) of a pair of leads of r ohms per metre to a muscle l (m) away, there and back.
@@ -133,7 +118,8 @@ func LeadOhms(r quantity.ResistancePerLength, l quantity.Length) quantity.Resist
 	return quantity.Resistance(2 * float64(r) * float64(l))
 }
 
-var LeadOhmsEq = Equation{Symbol: "q", Expr: "2 × r × l", Holds: "there-and-back", Source: &Geometry}
+// CopperOhmsEq is that of copper leads by their section.
+var CopperOhmsEq = Equation{Symbol: "q", Expr: "2 × ρ × l ÷ A", Const: copper, Holds: "there-and-back", Source: &Copper, Grade: Handbook}
 
 // LeadDensity is a careful current density (A/m²) for copper leads with their insulation, lying together: 3 A in 0.5 mm², as flexible cords
 // are held to, from memory. The rating of the lead itself goes before.
@@ -166,6 +152,8 @@ var OhmsDriftEq = Equation{Symbol: "x", Expr: "b ÷ a − 1", Holds: "same-tempe
 const DriftCare = 0.1
 
 // positive returns x over 0, and NaN for any other.
+//
+//go:noinline
 func positive(x float64) float64 {
 	if !(x > 0) {
 		return quantity.NaN

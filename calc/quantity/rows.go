@@ -3,6 +3,8 @@ package quantity
 // Rows is the text of rows of two numbers, as it was typed or pasted, and how many of them were read. Its SI value is that number, NaN where
 // the text can't be used.
 type Rows struct {
+	_ [0]func() // rows are not compared
+
 	N    float64 // comes first: see Ref
 	Text string
 }

@@ -45,7 +45,7 @@ var extremes = []string{
 	"coil.outside=", "coil.count=0.5", "coil.count=3", "coil.count=1e6", "coil.per-length=1", "clamp.second=1 m", "clamp.second-stretch=400", "clamp.first-stretch=2000&clamp.stages=one", "clamp.measured=40 mm", "coil.mean=0.5 mm&coil.pitch=3 mm&clamp.measured=90 mm",
 	"wire.route=twisted&wire.per-length=50&wire.supply-voltage=5", "wire.route=wrapped&wire.per-length=50&wire.wrap-diameter=1.5 mm&wire.wrap-pitch=1.2 mm&wire.current=0.3 A&wire.in-row=3&wire.rows=2",
 	"wire.route=fibre&wire.per-length=0.001&wire.power=100 kW&wire.in-row=1000&wire.rows=1000", "wire.route=wrapped&wire.wrap-pitch=1 µm", "wire.route=wrapped&wire.wrap-pitch=500 mm&twist.hand=s", "wire.route=twisted", "wire.route=twisted&wire.in-row=&wire.rows=",
-	"wire.route=twisted&wire.per-length=1e6&wire.supply-voltage=5.00000000000000000000000000001 V&wire.lead-length=1000 m&wire.gauge=50", "wire.route=twisted&wire.per-length=50&wire.voltage=60&wire.rows=30",
+	"wire.route=twisted&wire.per-length=1e6&wire.supply-voltage=5.00000000000000000000000000001 V&wire.lead-length=1000 m&wire.gauge=50", "wire.route=twisted&wire.per-length=50&wire.supply-voltage=60&wire.rows=30",
 	"clamp.coiled=85000 µm", "fibre.diameter=.022 in&clamp.coiled=3 1/4 in", "clamp.coiled=3346.456 thou&clamp.zero=2 in",
 }
 

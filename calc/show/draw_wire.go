@@ -77,20 +77,14 @@ func drawWire(s *sketch) {
 
 // bank draws muscles between two rails: from x to an end, the first row at the height y and others so far apart, so many in a row, and rows.
 func (s *sketch) bank() {
-	x, end, y, apart, inRow, rows := s.a[0], s.a[1], s.a[2], s.a[3], s.a[4], s.a[5]
-	for ; rows > 0.5; rows-- {
-		long := (end - x) / inRow
-		at := x
-		for range int(inRow) {
-			s.stroke(at, y, at+long*0.1, y)
-			s.to('l', at+long*0.1, y+6)
-			turns := math.Floor(long * 0.8 / 5.4)
-			s.a = [8]float64{at + long*0.1, y, long * 0.8, 6, turns, bothSides}
-			s.hand = -s.hand
+	b := s.a
+	long := (b[1] - b[0]) / b[4]
+	for ; b[5] > 0; b[5]-- {
+		for at := b[0]; at < b[1]-1; at += long {
+			s.stroke(at, b[2], at+long, b[2])
+			s.a = [8]float64{at + 0.1*long, b[2], 0.8 * long, 6, math.Floor(0.15 * long), bothSides}
 			s.coil()
-			s.stroke(at+long*0.9, y, at+long, y)
-			at += long
 		}
-		y += apart
+		b[2] += b[3]
 	}
 }
