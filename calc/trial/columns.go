@@ -63,40 +63,6 @@ func pair(row string, kx, ky *quantity.Kind) (x, y float64, ok bool) {
 
 // cell reads a number and its unit, the default one if there is none, to SI.
 func cell(s string, k *quantity.Kind) (si float64, ok bool) {
-	s = quantity.Trim(s)
-	sign, i := 1.0, 0
-	if rest, minus := quantity.CutPrefix(s, "\u2212"); minus {
-		sign, s = -1, rest
-	} else if i < len(s) && (s[i] == '-' || s[i] == '+') {
-		if s[i] == '-' {
-			sign = -1
-		}
-		i++
-	}
-	x, tenth, digits := 0.0, 0.0, 0
-	for ; i < len(s); i++ {
-		c := s[i]
-		if c >= '0' && c <= '9' {
-			x = 10*x + float64(c-'0')
-			tenth *= 10
-			digits++
-		} else if (c == '.' || c == ',') && tenth == 0 {
-			tenth = 1
-		} else {
-			break
-		}
-	}
-	if digits == 0 || digits > 17 {
-		return 0, false
-	}
-	if tenth > 0 {
-		x /= tenth
-	}
-	u := k.Default()
-	if unit := quantity.Trim(s[i:]); unit != "" {
-		if u = k.Unit(unit); u == nil {
-			return 0, false
-		}
-	}
-	return u.ToSI(sign * x), true
+	r, err := k.Parse(s, "")
+	return r.SI, err == nil
 }
