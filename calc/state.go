@@ -164,7 +164,7 @@ func (st *State) Needs(id ID) ID {
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
 		}
-		if id == WireLength && st.Plan.Wire.Route == RouteNone {
+		if (id == WireLength || id == WireOhms || id == WireCurrent) && st.Plan.Wire.Route == RouteNone {
 			return WireRoute
 		}
 		if !st.Worked(id) {
