@@ -714,9 +714,9 @@ unit.°F = Fahrenheit
 unit.K = kelvin
 unit.Ω = ohms
 unit.kΩ = kilohms
-unit.Ω/m = ohms per metre
+unit.Ω/m = ohms per m
 unit.Ω/cm = ohms per cm
-unit.kΩ/m = kilohms per metre
+unit.kΩ/m = kilohms per m
 unit.Ω/km = ohms per km
 unit.Ω/ft = ohms per foot
 unit.Ω/in = ohms per inch
@@ -728,10 +728,10 @@ unit.W = watts
 unit.mW = milliwatts
 unit.kW = kilowatts
 unit.Btu/h = Btu per hour
-unit.mAh = milliampere-hours
-unit.Ah = ampere-hours
-unit.%/K = percent per kelvin
-unit.ppm/K = ppm per kelvin
+unit.mAh = mAh
+unit.Ah = Ah
+unit.%/K = % per K
+unit.ppm/K = ppm per K
 unit.days = days
 `
 
