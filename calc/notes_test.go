@@ -89,7 +89,21 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
 	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"},       // in 350 mm with 20 at both ends
 	"loads-many":   {"cut.pieces=97&cut.spare=0 %", "cut.pieces=96&cut.spare=0 %"}, // 8 in a load
+	// a yarn of 408 mm at 50 Ω/m is 20.4 Ω; two leads of 1 m and 0.5 mm² are 0.069 Ω, and stand 3 A
+	"wire-leads":      {"wire.reading=0.3&wire.reading-length=1 m", "wire.reading=0.31&wire.reading-length=1 m"},
+	"wire-volts":      {"wire.supply-voltage=31", "wire.supply-voltage=30"},
+	"wire-most":       {wired + "&wire.supply-voltage=12&wire.most=0.58", wired + "&wire.supply-voltage=12&wire.most=0.59"},                                         // 12 over 20.469 is 0.586 A
+	"wire-average":    {wired + "&wire.supply-voltage=5&wire.average=1.3", wired + "&wire.supply-voltage=5&wire.average=1.2"},                                       // 1.22 W
+	"wire-least":      {wired + "&wire.supply=power-bank&wire.supply-voltage=5&wire.duty=40", wired + "&wire.supply=power-bank&wire.supply-voltage=5&wire.duty=42"}, // 0.244 A, and 0.1 A at least
+	"wire-thin":       {wired + "&wire.current=3.1", wired + "&wire.current=2.9"},
+	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"},                                               // 3.15 A and 2.5 A
+	"wire-fuse-never": {wired + "&wire.supply=usb-2&wire.supply-voltage=5", wired + "&wire.supply=usb-3&wire.supply-voltage=5"}, // 0.25 A, so 0.315 A, 2.1 times that is 0.66 A
+	"wire-drift-up":   {"wire.before=20&wire.after=22.1", "wire.before=20&wire.after=21.9"},
+	"wire-drift-down": {"wire.before=20&wire.after=17.9", "wire.before=20&wire.after=18.1"},
 }
+
+// wired is a plan with a yarn of 50 Ω/m twisted in.
+const wired = "wire.route=twisted&wire.per-length=50"
 
 func TestNotes(t *testing.T) {
 	assert.Len(t, notePlans, len(Notes))

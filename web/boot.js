@@ -10,7 +10,7 @@
 (() => {
   const PART = "\x1f", RECORD = "\x1e", OPTION = "\x1d", NAME = "\x1c";
   const places = new Map(); // slot id -> elements
-  const boxes = document.querySelectorAll("main input, main select:not(.unit)");
+  const boxes = document.querySelectorAll("main input, main textarea, main select:not(.unit)");
   const wasm = document.currentScript.dataset.wasm;
   let typing; // the control whose input is being answered
   addEventListener("input", (event) => { typing = event.target; }, true); // also before the core is up
