@@ -102,13 +102,28 @@ type Results struct {
 	BrokeShare                      quantity.Fraction
 
 	// Of the wire.
+	YarnLength                      quantity.Length
+	Ohms, LeastOhms                 quantity.Resistance // of a muscle
+	OfPrecursor, OfCoil, OfFinished quantity.ResistancePerLength
+	RowCurrent, SideCurrent         quantity.Current // all in a row, all side by side
+	AverageCurrent, Fuse            quantity.Current
+	MusclePower                     quantity.Power // average power in one muscle, switched on and off
+	FullPower                       quantity.Power // the same while on, or where the switch sticks
+	PowerPer                        quantity.PowerPerLength
+	Drop                            quantity.Voltage
+	LeadHeat                        quantity.Power
+	Dummy, HotOhms, TestContact     quantity.Resistance
+	Cycles                          quantity.Number
+	Drift                           quantity.Fraction
+	TestPerLength                   quantity.ResistancePerLength
 
 	// Of the drive.
 
 	// Of the stroke.
 	Strokes                      [3]quantity.Length // least, usual, most
 	Shares                       [3]quantity.Fraction
-	OfCoiled, OfFinished         quantity.Fraction
+	ShareOfCoiled                quantity.Fraction
+	ShareOfFinished              quantity.Fraction
 	ColdLength, HotLength        quantity.Length
 	BlockedPull                  quantity.Force
 	LoadTravel                   quantity.Length
@@ -261,6 +276,29 @@ var Answers = [NumAnswers]Answer{
 	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3},
 
 	// Of the wire.
+	WireLength - NumFields:         {Key: "wire.length", Unit: "mm", Digits: 4},
+	WireOhms - NumFields:           {Key: "wire.ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.YarnOhmsEq, Terms: []ID{WirePerLength, WireLength, WireStrands}}},
+	WireLeastOhms - NumFields:      {Key: "wire.least-ohms", Unit: "Ω", Digits: 2, Working: &Working{Eq: &craft.ShuntedOhmsEq, Terms: []ID{WireOhms, ClampPiece, WireLength}}},
+	WireOfPrecursor - NumFields:    {Key: "wire.of-precursor", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, CutPrecursor}}},
+	WireOfCoil - NumFields:         {Key: "wire.of-coil", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, ClampPiece}}},
+	WireOfFinished - NumFields:     {Key: "wire.of-finished", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, ClampThisFinished}}},
+	WireTotal - NumFields:          {Key: "wire.total", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.WiredEq, Terms: []ID{WireOhms, WireInRow, WireRows}}},
+	WireRowCurrent - NumFields:     {Key: "wire.row-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.RowCurrentEq, Terms: []ID{WireSupplyVoltage, WireOhms, WireInRow, WireRows}}},
+	WireSideCurrent - NumFields:    {Key: "wire.side-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.SideCurrentEq, Terms: []ID{WireSupplyVoltage, WireInRow, WireRows, WireOhms}}},
+	WireAverageCurrent - NumFields: {Key: "wire.average-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.AverageCurrentEq, Terms: []ID{WireDuty, WireCurrent}}},
+	WireMusclePower - NumFields:    {Key: "wire.muscle-power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.MusclePowerEq, Terms: []ID{WireAverage, WireInRow, WireRows}}},
+	WireFullPower - NumFields:      {Key: "wire.full-power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.MusclePowerEq, Terms: []ID{WirePower, WireInRow, WireRows}}},
+	WirePowerPerLength - NumFields: {Key: "wire.power-per-length", Unit: "W/cm", Digits: 3, Working: &Working{Eq: &craft.PowerPerEq, Terms: []ID{WireFullPower, ClampThisFinished}}},
+	WireLeadOhms - NumFields:       {Key: "wire.lead-ohms", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.CopperOhmsEq, Terms: []ID{WireLeadLength, WireArea}}},
+	WireDrop - NumFields:           {Key: "wire.drop", Unit: "V", Digits: 3, Working: &Working{Eq: &craft.LeadDropEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
+	WireLeadHeat - NumFields:       {Key: "wire.lead-heat", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.LeadHeatEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
+	WireFuse - NumFields:           {Key: "wire.fuse", Unit: "A", Digits: 3, Working: &Working{Method: "fuse", Source: &craft.FuseRatings, Terms: []ID{WireCurrent}}},
+	WireDummy - NumFields:          {Key: "wire.dummy", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.DummyOhmsEq, Terms: []ID{WireSupplyVoltage, WireLeast, WireAverageCurrent}}},
+	WireCycles - NumFields:         {Key: "wire.cycles", Digits: 3, Working: &Working{Eq: &craft.ChargeCyclesEq, Terms: []ID{WireCharge, WireCell, WirePower, WireOnTime}}},
+	WireHotOhms - NumFields:        {Key: "wire.hot-ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.OhmsAtEq, Terms: []ID{WireTotal, WireCoefficient, DriveTarget, DriveRoom}}},
+	WireDrift - NumFields:          {Key: "wire.drift", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.OhmsDriftEq, Terms: []ID{WireAfter, WireBefore}}},
+	WireTestPerLength - NumFields:  {Key: "wire.test-per-length", Unit: "Ω/m", Digits: 4, Working: &lineTest},
+	WireTestContact - NumFields:    {Key: "wire.test-contact", Unit: "Ω", Digits: 3, Working: &lineTest},
 
 	// Of the drive.
 

@@ -1,5 +1,7 @@
 package calc
 
+import "twistbench/calc/craft"
+
 // Field is a number that can be typed. A field of a group is worked out while another member is the given.
 type Field struct {
 	Key    string
@@ -137,7 +139,37 @@ var Fields = [NumFields]Field{
 	ClockTime: {Key: "clock.time", Low: 0, High: 86399},
 
 	// Of the wire.
-	WireRoute: {Key: "wire.route", Start: "none", Words: []string{"none", "twisted", "wrapped", "fibre"}},
+	WireRoute:         {Key: "wire.route", Start: "none", Words: []string{"none", "twisted", "wrapped", "fibre"}},
+	WirePerLength:     {Key: "wire.per-length", Unit: "Ω/m", Digits: 4, Low: 1e-3, High: 1e6},
+	WireReading:       {Key: "wire.reading", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+	WireReadingLeads:  {Key: "wire.reading-leads", Unit: "Ω", Digits: 3, Start: "0.3 Ω", Low: 0, High: 100, Bench: true},
+	WireReadingLength: {Key: "wire.reading-length", Unit: "mm", Digits: 4, Low: 1e-3, High: 1000},
+	WireTest:          {Key: "wire.test", Digits: 1, Low: 2, High: mostRows},
+	WireStrands:       {Key: "wire.strands", Digits: 1, Start: "1", Low: 1, High: 1000},
+	WireWrapDiameter:  {Key: "wire.wrap-diameter", Unit: "mm", Digits: 4, Low: 1e-6, High: 0.5},
+	WireWrapPitch:     {Key: "wire.wrap-pitch", Unit: "mm", Digits: 4, Low: 1e-6, High: 0.5},
+	WireInRow:         {Key: "wire.in-row", Digits: 1, Start: "1", Low: 1, High: 1000},
+	WireRows:          {Key: "wire.rows", Digits: 1, Start: "1", Low: 1, High: 1000},
+	WireSupply:        {Key: "wire.supply", Start: "bench", Words: []string{"bench", "usb-2", "usb-3", "usb-c", "power-bank", "battery"}},
+	WireMost:          {Key: "wire.most", Unit: "A", Digits: 3, Low: 1e-4, High: 1000, Bench: true},
+	WireLeast:         {Key: "wire.least-current", Unit: "A", Digits: 3, Low: 0, High: 1000, Bench: true},
+	WireSupplyVoltage: {Key: "wire.supply-voltage", Unit: "V", Digits: 4, Low: 1e-3, High: craft.VoltageStop},
+	WireCurrent:       {Key: "wire.current", Unit: "A", Digits: 4, Low: 1e-6, High: 1000},
+	WirePower:         {Key: "wire.power", Unit: "W", Digits: 4, Low: 1e-6, High: 1e5},
+	WireDuty:          {Key: "wire.duty", Unit: "%", Digits: 3, Start: "100 %", Low: 0, High: 1},
+	WireOnTime:        {Key: "wire.on-time", Unit: "s", Digits: 3, Low: 0, High: 1e6},
+	WireAverage:       {Key: "wire.average", Unit: "W", Digits: 4, Low: 0, High: 1e5},
+	WirePeriod:        {Key: "wire.period", Unit: "s", Digits: 3, Start: "20 s", Low: 1e-3, High: 1e6},
+	WireArea:          {Key: "wire.area", Unit: "mm²", Digits: 3, Start: "0.5 mm²", Low: 1e-10, High: 1e-3, Bench: true},
+	WireGauge:         {Key: "wire.gauge", Digits: 3, Low: -3, High: 50, Bench: true},
+	WireLeadDiameter:  {Key: "wire.lead-diameter", Unit: "mm", Digits: 3, Low: 1e-5, High: 0.04, Bench: true},
+	WireLeadLength:    {Key: "wire.lead-length", Unit: "m", Digits: 3, Start: "1 m", Low: 0, High: 1000, Bench: true},
+	WireLeadRating:    {Key: "wire.lead-rating", Unit: "A", Digits: 3, Low: 1e-4, High: 1e4, Bench: true},
+	WireCharge:        {Key: "wire.charge", Unit: "mAh", Digits: 4, Low: 3.6e-3, High: 3.6e6, Bench: true},
+	WireCell:          {Key: "wire.cell", Unit: "V", Digits: 3, Start: "3.7 V", Low: 0.1, High: craft.VoltageStop, Bench: true},
+	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.05, High: 0.05},
+	WireBefore:        {Key: "wire.before", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+	WireAfter:         {Key: "wire.after", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 
 	// Of the drive.
 	DriveRoom:   {Key: "drive.room", Unit: "°C", Digits: 3, Start: "20 °C", Low: freezing, High: hottest},
@@ -169,6 +201,7 @@ var Fields = [NumFields]Field{
 const (
 	freezing    = 273.15         // K: what is colder is no oven
 	hottest     = 400 + 273.15   // K: no fibre listed stands more
+	mostRows    = 40             // of a pasted table
 	longestStep = 90 * 24 * 3600 // s
 )
 

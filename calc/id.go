@@ -131,6 +131,36 @@ const (
 
 	// Of the wire.
 	WireRoute
+	WirePerLength
+	WireReading
+	WireReadingLeads
+	WireReadingLength
+	WireTest
+	WireStrands
+	WireWrapDiameter
+	WireWrapPitch
+	WireInRow
+	WireRows
+	WireSupply
+	WireMost
+	WireLeast
+	WireSupplyVoltage
+	WireCurrent
+	WirePower
+	WireDuty
+	WireOnTime
+	WireAverage
+	WirePeriod
+	WireArea
+	WireGauge
+	WireLeadDiameter
+	WireLeadLength
+	WireLeadRating
+	WireCharge
+	WireCell
+	WireCoefficient
+	WireBefore
+	WireAfter
 
 	// Of the drive.
 	DriveRoom
@@ -289,6 +319,29 @@ const (
 	HeatTotal
 
 	// Of the wire.
+	WireLength
+	WireOhms
+	WireLeastOhms
+	WireOfPrecursor
+	WireOfCoil
+	WireOfFinished
+	WireTotal
+	WireRowCurrent
+	WireSideCurrent
+	WireAverageCurrent
+	WireMusclePower
+	WireFullPower
+	WirePowerPerLength
+	WireLeadOhms
+	WireDrop
+	WireLeadHeat
+	WireFuse
+	WireDummy
+	WireCycles
+	WireHotOhms
+	WireDrift
+	WireTestPerLength
+	WireTestContact
 
 	// Of the drive.
 

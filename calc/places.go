@@ -31,7 +31,6 @@ const (
 	ofList
 	ofMass
 	ofNumber
-	ofPower
 	ofRatio
 	ofRatioDoubt
 	ofRotation
@@ -47,6 +46,17 @@ const (
 	ofTwistFactor
 	ofVolume
 	ofWord
+
+	// Of the wire.
+	ofCharge
+	ofCurrent
+	ofPower
+	ofPowerPerLength
+	ofResistance
+	ofResistancePerLength
+	ofRows
+	ofTemperatureCoefficient
+	ofVoltage
 )
 
 var noKind *quantity.Kind
@@ -68,7 +78,6 @@ var kindsOf = [...]**quantity.Kind{
 	ofList:                  &quantity.KindList,
 	ofMass:                  &quantity.KindMass,
 	ofNumber:                &quantity.KindNumber,
-	ofPower:                 &quantity.KindPower,
 	ofRatio:                 &quantity.KindRatio,
 	ofRatioDoubt:            &quantity.KindRatioDoubt,
 	ofRotation:              &quantity.KindRotation,
@@ -84,6 +93,16 @@ var kindsOf = [...]**quantity.Kind{
 	ofTwistFactor:           &quantity.KindTwistFactor,
 	ofVolume:                &quantity.KindVolume,
 	ofWord:                  &quantity.KindWord,
+
+	ofCharge:                 &quantity.KindCharge,
+	ofCurrent:                &quantity.KindCurrent,
+	ofPower:                  &quantity.KindPower,
+	ofPowerPerLength:         &quantity.KindPowerPerLength,
+	ofResistance:             &quantity.KindResistance,
+	ofResistancePerLength:    &quantity.KindResistancePerLength,
+	ofRows:                   &quantity.KindRows,
+	ofTemperatureCoefficient: &quantity.KindTemperatureCoefficient,
+	ofVoltage:                &quantity.KindVoltage,
 }
 
 // Where the parts of a State begin, and how wide a number is.
@@ -215,7 +234,37 @@ var places = [NumIDs]place{
 	ClockTime:             {inPlan + unsafe.Offsetof(Plan{}.Time), ofClock},
 
 	// Of the wire.
-	WireRoute: {inWire + unsafe.Offsetof(Wiring{}.Route), ofWord},
+	WireRoute:         {inWire + unsafe.Offsetof(Wiring{}.Route), ofWord},
+	WirePerLength:     {inWire + unsafe.Offsetof(Wiring{}.PerLength), ofResistancePerLength},
+	WireReading:       {inWire + unsafe.Offsetof(Wiring{}.Reading), ofResistance},
+	WireReadingLeads:  {inWire + unsafe.Offsetof(Wiring{}.ReadingLeads), ofResistance},
+	WireReadingLength: {inWire + unsafe.Offsetof(Wiring{}.ReadingLength), ofLength},
+	WireTest:          {inWire + unsafe.Offsetof(Wiring{}.Test), ofRows},
+	WireStrands:       {inWire + unsafe.Offsetof(Wiring{}.Strands), ofCount},
+	WireWrapDiameter:  {inWire + unsafe.Offsetof(Wiring{}.WrapDiameter), ofLength},
+	WireWrapPitch:     {inWire + unsafe.Offsetof(Wiring{}.WrapPitch), ofLength},
+	WireInRow:         {inWire + unsafe.Offsetof(Wiring{}.InRow), ofCount},
+	WireRows:          {inWire + unsafe.Offsetof(Wiring{}.Rows), ofCount},
+	WireSupply:        {inWire + unsafe.Offsetof(Wiring{}.Supply), ofWord},
+	WireMost:          {inWire + unsafe.Offsetof(Wiring{}.Most), ofCurrent},
+	WireLeast:         {inWire + unsafe.Offsetof(Wiring{}.Least), ofCurrent},
+	WireSupplyVoltage: {inWire + unsafe.Offsetof(Wiring{}.SupplyVoltage), ofVoltage},
+	WireCurrent:       {inWire + unsafe.Offsetof(Wiring{}.Current), ofCurrent},
+	WirePower:         {inWire + unsafe.Offsetof(Wiring{}.Power), ofPower},
+	WireDuty:          {inWire + unsafe.Offsetof(Wiring{}.Duty), ofShare},
+	WireOnTime:        {inWire + unsafe.Offsetof(Wiring{}.OnTime), ofTime},
+	WireAverage:       {inWire + unsafe.Offsetof(Wiring{}.Average), ofPower},
+	WirePeriod:        {inWire + unsafe.Offsetof(Wiring{}.Period), ofTime},
+	WireArea:          {inWire + unsafe.Offsetof(Wiring{}.Area), ofArea},
+	WireGauge:         {inWire + unsafe.Offsetof(Wiring{}.Gauge), ofNumber},
+	WireLeadDiameter:  {inWire + unsafe.Offsetof(Wiring{}.LeadDiameter), ofLength},
+	WireLeadLength:    {inWire + unsafe.Offsetof(Wiring{}.LeadLength), ofLength},
+	WireLeadRating:    {inWire + unsafe.Offsetof(Wiring{}.LeadRating), ofCurrent},
+	WireCharge:        {inWire + unsafe.Offsetof(Wiring{}.Charge), ofCharge},
+	WireCell:          {inWire + unsafe.Offsetof(Wiring{}.Cell), ofVoltage},
+	WireCoefficient:   {inWire + unsafe.Offsetof(Wiring{}.Coefficient), ofTemperatureCoefficient},
+	WireBefore:        {inWire + unsafe.Offsetof(Wiring{}.Before), ofResistance},
+	WireAfter:         {inWire + unsafe.Offsetof(Wiring{}.After), ofResistance},
 
 	// Of the drive.
 	DriveRoom:   {inDrive + unsafe.Offsetof(Driving{}.Room), ofTemperature},
@@ -360,6 +409,29 @@ var places = [NumIDs]place{
 	HeatTotal:                 {inOut + unsafe.Offsetof(Results{}.HeatTime), ofTime},
 
 	// Of the wire.
+	WireLength:         {inOut + unsafe.Offsetof(Results{}.YarnLength), ofLength},
+	WireOhms:           {inOut + unsafe.Offsetof(Results{}.Ohms), ofResistance},
+	WireLeastOhms:      {inOut + unsafe.Offsetof(Results{}.LeastOhms), ofResistance},
+	WireOfPrecursor:    {inOut + unsafe.Offsetof(Results{}.OfPrecursor), ofResistancePerLength},
+	WireOfCoil:         {inOut + unsafe.Offsetof(Results{}.OfCoil), ofResistancePerLength},
+	WireOfFinished:     {inOut + unsafe.Offsetof(Results{}.OfFinished), ofResistancePerLength},
+	WireTotal:          {inWire + unsafe.Offsetof(Wiring{}.Total), ofResistance},
+	WireRowCurrent:     {inOut + unsafe.Offsetof(Results{}.RowCurrent), ofCurrent},
+	WireSideCurrent:    {inOut + unsafe.Offsetof(Results{}.SideCurrent), ofCurrent},
+	WireAverageCurrent: {inOut + unsafe.Offsetof(Results{}.AverageCurrent), ofCurrent},
+	WireMusclePower:    {inOut + unsafe.Offsetof(Results{}.MusclePower), ofPower},
+	WireFullPower:      {inOut + unsafe.Offsetof(Results{}.FullPower), ofPower},
+	WirePowerPerLength: {inOut + unsafe.Offsetof(Results{}.PowerPer), ofPowerPerLength},
+	WireLeadOhms:       {inWire + unsafe.Offsetof(Wiring{}.LeadOhms), ofResistance},
+	WireDrop:           {inOut + unsafe.Offsetof(Results{}.Drop), ofVoltage},
+	WireLeadHeat:       {inOut + unsafe.Offsetof(Results{}.LeadHeat), ofPower},
+	WireFuse:           {inOut + unsafe.Offsetof(Results{}.Fuse), ofCurrent},
+	WireDummy:          {inOut + unsafe.Offsetof(Results{}.Dummy), ofResistance},
+	WireCycles:         {inOut + unsafe.Offsetof(Results{}.Cycles), ofNumber},
+	WireHotOhms:        {inOut + unsafe.Offsetof(Results{}.HotOhms), ofResistance},
+	WireDrift:          {inOut + unsafe.Offsetof(Results{}.Drift), ofFraction},
+	WireTestPerLength:  {inOut + unsafe.Offsetof(Results{}.TestPerLength), ofResistancePerLength},
+	WireTestContact:    {inOut + unsafe.Offsetof(Results{}.TestContact), ofResistance},
 
 	// Of the drive.
 
@@ -370,8 +442,8 @@ var places = [NumIDs]place{
 	StrokeShare:        {inOut + unsafe.Offsetof(Results{}.Shares) + 1*wide, ofFraction},
 	StrokeShareLeast:   {inOut + unsafe.Offsetof(Results{}.Shares), ofFraction},
 	StrokeShareMost:    {inOut + unsafe.Offsetof(Results{}.Shares) + 2*wide, ofFraction},
-	StrokeOfCoiled:     {inOut + unsafe.Offsetof(Results{}.OfCoiled), ofFraction},
-	StrokeOfFinished:   {inOut + unsafe.Offsetof(Results{}.OfFinished), ofFraction},
+	StrokeOfCoiled:     {inOut + unsafe.Offsetof(Results{}.ShareOfCoiled), ofFraction},
+	StrokeOfFinished:   {inOut + unsafe.Offsetof(Results{}.ShareOfFinished), ofFraction},
 	StrokeColdLength:   {inOut + unsafe.Offsetof(Results{}.ColdLength), ofLength},
 	StrokeHotLength:    {inOut + unsafe.Offsetof(Results{}.HotLength), ofLength},
 	StrokeBlocked:      {inOut + unsafe.Offsetof(Results{}.BlockedPull), ofForce},

@@ -34,6 +34,9 @@ func (st *State) Work(s *Sheet) {
 	results(&st.Plan, &st.Out)
 	rest(&st.Plan, &st.Out)
 	st.doubts()
+	if by := st.Plan.Wire.lineDoubt; known(by) {
+		st.Doubt[WireTestPerLength], st.Mostly[WireTestPerLength] = by, WireTest
+	}
 }
 
 // Text returns what was typed into a field; empty for what was worked out.
@@ -106,10 +109,10 @@ func (st *State) Worked(id ID) bool {
 	return HasBook(id) && st.sheet.Text[id] == ""
 }
 
-// HasBook reports whether an empty field takes a book value of its polymer.
+// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating:
 		return true
 	}
 	return false
@@ -135,6 +138,10 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookModuli)
 	case id == HeatMelt:
 		add(&bookMelts[firstToMelt(&st.Plan)])
+	case id == WireLeadRating:
+		add(&bookRating)
+	case id == WireMost || id == WireLeast:
+		add(either(st.Plan.Wire.Supply < SupplyBank, &bookSupply, &bookBank))
 	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:
@@ -159,6 +166,9 @@ func (st *State) Needs(id ID) ID {
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
+		}
+		if (id == WireLength || id == WireOhms || id == WireCurrent) && st.Plan.Wire.Route == RouteNone {
+			return WireRoute
 		}
 		if (id == StrokeAlong || id == StrokeAcross || id == StrokeColdRate) && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
 			return FibrePolymer

@@ -150,7 +150,7 @@ func stroke(p *Plan, r *Results) {
 		t.limited[i] = l == r.Solid || l == r.Straight
 	}
 	s := r.Strokes[1]
-	r.OfCoiled, r.OfFinished = craft.StrokeShare(s, r.Piece), craft.StrokeShare(s, r.ThisFinished)
+	r.ShareOfCoiled, r.ShareOfFinished = craft.StrokeShare(s, r.Piece), craft.StrokeShare(s, r.ThisFinished)
 	r.BlockedPull = craft.HeldForce(r.HotRate, r.ColdLength, r.HotFree)
 	if t.slackens = r.BlockedPull < 0; t.slackens {
 		r.BlockedPull = 0

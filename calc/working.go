@@ -130,6 +130,8 @@ func choice(p *Plan, id ID) *Working {
 		return either(oven(&p.Heat).N == 0, &dialAsWanted, &dialOfLine)
 	case HeatMeanDial, HeatMeanProbe, HeatSlope: // where the line of the oven is from
 		return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
+	case WireLength:
+		return either(p.Wire.Route == RouteWrapped, &yarnWrapped, &yarnAlong)
 	case HeatTotal:
 		return either(one, &oneStaged, &twoStaged)
 	case StrokeFree, StrokeHotFree, StrokeColdRate, StrokeHotRate, StrokeBack, StrokeSlackAt, StrokeStroke, StrokeLeast, StrokeMost, StrokeShareLeast, StrokeShareMost,

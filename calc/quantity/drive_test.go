@@ -31,6 +31,7 @@ func TestDriveUnits(t *testing.T) {
 		{"per degree", KindTemperatureCoefficient, "0.393 %/°C", "ppm/K", 3930, 1e-12},
 		{"hours of current", KindCharge, "2.5 Ah", "mAh", 2500, 1e-12},
 		{"watt-hours", KindEnergy, "10 Wh", "J", 36000, 1e-15},
+		{"watts along", KindPowerPerLength, "2.54 W/in", "W/cm", 1, 1e-12},
 		{"milliwatt", KindPower, "250 mW", "W", 0.25, 1e-15},
 		{"grams a millimetre", KindStiffness, "10 gf/mm", "N/m", 98.0665, 1e-12}, // 9.80665 m/s², by definition
 		{"specific energy", KindSpecificEnergy, "2.48 kJ/kg", "J/kg", 2480, 1e-12},

@@ -62,7 +62,7 @@ var Drawings = [...]Drawing{
 	clampDrawing:  {"clamp", 320, 238, clampShapes, clampSaid},
 	heatDrawing:   {"heat", 320, 192, heatShapes, heatSaid},
 	clockDrawing:  {"clock", 320, 178, clockShapes, clockSaid},
-	wireDrawing:   {"wire", 320, 200, wireShapes, wireSaid},
+	wireDrawing:   {"wire", 320, 216, wireShapes, wireSaid},
 	driveDrawing:  {"drive", 320, 200, driveShapes, driveSaid},
 	strokeDrawing: {"stroke", 320, 442, strokeShapes, strokeSaid},
 	fibreThread:   {"thread.fibre", 28, 2400, threadFibreShapes, nil},
@@ -270,6 +270,7 @@ const (
 	tubesNear
 	tubesNearInside
 	tubesClash
+	tubesYarn // a line along the near side
 )
 
 // tube draws one of these parts of the sketch's coils.
@@ -286,7 +287,7 @@ func (s *sketch) tube() {
 	if part == tubesFarInside || part == tubesNearInside {
 		width, past = max(s.thick-outline, 0), 0.6
 	}
-	if part != tubesEnds && part != tubesClash {
+	if part != tubesEnds && part < tubesClash {
 		s.width = width
 	}
 	for i := range s.coils {

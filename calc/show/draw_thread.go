@@ -3,6 +3,7 @@ package show
 import (
 	"math"
 
+	"twistbench/calc"
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
 )
@@ -32,6 +33,8 @@ const (
 	threadFoot  // the face of the lower jaw
 	threadPiece // where it was before
 	threadFirst
+	threadWrap // 0 where yarn is wrapped round the coil, and how wide
+	threadWide
 )
 
 var threadFibreShapes = []Shape{
@@ -84,6 +87,7 @@ var threadWireShapes = []Shape{
 	{"draw.thread.wire.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
 	{"draw.thread.wire.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
 	{"draw.thread.wire.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.wire.yarn", "path", "yarn", "", []place{tube, threadYarn + tubesYarn*u, slants, threadWrap + 14*u, 40 * u, threadCoilFoot, threadWide, threadPitch}, ""},
 }
 
 var threadDriveShapes = []Shape{
@@ -182,6 +186,9 @@ func drawThread(s *sketch, drawing int) {
 			s.thick = 0
 		}
 		n[threadCoil], n[threadCoilX], n[threadCoilFoot] = coiled, 14-s.hand*mean*k/2, foot
+		route, wrap := p.Wire.Route, float64(p.Wire.WrapPitch)*k
+		n[threadYarn] = coiled + only(route == calc.RouteTwisted)
+		n[threadWrap], n[threadWide], n[threadPitch] = coiled+only(route == calc.RouteWrapped), (mean+thick)*k/2+1, wrap+where(foot-40-wrap)
 	default:
 		piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
 		held := where(last - 1e-12)

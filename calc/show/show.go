@@ -182,6 +182,13 @@ func (w *writer) says(id calc.ID) {
 	case style == quantity.StyleList:
 		w.list(id)
 		return
+	case style == quantity.StyleRows:
+		w.about("reading.rows", id, about{limit: x})
+		if notice.Part != "" {
+			w.char(' ')
+			w.about("reading.left-out", id, about{text: notice.Part})
+		}
+		return
 	case notice.Other != "":
 		w.about("reading.decimal", id, about{limit: x})
 		return
@@ -350,7 +357,7 @@ var Repeated = [...]calc.ID{
 	calc.ClampFirst, calc.ClampSecond,
 	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
-	calc.WireRoute,
+	calc.WireSupplyVoltage, calc.WireCurrent, calc.WirePower, calc.WireFuse,
 	calc.DriveTarget,
 	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked,
 }
