@@ -28,7 +28,7 @@ type Driving struct {
 	Altitude             quantity.Length
 	Emissivity           quantity.Share
 	SpecificHeat         quantity.SpecificHeat
-	Curve                quantity.Table // own cooling curve
+	Curve                quantity.Rows // own cooling curve
 
 	empty struct{ power, on, off, heat bool } // what was left empty
 }
@@ -48,10 +48,10 @@ type warmth struct {
 	outside   craft.Outside // which bounds its losses leave
 
 	text    string // the own cooling curve that was read last: its rows, and the first line that is none
-	columns [2][mostRows]float64
+	columns [2][curveRows]float64
 	rows    int
-	left    float64
-	fitted  quantity.Table // and what was fitted last
+	left    string
+	fitted  string // and what was fitted last
 	room    quantity.Temperature
 	decay   trial.Decay
 }
@@ -66,7 +66,7 @@ const (
 
 	boiling = 373.15 // K: water, at sea level
 
-	mostRows   = 200 // of a cooling curve
+	curveRows  = 200 // of a cooling curve
 	fewestRows = 3
 	heatUnsure = 0.08 // of the specific heat, and so of losses that are known from a time and it
 )
@@ -123,9 +123,9 @@ func drive(p *Plan, r *Results) {
 	r.Coldest = min(lows[0], lows[1])
 	order(&r.Peaks[0], &r.Peaks[1])
 	order(&r.Then[0], &r.Then[1])
-	r.Cycles = craft.CyclesPerMinute(d.On, d.Off)
+	r.PerMinute = craft.CyclesPerMinute(d.On, d.Off)
 	r.Shown = cycles * (d.On + d.Off)
-	r.HoldDuty = craft.Duty(r.Hold[coolEnd], d.Power)
+	r.HoldDuty = quantity.Share(r.Hold[coolEnd] / d.Power) // over 1 where all of it is too little
 	r.CycleEnergy = craft.CycleEnergy(d.Power, d.On)
 }
 
@@ -183,6 +183,9 @@ func muscle(p *Plan, r *Results) {
 		heat = craft.Capacity{At20: float64(d.SpecificHeat)}
 	}
 	b.Heat = heat.Of(r.FibreMass, yarn)
+	if known(p.Wire.Coefficient) {
+		b.Tempco = p.Wire.Coefficient
+	}
 	r.Capacity = quantity.HeatCapacity(b.Heat.At((d.Room + d.Target) / 2))
 	craft.EndsOf(off, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
 	w.outside = 0
@@ -192,12 +195,12 @@ func muscle(p *Plan, r *Results) {
 	r.Biot = off[coolEnd].Biot(d.Target, p.Thickness, craft.NylonConductivity)
 	r.Inner = craft.InnerTime(p.Fibre.Density, float64(d.SpecificHeat), p.Thickness, craft.NylonConductivity)
 
-	if w.fitted != d.Curve || w.room != d.Room {
-		w.fitted, w.room = d.Curve, d.Room
+	if w.fitted != d.Curve.Text || w.room != d.Room {
+		w.fitted, w.room = d.Curve.Text, d.Room
 		w.decay = trial.FitDecay(w.columns[0][:w.rows], w.columns[1][:w.rows], float64(d.Room))
 	}
 	r.Constant = quantity.Time(quantity.NaN)
-	if d.Curve != "" {
+	if known(d.Curve.N) {
 		r.Constant = quantity.Time(w.decay.Constant)
 	}
 	loss := craft.TrialLoss(float64(r.Capacity), r.Constant)
@@ -243,21 +246,23 @@ func (st *State) Course(end int, into []quantity.Temperature) {
 	st.Out.warmth.course(&st.Plan.Drive, end, into, st.Out.Shown)
 }
 
-// readCurve takes the own cooling curve if it has as many rows as a fit needs. Lines that are no rows are left out; which is the first of them
-// is a limit of its notice. It remembers what it read last.
+// readCurve takes the own cooling curve if it has as many rows as a fit needs. Part of its notice is the first line that is no row; the others
+// count. It remembers what it read last.
 func (st *State) readCurve() {
 	text, w, n := st.sheet.Text[DriveCurve], &st.Out.warmth, &st.Notices[DriveCurve]
 	if w.text != text {
 		line := 0
-		w.text, w.fitted = text, ""
+		w.text, w.left, w.fitted = text, "", ""
 		w.rows, _, line = trial.Columns(text, w.columns[0][:], w.columns[1][:])
-		w.left = float64(line)
+		for rest := text; line > 0; line-- {
+			w.left, rest = quantity.Split(rest, '\n')
+		}
 	}
-	n.Limit = w.left
+	n.Part = w.left
 	if w.rows >= fewestRows {
-		st.Plan.Drive.Curve = quantity.Table(text)
+		st.Plan.Drive.Curve = quantity.Rows{N: float64(w.rows), Text: text}
 	} else if text != "" {
-		n.Reason = TooFew
+		n.Reason = TooFewTimes
 	}
 }
 
@@ -279,7 +284,7 @@ var (
 
 	// how an empty power and empty times are worked out
 	emptied = [...]Working{
-		{Method: "of-wire", Source: &craft.Geometry},
+		{Method: "of-wire", Source: &craft.Geometry, Terms: []ID{WireMusclePower}},
 		{Method: "on-time", Source: &craft.StepPair, Terms: []ID{DriveHeatMost}},
 		{Method: "off-time", Source: &craft.StepPair, Terms: []ID{DriveCoolMost}},
 	}
@@ -298,7 +303,7 @@ var (
 // balance returns how it was worked out what a muscle loses and where that settles.
 func balance(p *Plan) *Working {
 	way := p.Drive.Way
-	if p.Drive.Curve != "" {
+	if known(p.Drive.Curve.N) {
 		way = WayWater + 1
 	}
 	return &balances[way]

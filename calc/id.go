@@ -131,6 +131,36 @@ const (
 
 	// Of the wire.
 	WireRoute
+	WirePerLength
+	WireReading
+	WireReadingLeads
+	WireReadingLength
+	WireTest
+	WireStrands
+	WireWrapDiameter
+	WireWrapPitch
+	WireInRow
+	WireRows
+	WireSupply
+	WireMost
+	WireLeast
+	WireSupplyVoltage
+	WireCurrent
+	WirePower
+	WireDuty
+	WireOnTime
+	WireAverage
+	WirePeriod
+	WireArea
+	WireGauge
+	WireLeadDiameter
+	WireLeadLength
+	WireLeadRating
+	WireCharge
+	WireCell
+	WireCoefficient
+	WireBefore
+	WireAfter
 
 	// Of the drive.
 	DriveWay
@@ -149,6 +179,23 @@ const (
 
 	// Of the stroke.
 	StrokeLoad
+	StrokeAgainst
+	StrokeSpring
+	StrokeSlack
+	StrokeBeside
+	StrokeLever
+	StrokePulley
+	StrokeOwn
+	StrokeBase
+	StrokeLight
+	StrokeHeavy
+	StrokeColdLight
+	StrokeColdHeavy
+	StrokeHotLight
+	StrokeHotHeavy
+	StrokeScaleCold
+	StrokeScaleHot
+	StrokeTime
 
 	TroubleBroke
 
@@ -283,6 +330,29 @@ const (
 	HeatTotal
 
 	// Of the wire.
+	WireLength
+	WireOhms
+	WireLeastOhms
+	WireOfPrecursor
+	WireOfCoil
+	WireOfFinished
+	WireTotal
+	WireRowCurrent
+	WireSideCurrent
+	WireAverageCurrent
+	WireMusclePower
+	WireFullPower
+	WirePowerPerLength
+	WireLeadOhms
+	WireDrop
+	WireLeadHeat
+	WireFuse
+	WireDummy
+	WireCycles
+	WireHotOhms
+	WireDrift
+	WireTestPerLength
+	WireTestContact
 
 	// Of the drive.
 	DriveHottest
@@ -305,6 +375,7 @@ const (
 	DriveHoldMost
 	DriveDutyMost
 	DriveEnergy
+	DriveEfficiency
 	DriveBiot
 	DriveInner
 	DriveConstant
@@ -312,6 +383,34 @@ const (
 	DriveTrialLoss
 
 	// Of the stroke.
+	StrokeStroke
+	StrokeLeast
+	StrokeMost
+	StrokeShare
+	StrokeShareLeast
+	StrokeShareMost
+	StrokeOfCoiled
+	StrokeOfFinished
+	StrokeColdLength
+	StrokeHotLength
+	StrokeBlocked
+	StrokeLoadTravel
+	StrokeTurn
+	StrokePull
+	StrokeBack
+	StrokeSlackAt
+	StrokeColdPull
+	StrokeHotPull
+	StrokeAlong
+	StrokeAcross
+	StrokeFree
+	StrokeHotFree
+	StrokeColdRate
+	StrokeHotRate
+	StrokeScalePull
+	StrokeWork
+	StrokeSpecificWork
+	StrokePower
 
 	// Of what goes wrong.
 	TroubleLess

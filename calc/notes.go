@@ -50,6 +50,7 @@ const (
 	isOther    // as dense as another polymer
 	isThick    // more than strands side by side measure
 	pastDoubt  // of the ratio
+	isMany     // pieces of one mass, more than four times its grams
 	isContrary // twisted the other way than the fibre
 	overlaps   // by more than what was measured leaves open
 	gapes      // the same
@@ -90,6 +91,7 @@ var Notes = [...]Note{
 	{"stress-break", HangStress, Stop, []test{{HangStress, more, None, strongest}}},
 	{"over-label", HangStress, Stop, []test{{HangOfLabel, more, None, 1}}},
 	{"all-area", HangArea, Care, []test{{HangArea, equal, None, float64(AreaAll)}, {YarnStrands, more, None, 0}}},
+	{"set-many", HangOwned, Care, []test{{HangOwned, isMany, None, 0}}},
 	{"no-load", HangUnder, Care, []test{{HangOwned, isKnown, None, 0}, {HangAdd, more, None, 0}, {HangOver, not | isKnown, None, 0}}},
 	{"bottle-full", HangWater, Stop, []test{{HangWater, less, None, 0}, {HangAdd, atLeast, None, 0}}},
 
@@ -100,6 +102,7 @@ var Notes = [...]Note{
 
 	{"twist-most", TwistBias, Stop, []test{{TwistPerPrecursor, more, TwistMost, 1}}},
 	{"twist-hand-own", TwistHand, Care, []test{{TwistYarnHand, isContrary, None, 0}}},
+	{"turns-shape", CoilTurns, Care, []test{{CoilIndex, or | less, CoilLoadIndexLeast, 0.8}, {CoilIndex, more, CoilLoadIndexMost, 1.2}}},
 	{"onset-early", TwistBias, Care, []test{{TwistTurns, more, TwistOnsetMost, 1}}},
 
 	{"coil-thin", CoilOutside, Stop, []test{{CoilMean, less, TwistThickness, justUnder}}},
@@ -108,7 +111,7 @@ var Notes = [...]Note{
 	{"coil-open", CoilOutside, Fine, []test{{CoilGap, gapes, None, 0}}},
 	{"coil-counted", CoilCount, Care, []test{{CoilCount, not | isWorked, None, 0}, {CutPrecursor, not | isWorked, None, 0}, {ClampMeasured, not | isKnown, None, 0}, {CoilPitch, isKnown, None, 0}}},
 	{"coil-lengths", CoilOutside, Care, []test{{CutRatio, isWorked, None, 0}, {CoilShapeRatio, or | less, ClampThisRatio, 0.93}, {CoilShapeRatio, more, ClampThisRatio, 1.07}}},
-	{"coil-unknown", CoilOutside, Stop, []test{{CoilMean, isSaid, None, 0}, {TwistContraction, isKnown, None, 0}, {CoilMean, not | less, TwistThickness, justUnder}, {CoilPitch, or | not | isKnown, None, 0}, {CoilMean, not | isKnown, None, 0}}},
+	{"coil-unknown", CoilOutside, Stop, []test{{TwistThickness, isKnown, None, 0}, {CoilMean, isSaid, None, 0}, {TwistContraction, isKnown, None, 0}, {CoilMean, not | less, TwistThickness, justUnder}, {CoilPitch, or | not | isKnown, None, 0}, {CoilMean, not | isKnown, None, 0}}},
 	{"coil-past", CoilTravel, Stop, []test{{CoilTravelLength, less, None, 0}}},
 	{"rod-same", CoilRodHand, Fine, []test{{CoilRodMean, isKnown, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}}},
 	{"rod-opposite", CoilRodHand, Care, []test{{CoilRodMean, isKnown, None, 0}, {CoilRodHand, equal, None, float64(RodOpposite)}}},
@@ -137,7 +140,20 @@ var Notes = [...]Note{
 	{"probe-falls", HeatDial, Stop, []test{{HeatSlope, atMost, None, 0}}},
 	{"dial-one", HeatDial, Care, []test{{HeatMeanDial, isKnown, None, 0}, {HeatSlope, not | isFitted, None, 0}}},
 	{"dial-beyond", HeatDial, Care, []test{{HeatSlope, isFitted, None, 0}, {HeatSlope, more, None, 0}, {HeatDial, isBeyond, None, 0}}},
+	{"frame-short", HeatPerLoad, Stop, []test{{HeatFrameLength, less, ClampLast, 1}}},
 	{"frame-large", HeatPerLoad, Stop, []test{{HeatFrames, equal, None, 0}}},
+	{"loads-many", HeatLoads, Stop, []test{{HeatLoads, more, None, 12}}}, // timetable.MaxLoads
+	{"wire-leads", WireReading, Stop, []test{{WireReading, atMost, WireReadingLeads, 1}}},
+	{"wire-volts", WireSupplyVoltage, Care, []test{{WireSupplyVoltage, more, None, craft.VoltageCare}}},
+	{"wire-most", WireSupplyVoltage, Stop, []test{{WireCurrent, more, WireMost, 1}}},
+	{"wire-average", WireAverage, Stop, []test{{WireAverage, or | more, WirePower, 1 + 1e-9}, {WireOnTime, more, WirePeriod, 1 + 1e-9}}},
+	{"wire-least", WireLeast, Care, []test{{WireAverageCurrent, less, WireLeast, 1}}},
+	{"wire-thin", WireFuse, Stop, []test{{WireCurrent, more, WireLeadRating, 1}}},
+	{"wire-fuse", WireFuse, Stop, []test{{WireFuse, more, WireLeadRating, 1}, {WireCurrent, not | more, WireLeadRating, 1}}},
+	{"wire-fuse-never", WireFuse, Care, []test{{WireMost, less, WireFuse, craft.FuseBlows}}},
+	{"wire-drift-up", WireDrift, Care, []test{{WireDrift, more, None, craft.DriftCare}}},
+	{"wire-drift-down", WireDrift, Care, []test{{WireDrift, less, None, -craft.DriftCare}}},
+
 	// Of the drive.
 	{"water-boils", DriveWay, Stop, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveRoom, or | atLeast, None, boiling}, {DriveTarget, atLeast, None, boiling}}},
 	{"water-live", DriveWay, Care, []test{{DriveWay, equal, None, float64(WayWater)}, {DrivePower, isKnown, None, 0}}},
@@ -158,7 +174,17 @@ var Notes = [...]Note{
 	{"at-beyond", DriveAt, Fine, []test{{DriveAt, more, DriveShown, 1}}},
 	{"curve-used", DriveCurve, Fine, []test{{DriveTrialLoss, isKnown, None, 0}}},
 	{"curve-straight", DriveCurve, Care, []test{{DriveCurve, isKnown, None, 0}, {DriveConstant, not | isKnown, None, 0}}},
-
+	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
+	{"stroke-warm", StrokeStroke, Care, []test{{DriveTarget, or | more, None, craft.HottestWarm}, {DriveRoom, more, None, craft.HottestWarm}, {FibrePolymer, atMost, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}}},
+	{"stroke-own", StrokeStroke, Fine, []test{{StrokeOwn, isKnown, None, 0}, {StrokeStroke, isKnown, None, 0}}},
+	{"stroke-opposite", StrokeStroke, Care, []test{{CoilRodHand, equal, None, float64(RodOpposite)}, {StrokeStroke, isKnown, None, 0}, {StrokeOwn, not | isKnown, None, 0}}},
+	{"stroke-touch", StrokeStroke, Care, []test{{StrokeHotLength, atMost, CoilSolid, 1}}},
+	{"stroke-straight", StrokeStroke, Stop, []test{{StrokeColdLength, or | atLeast, TwistStraight, 1}, {StrokeHotLength, atLeast, TwistStraight, 1}}},
+	{"stroke-over", StrokeStroke, Care, []test{{StrokeShareMost, more, None, craft.LargestStroke}}},
+	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}, {StrokeOwn, not | isKnown, None, 0}, {DriveTarget, atLeast, DriveRoom, 1}}},
+	{"stroke-cooler", StrokeStroke, Care, []test{{DriveTarget, less, DriveRoom, 1}}},
+	{"stroke-masses", StrokeColdRate, Care, []test{{StrokeHeavy, or | atMost, StrokeLight, 1}, {StrokeColdHeavy, or | atMost, StrokeColdLight, 1}, {StrokeHotHeavy, atMost, StrokeHotLight, 1}}},
+	{"stroke-scale", StrokeScalePull, Care, []test{{StrokeScalePull, less, None, 0}}},
 	{"less-hook", TroubleLessAdd, Care, []test{{TroubleLessAdd, less, None, 0}}},
 	{"broke-early", TroubleBrokeShare, Care, []test{{TroubleBroke, less, TwistOnsetLeast, 1}}},
 	{"broke-late", TroubleBrokeShare, Care, []test{{TroubleBroke, atLeast, TwistOnsetLeast, 1}}},
@@ -219,6 +245,11 @@ func (t *test) holds(s *State) bool {
 	case pastDoubt:
 		d := x - float64(p.Ratio)
 		so = d*d > ratioDoubt(p)*ratioDoubt(p)
+	case isMany:
+		for i := range s.Set {
+			n := float64(s.Set[i].Count)
+			so = so || n > 9 && n > 4000*s.Set[i].Each
+		}
 	case isContrary:
 		so = p.YarnHand != YarnHandNone && p.YarnHand-1 != p.Hand
 	case overlaps:

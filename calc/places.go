@@ -38,10 +38,11 @@ const (
 	ofRatioDoubt
 	ofRotation
 	ofShare
+	ofSpecificEnergy
+	ofStiffness
 	ofSpecificHeat
 	ofSpeed
 	ofStress
-	ofTable
 	ofTemperature
 	ofTemperatureDifference
 	ofTime
@@ -50,6 +51,16 @@ const (
 	ofTwistFactor
 	ofVolume
 	ofWord
+
+	// Of the wire.
+	ofCharge
+	ofCurrent
+	ofPowerPerLength
+	ofResistance
+	ofResistancePerLength
+	ofRows
+	ofTemperatureCoefficient
+	ofVoltage
 )
 
 var noKind *quantity.Kind
@@ -78,10 +89,11 @@ var kindsOf = [...]**quantity.Kind{
 	ofRatioDoubt:            &quantity.KindRatioDoubt,
 	ofRotation:              &quantity.KindRotation,
 	ofShare:                 &quantity.KindShare,
+	ofSpecificEnergy:        &quantity.KindSpecificEnergy,
+	ofStiffness:             &quantity.KindStiffness,
 	ofSpecificHeat:          &quantity.KindSpecificHeat,
 	ofSpeed:                 &quantity.KindSpeed,
 	ofStress:                &quantity.KindStress,
-	ofTable:                 &quantity.KindTable,
 	ofTemperature:           &quantity.KindTemperature,
 	ofTemperatureDifference: &quantity.KindTemperatureDifference,
 	ofTime:                  &quantity.KindTime,
@@ -90,6 +102,15 @@ var kindsOf = [...]**quantity.Kind{
 	ofTwistFactor:           &quantity.KindTwistFactor,
 	ofVolume:                &quantity.KindVolume,
 	ofWord:                  &quantity.KindWord,
+
+	ofCharge:                 &quantity.KindCharge,
+	ofCurrent:                &quantity.KindCurrent,
+	ofPowerPerLength:         &quantity.KindPowerPerLength,
+	ofResistance:             &quantity.KindResistance,
+	ofResistancePerLength:    &quantity.KindResistancePerLength,
+	ofRows:                   &quantity.KindRows,
+	ofTemperatureCoefficient: &quantity.KindTemperatureCoefficient,
+	ofVoltage:                &quantity.KindVoltage,
 }
 
 // Where the parts of a State begin, and how wide a number is.
@@ -221,7 +242,37 @@ var places = [NumIDs]place{
 	ClockTime:             {inPlan + unsafe.Offsetof(Plan{}.Time), ofClock},
 
 	// Of the wire.
-	WireRoute: {inWire + unsafe.Offsetof(Wiring{}.Route), ofWord},
+	WireRoute:         {inWire + unsafe.Offsetof(Wiring{}.Route), ofWord},
+	WirePerLength:     {inWire + unsafe.Offsetof(Wiring{}.PerLength), ofResistancePerLength},
+	WireReading:       {inWire + unsafe.Offsetof(Wiring{}.Reading), ofResistance},
+	WireReadingLeads:  {inWire + unsafe.Offsetof(Wiring{}.ReadingLeads), ofResistance},
+	WireReadingLength: {inWire + unsafe.Offsetof(Wiring{}.ReadingLength), ofLength},
+	WireTest:          {inWire + unsafe.Offsetof(Wiring{}.Test), ofRows},
+	WireStrands:       {inWire + unsafe.Offsetof(Wiring{}.Strands), ofCount},
+	WireWrapDiameter:  {inWire + unsafe.Offsetof(Wiring{}.WrapDiameter), ofLength},
+	WireWrapPitch:     {inWire + unsafe.Offsetof(Wiring{}.WrapPitch), ofLength},
+	WireInRow:         {inWire + unsafe.Offsetof(Wiring{}.InRow), ofCount},
+	WireRows:          {inWire + unsafe.Offsetof(Wiring{}.Rows), ofCount},
+	WireSupply:        {inWire + unsafe.Offsetof(Wiring{}.Supply), ofWord},
+	WireMost:          {inWire + unsafe.Offsetof(Wiring{}.Most), ofCurrent},
+	WireLeast:         {inWire + unsafe.Offsetof(Wiring{}.Least), ofCurrent},
+	WireSupplyVoltage: {inWire + unsafe.Offsetof(Wiring{}.SupplyVoltage), ofVoltage},
+	WireCurrent:       {inWire + unsafe.Offsetof(Wiring{}.Current), ofCurrent},
+	WirePower:         {inWire + unsafe.Offsetof(Wiring{}.Power), ofPower},
+	WireDuty:          {inWire + unsafe.Offsetof(Wiring{}.Duty), ofShare},
+	WireOnTime:        {inWire + unsafe.Offsetof(Wiring{}.OnTime), ofTime},
+	WireAverage:       {inWire + unsafe.Offsetof(Wiring{}.Average), ofPower},
+	WirePeriod:        {inWire + unsafe.Offsetof(Wiring{}.Period), ofTime},
+	WireArea:          {inWire + unsafe.Offsetof(Wiring{}.Area), ofArea},
+	WireGauge:         {inWire + unsafe.Offsetof(Wiring{}.Gauge), ofNumber},
+	WireLeadDiameter:  {inWire + unsafe.Offsetof(Wiring{}.LeadDiameter), ofLength},
+	WireLeadLength:    {inWire + unsafe.Offsetof(Wiring{}.LeadLength), ofLength},
+	WireLeadRating:    {inWire + unsafe.Offsetof(Wiring{}.LeadRating), ofCurrent},
+	WireCharge:        {inWire + unsafe.Offsetof(Wiring{}.Charge), ofCharge},
+	WireCell:          {inWire + unsafe.Offsetof(Wiring{}.Cell), ofVoltage},
+	WireCoefficient:   {inWire + unsafe.Offsetof(Wiring{}.Coefficient), ofTemperatureCoefficient},
+	WireBefore:        {inWire + unsafe.Offsetof(Wiring{}.Before), ofResistance},
+	WireAfter:         {inWire + unsafe.Offsetof(Wiring{}.After), ofResistance},
 
 	// Of the drive.
 	DriveWay:          {inDrive + unsafe.Offsetof(Driving{}.Way), ofWord},
@@ -236,10 +287,27 @@ var places = [NumIDs]place{
 	DriveAltitude:     {inDrive + unsafe.Offsetof(Driving{}.Altitude), ofLength},
 	DriveEmissivity:   {inDrive + unsafe.Offsetof(Driving{}.Emissivity), ofShare},
 	DriveSpecificHeat: {inDrive + unsafe.Offsetof(Driving{}.SpecificHeat), ofSpecificHeat},
-	DriveCurve:        {inDrive + unsafe.Offsetof(Driving{}.Curve), ofTable},
+	DriveCurve:        {inDrive + unsafe.Offsetof(Driving{}.Curve), ofRows},
 
 	// Of the stroke.
-	StrokeLoad: {inStroke + unsafe.Offsetof(Stroking{}.Load), ofMass},
+	StrokeLoad:      {inStroke + unsafe.Offsetof(Stroking{}.Load), ofMass},
+	StrokeAgainst:   {inStroke + unsafe.Offsetof(Stroking{}.Against), ofWord},
+	StrokeSpring:    {inStroke + unsafe.Offsetof(Stroking{}.Spring), ofStiffness},
+	StrokeSlack:     {inStroke + unsafe.Offsetof(Stroking{}.Slack), ofLength},
+	StrokeBeside:    {inStroke + unsafe.Offsetof(Stroking{}.Beside), ofCount},
+	StrokeLever:     {inStroke + unsafe.Offsetof(Stroking{}.Lever), ofNumber},
+	StrokePulley:    {inStroke + unsafe.Offsetof(Stroking{}.Pulley), ofLength},
+	StrokeOwn:       {inStroke + unsafe.Offsetof(Stroking{}.Own), ofFraction},
+	StrokeBase:      {inStroke + unsafe.Offsetof(Stroking{}.Base), ofWord},
+	StrokeLight:     {inStroke + unsafe.Offsetof(Stroking{}.Light), ofMass},
+	StrokeHeavy:     {inStroke + unsafe.Offsetof(Stroking{}.Heavy), ofMass},
+	StrokeColdLight: {inStroke + unsafe.Offsetof(Stroking{}.ColdUnder), ofLength},
+	StrokeColdHeavy: {inStroke + unsafe.Offsetof(Stroking{}.ColdUnder) + 1*wide, ofLength},
+	StrokeHotLight:  {inStroke + unsafe.Offsetof(Stroking{}.HotUnder), ofLength},
+	StrokeHotHeavy:  {inStroke + unsafe.Offsetof(Stroking{}.HotUnder) + 1*wide, ofLength},
+	StrokeScaleCold: {inStroke + unsafe.Offsetof(Stroking{}.ScaleCold), ofMass},
+	StrokeScaleHot:  {inStroke + unsafe.Offsetof(Stroking{}.ScaleHot), ofMass},
+	StrokeTime:      {inStroke + unsafe.Offsetof(Stroking{}.Time), ofTime},
 
 	TroubleBroke:              {inPlan + unsafe.Offsetof(Plan{}.Broke), ofTurns},
 	FibreSolidArea:            {inPlan + unsafe.Offsetof(Plan{}.SolidArea), ofArea},
@@ -360,35 +428,87 @@ var places = [NumIDs]place{
 	HeatTotal:                 {inOut + unsafe.Offsetof(Results{}.HeatTime), ofTime},
 
 	// Of the wire.
+	WireLength:         {inOut + unsafe.Offsetof(Results{}.YarnLength), ofLength},
+	WireOhms:           {inOut + unsafe.Offsetof(Results{}.Ohms), ofResistance},
+	WireLeastOhms:      {inOut + unsafe.Offsetof(Results{}.LeastOhms), ofResistance},
+	WireOfPrecursor:    {inOut + unsafe.Offsetof(Results{}.OfPrecursor), ofResistancePerLength},
+	WireOfCoil:         {inOut + unsafe.Offsetof(Results{}.OfCoil), ofResistancePerLength},
+	WireOfFinished:     {inOut + unsafe.Offsetof(Results{}.OfFinished), ofResistancePerLength},
+	WireTotal:          {inWire + unsafe.Offsetof(Wiring{}.Total), ofResistance},
+	WireRowCurrent:     {inOut + unsafe.Offsetof(Results{}.RowCurrent), ofCurrent},
+	WireSideCurrent:    {inOut + unsafe.Offsetof(Results{}.SideCurrent), ofCurrent},
+	WireAverageCurrent: {inOut + unsafe.Offsetof(Results{}.AverageCurrent), ofCurrent},
+	WireMusclePower:    {inOut + unsafe.Offsetof(Results{}.MusclePower), ofPower},
+	WireFullPower:      {inOut + unsafe.Offsetof(Results{}.FullPower), ofPower},
+	WirePowerPerLength: {inOut + unsafe.Offsetof(Results{}.PowerPer), ofPowerPerLength},
+	WireLeadOhms:       {inWire + unsafe.Offsetof(Wiring{}.LeadOhms), ofResistance},
+	WireDrop:           {inOut + unsafe.Offsetof(Results{}.Drop), ofVoltage},
+	WireLeadHeat:       {inOut + unsafe.Offsetof(Results{}.LeadHeat), ofPower},
+	WireFuse:           {inOut + unsafe.Offsetof(Results{}.Fuse), ofCurrent},
+	WireDummy:          {inOut + unsafe.Offsetof(Results{}.Dummy), ofResistance},
+	WireCycles:         {inOut + unsafe.Offsetof(Results{}.Cycles), ofNumber},
+	WireHotOhms:        {inOut + unsafe.Offsetof(Results{}.HotOhms), ofResistance},
+	WireDrift:          {inOut + unsafe.Offsetof(Results{}.Drift), ofFraction},
+	WireTestPerLength:  {inOut + unsafe.Offsetof(Results{}.TestPerLength), ofResistancePerLength},
+	WireTestContact:    {inOut + unsafe.Offsetof(Results{}.TestContact), ofResistance},
 
 	// Of the drive.
-	DriveHottest:   {inOut + unsafe.Offsetof(Results{}.Steady), ofTemperature},
-	DriveCoolest:   {inOut + unsafe.Offsetof(Results{}.Steady) + 1*wide, ofTemperature},
-	DriveStuck:     {inOut + unsafe.Offsetof(Results{}.Stuck), ofTemperature},
-	DriveMargin:    {inOut + unsafe.Offsetof(Results{}.StuckMargin), ofTemperatureDifference},
-	DriveMeltTime:  {inOut + unsafe.Offsetof(Results{}.MeltTime), ofTime},
-	DriveHeatLeast: {inOut + unsafe.Offsetof(Results{}.Heats), ofTime},
-	DriveHeatMost:  {inOut + unsafe.Offsetof(Results{}.Heats) + 1*wide, ofTime},
-	DriveCoolLeast: {inOut + unsafe.Offsetof(Results{}.Cools), ofTime},
-	DriveCoolMost:  {inOut + unsafe.Offsetof(Results{}.Cools) + 1*wide, ofTime},
-	DriveCycles:    {inOut + unsafe.Offsetof(Results{}.Cycles), ofNumber},
-	DriveHigh:      {inOut + unsafe.Offsetof(Results{}.Peaks) + 1*wide, ofTemperature},
-	DriveHighLeast: {inOut + unsafe.Offsetof(Results{}.Peaks), ofTemperature},
-	DriveLow:       {inOut + unsafe.Offsetof(Results{}.Coldest), ofTemperature},
-	DriveAtMost:    {inOut + unsafe.Offsetof(Results{}.Then) + 1*wide, ofTemperature},
-	DriveAtLeast:   {inOut + unsafe.Offsetof(Results{}.Then), ofTemperature},
-	DriveShown:     {inOut + unsafe.Offsetof(Results{}.Shown), ofTime},
-	DriveHoldLeast: {inOut + unsafe.Offsetof(Results{}.Hold), ofPower},
-	DriveHoldMost:  {inOut + unsafe.Offsetof(Results{}.Hold) + 1*wide, ofPower},
-	DriveDutyMost:  {inOut + unsafe.Offsetof(Results{}.HoldDuty), ofShare},
-	DriveEnergy:    {inOut + unsafe.Offsetof(Results{}.CycleEnergy), ofEnergy},
-	DriveBiot:      {inOut + unsafe.Offsetof(Results{}.Biot), ofNumber},
-	DriveInner:     {inOut + unsafe.Offsetof(Results{}.Inner), ofTime},
-	DriveConstant:  {inOut + unsafe.Offsetof(Results{}.Constant), ofTime},
-	DriveCapacity:  {inOut + unsafe.Offsetof(Results{}.Capacity), ofHeatCapacity},
-	DriveTrialLoss: {inOut + unsafe.Offsetof(Results{}.TrialLoss), ofHeatLoss},
+	DriveHottest:    {inOut + unsafe.Offsetof(Results{}.Steady), ofTemperature},
+	DriveCoolest:    {inOut + unsafe.Offsetof(Results{}.Steady) + 1*wide, ofTemperature},
+	DriveStuck:      {inOut + unsafe.Offsetof(Results{}.Stuck), ofTemperature},
+	DriveMargin:     {inOut + unsafe.Offsetof(Results{}.StuckMargin), ofTemperatureDifference},
+	DriveMeltTime:   {inOut + unsafe.Offsetof(Results{}.MeltTime), ofTime},
+	DriveHeatLeast:  {inOut + unsafe.Offsetof(Results{}.Heats), ofTime},
+	DriveHeatMost:   {inOut + unsafe.Offsetof(Results{}.Heats) + 1*wide, ofTime},
+	DriveCoolLeast:  {inOut + unsafe.Offsetof(Results{}.Cools), ofTime},
+	DriveCoolMost:   {inOut + unsafe.Offsetof(Results{}.Cools) + 1*wide, ofTime},
+	DriveCycles:     {inOut + unsafe.Offsetof(Results{}.PerMinute), ofNumber},
+	DriveHigh:       {inOut + unsafe.Offsetof(Results{}.Peaks) + 1*wide, ofTemperature},
+	DriveHighLeast:  {inOut + unsafe.Offsetof(Results{}.Peaks), ofTemperature},
+	DriveLow:        {inOut + unsafe.Offsetof(Results{}.Coldest), ofTemperature},
+	DriveAtMost:     {inOut + unsafe.Offsetof(Results{}.Then) + 1*wide, ofTemperature},
+	DriveAtLeast:    {inOut + unsafe.Offsetof(Results{}.Then), ofTemperature},
+	DriveShown:      {inOut + unsafe.Offsetof(Results{}.Shown), ofTime},
+	DriveHoldLeast:  {inOut + unsafe.Offsetof(Results{}.Hold), ofPower},
+	DriveHoldMost:   {inOut + unsafe.Offsetof(Results{}.Hold) + 1*wide, ofPower},
+	DriveDutyMost:   {inOut + unsafe.Offsetof(Results{}.HoldDuty), ofShare},
+	DriveEnergy:     {inOut + unsafe.Offsetof(Results{}.CycleEnergy), ofEnergy},
+	DriveEfficiency: {inOut + unsafe.Offsetof(Results{}.Efficiency), ofFraction},
+	DriveBiot:       {inOut + unsafe.Offsetof(Results{}.Biot), ofNumber},
+	DriveInner:      {inOut + unsafe.Offsetof(Results{}.Inner), ofTime},
+	DriveConstant:   {inOut + unsafe.Offsetof(Results{}.Constant), ofTime},
+	DriveCapacity:   {inOut + unsafe.Offsetof(Results{}.Capacity), ofHeatCapacity},
+	DriveTrialLoss:  {inOut + unsafe.Offsetof(Results{}.TrialLoss), ofHeatLoss},
 
 	// Of the stroke.
+	StrokeStroke:       {inOut + unsafe.Offsetof(Results{}.Strokes) + 1*wide, ofLength},
+	StrokeLeast:        {inOut + unsafe.Offsetof(Results{}.Strokes), ofLength},
+	StrokeMost:         {inOut + unsafe.Offsetof(Results{}.Strokes) + 2*wide, ofLength},
+	StrokeShare:        {inOut + unsafe.Offsetof(Results{}.Shares) + 1*wide, ofFraction},
+	StrokeShareLeast:   {inOut + unsafe.Offsetof(Results{}.Shares), ofFraction},
+	StrokeShareMost:    {inOut + unsafe.Offsetof(Results{}.Shares) + 2*wide, ofFraction},
+	StrokeOfCoiled:     {inOut + unsafe.Offsetof(Results{}.ShareOfCoiled), ofFraction},
+	StrokeOfFinished:   {inOut + unsafe.Offsetof(Results{}.ShareOfFinished), ofFraction},
+	StrokeColdLength:   {inOut + unsafe.Offsetof(Results{}.ColdLength), ofLength},
+	StrokeHotLength:    {inOut + unsafe.Offsetof(Results{}.HotLength), ofLength},
+	StrokeBlocked:      {inOut + unsafe.Offsetof(Results{}.BlockedPull), ofForce},
+	StrokeLoadTravel:   {inOut + unsafe.Offsetof(Results{}.LoadTravel), ofLength},
+	StrokeTurn:         {inOut + unsafe.Offsetof(Results{}.PulleyTurn), ofAngle},
+	StrokePull:         {inOut + unsafe.Offsetof(Results{}.StrokePull), ofForce},
+	StrokeBack:         {inOut + unsafe.Offsetof(Results{}.Back), ofStiffness},
+	StrokeSlackAt:      {inOut + unsafe.Offsetof(Results{}.SlackAt), ofLength},
+	StrokeColdPull:     {inOut + unsafe.Offsetof(Results{}.ColdPull), ofForce},
+	StrokeHotPull:      {inOut + unsafe.Offsetof(Results{}.HotPull), ofForce},
+	StrokeAlong:        {inOut + unsafe.Offsetof(Results{}.Along), ofFraction},
+	StrokeAcross:       {inOut + unsafe.Offsetof(Results{}.Across), ofFraction},
+	StrokeFree:         {inOut + unsafe.Offsetof(Results{}.FreeStroke), ofLength},
+	StrokeHotFree:      {inOut + unsafe.Offsetof(Results{}.HotFree), ofLength},
+	StrokeColdRate:     {inOut + unsafe.Offsetof(Results{}.ColdRate), ofStiffness},
+	StrokeHotRate:      {inOut + unsafe.Offsetof(Results{}.HotRate), ofStiffness},
+	StrokeScalePull:    {inOut + unsafe.Offsetof(Results{}.ScalePull), ofForce},
+	StrokeWork:         {inOut + unsafe.Offsetof(Results{}.Work), ofEnergy},
+	StrokeSpecificWork: {inOut + unsafe.Offsetof(Results{}.SpecificWork), ofSpecificEnergy},
+	StrokePower:        {inOut + unsafe.Offsetof(Results{}.WorkPower), ofPower},
 
 	// Of what goes wrong.
 	TroubleLess:       {inOut + unsafe.Offsetof(Results{}.LessMass), ofMass},

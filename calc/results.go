@@ -76,6 +76,7 @@ func rest(p *Plan, r *Results) {
 	wire(p, r)
 	drive(p, r)
 	stroke(p, r)
+	r.Efficiency = craft.Efficiency(r.Work, r.CycleEnergy)
 	r.BrokeShare = craft.TurnsShare(p.Broke, r.Onset[0])
 }
 

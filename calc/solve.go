@@ -103,7 +103,7 @@ func second(p *Plan) {
 	}
 }
 
-// jawsStay puts back jaws that were already set (see Doubts): what then moves is the stretch, not the gap.
+// jawsStay puts back jaws that were already set (see doubts): what then moves is the stretch, not the gap.
 func jawsStay(p *Plan) {
 	if p.jaws.set {
 		p.First, p.Second = p.jaws.first, p.jaws.second

@@ -69,9 +69,6 @@ func TestFields(t *testing.T) {
 		} else {
 			assert.True(t, k.Default() == nil || k.Default().Symbol == "", "%s needs a unit", f.Key)
 		}
-		if k == quantity.KindTable {
-			continue
-		}
 		assert.Less(t, f.Low, f.High, f.Key)
 		if !isList(k) && k != quantity.KindDay && k != quantity.KindClock {
 			assert.Greater(t, f.Digits, 0, f.Key)
@@ -140,13 +137,6 @@ func TestStorage(t *testing.T) {
 			continue
 		}
 		before := all()
-		if v.Kind() == quantity.KindTable { // it is there or not
-			v.SetSI(math.NaN())
-			st.Plan.Drive.Curve = "1 2"
-			assert.Equal(t, before, all())
-			assert.Zero(t, v.SI())
-			continue
-		}
 		if isList(v.Kind()) {
 			st.Plan.Owned = "20x2, 50"
 		} else {
@@ -210,7 +200,7 @@ func leaves(typ reflect.Type) (n int) {
 }
 
 func TestEveryQuantityHasARow(t *testing.T) {
-	const workedOut = 6 // LoadArea, SolidArea, Before, Thickness, Contraction and Titre: answers that are kept in the Plan
+	const workedOut = 8 // LoadArea, SolidArea, Before, Thickness, Contraction, Titre, and of the wire Total and LeadOhms: answers that are kept in the Plan
 	assert.Equal(t, int(NumFields-None-1)+workedOut, leaves(reflect.TypeFor[Plan]()), "fields of Plan")
 	const sets = 2 // under-set and over-set are text
 	assert.Equal(t, int(NumAnswers)-sets-workedOut, leaves(reflect.TypeFor[Results]()), "fields of Results")

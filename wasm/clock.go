@@ -50,7 +50,7 @@ func runKey(i int) string { return runPrefix + decimal(i) }
 //go:noinline
 func (a *app) tick() {
 	c := &a.clock
-	slots, said, newest := a.display.Started(c.next[:0], &c.runs)
+	slots, said, newest := a.display.Started(c.next[:0], &c.runs, a.name)
 	a.out = show.Changes(a.out, c.last, slots)
 	c.last, c.next = slots, c.last
 	if was := c.newest; was != newest {
@@ -66,6 +66,10 @@ func (a *app) tick() {
 func (a *app) timed(do deed) {
 	r, missing := a.display.Run(&a.state, do == doStart)
 	if r == nil {
+		if missing == calc.None {
+			a.tell("note.loads-many", "")
+			return
+		}
 		key := missing.Key()
 		a.tell("clock.missing", a.say("name."+key, ""))
 		a.focus(key)
@@ -82,15 +86,22 @@ func (a *app) timed(do deed) {
 		a.file(r)
 		return
 	}
-	for i, taken := range a.clock.runs {
-		if taken == nil {
-			a.clock.runs[i] = r
-			a.keepRun(i)
-			a.openBench("clock")
-			return
+	runs := a.clock.runs[:]
+	free := -1
+	for i := len(runs) - 1; i >= 0; i-- {
+		if other := runs[i]; other == nil {
+			free = i
+		} else if other.Name == r.Name {
+			a.tell("clock.again", "")
 		}
 	}
-	a.tell("clock.full", "")
+	if free < 0 {
+		a.tell("clock.full", "")
+		return
+	}
+	runs[free] = r
+	a.keepRun(free)
+	a.openBench("clock")
 }
 
 // file hands over a calendar file.

@@ -17,6 +17,7 @@ const (
 	doTrial
 	doSpeed
 	doCount
+	doLine
 	doTap
 	doNew
 	doDelete
@@ -46,6 +47,7 @@ var deeds = [...]string{
 	doTrial:    "trial",
 	doSpeed:    "speed",
 	doCount:    "count",
+	doLine:     "line",
 	doTap:      "tap",
 	doNew:      "new",
 	doDelete:   "delete",
@@ -80,13 +82,13 @@ func (a *app) tap(h *happening) {
 		a.take(id, a.display.Other(&a.state, id), calc.None)
 		a.focus(key) // the button is gone
 	case doTrial:
-		a.take(calc.CutRatio, string(a.display.AppendNumber(nil, &a.state, calc.CutTrialRatio)), calc.None)
+		a.takeOver(calc.CutRatio, calc.CutTrialRatio, calc.CutTrialRatio)
 	case doSpeed:
-		a.take(calc.TwistSpeed, string(a.display.Append(nil, &a.state, calc.TwistTimedSpeed)), calc.None)
+		a.takeOver(calc.TwistSpeed, calc.TwistTimedSpeed, calc.TwistTimedSpeed)
 	case doCount:
-		if a.state.Text(calc.TwistCounted) != "" {
-			a.take(calc.TwistTurns, string(a.display.Append(nil, &a.state, calc.TwistOnset)), calc.None)
-		}
+		a.takeOver(calc.TwistTurns, calc.TwistOnset, calc.TwistCounted)
+	case doLine:
+		a.takeOver(calc.WirePerLength, calc.WireTestPerLength, calc.WireTestPerLength)
 	case doTap:
 		a.tapped()
 	case doNew:

@@ -230,6 +230,13 @@ func (a *app) take(id calc.ID, text string, began calc.ID) {
 	}
 }
 
+// takeOver puts an answer into a field, while the number that it stands on is known.
+func (a *app) takeOver(id, answer, of calc.ID) {
+	if x := a.state.SI(of); x == x {
+		a.take(id, string(a.display.Append(nil, &a.state, answer)), calc.None)
+	}
+}
+
 // clear takes out what was typed. What it was is kept too, so that undo brings it back also after a reload.
 func (a *app) clear() {
 	was := a.sheet

@@ -83,7 +83,7 @@ func (a *app) start() {
 	a.listen()
 	a.takeNow(&now)
 	a.refresh()
-	a.clock.last, _, _ = a.display.Started(nil, &a.clock.runs) // as the build made it
+	a.clock.last, _, _ = a.display.Started(nil, &a.clock.runs, "") // as the build made it
 	a.openRuns()
 	a.set("page", "data-ready", true)
 	a.flush()

@@ -30,6 +30,7 @@ func (a *app) keepAs(name string) {
 		a.tell("say.not-kept", "")
 	} else if isNew {
 		a.shelf.setOpen(a.open)
+		a.put("status", text, "") // in place of what stands there for the start plan
 	}
 	if isNew {
 		a.plans()

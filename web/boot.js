@@ -109,6 +109,9 @@
     }
   }
 
+  // A jump stops under the strip, which is as high as its words need.
+  const strip = document.querySelector(".strip");
+  new ResizeObserver(() => { document.documentElement.style.scrollPaddingTop = strip.offsetHeight + 8 + "px"; }).observe(strip);
   // A slider types into its box.
   addEventListener("input", ({ target }) => {
     const box = document.getElementById(target.dataset.for);

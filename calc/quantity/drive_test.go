@@ -31,6 +31,7 @@ func TestDriveUnits(t *testing.T) {
 		{"per degree", KindTemperatureCoefficient, "0.393 %/°C", "ppm/K", 3930, 1e-12},
 		{"hours of current", KindCharge, "2.5 Ah", "mAh", 2500, 1e-12},
 		{"watt-hours", KindEnergy, "10 Wh", "J", 36000, 1e-15},
+		{"watts along", KindPowerPerLength, "2.54 W/in", "W/cm", 1, 1e-12},
 		{"milliwatt", KindPower, "250 mW", "W", 0.25, 1e-15},
 		{"grams a millimetre", KindStiffness, "10 gf/mm", "N/m", 98.0665, 1e-12}, // 9.80665 m/s², by definition
 		{"specific energy", KindSpecificEnergy, "2.48 kJ/kg", "J/kg", 2480, 1e-12},
@@ -53,17 +54,4 @@ func TestDriveUnits(t *testing.T) {
 		_, err := kind.Parse(text, "")
 		assert.Error(t, err, text)
 	}
-}
-
-// A table has no number, only whether it is there.
-func TestTable(t *testing.T) {
-	var v Table
-	assert.True(t, v.SI() != v.SI())
-	v = "1 2"
-	assert.Zero(t, v.SI())
-	v.SetSI(3)
-	assert.Equal(t, Table("1 2"), v)
-	v.SetSI(NaN)
-	assert.Empty(t, v)
-	assert.Equal(t, StyleTable, v.Kind().Style)
 }

@@ -8,48 +8,28 @@ type (
 	SpecificHeat float64 // joule per kilogram and kelvin
 )
 
-// Table is the text of some rows of numbers, as it was pasted. It has no value in SI but whether there is one: 0, NaN where it is empty.
-type Table string
-
 // The kinds of heating and cooling.
 var (
 	KindSpeed        = &Kind{Name: "speed", Units: speedUnits}
 	KindHeatLoss     = &Kind{Name: "heat-loss", Units: heatLossUnits}
 	KindHeatCapacity = &Kind{Name: "heat-capacity", Units: heatCapacityUnits}
 	KindSpecificHeat = &Kind{Name: "specific-heat", Units: specificHeatUnits}
-	KindTable        = &Kind{Name: "table", Style: StyleTable}
 )
 
 func (*Speed) Kind() *Kind        { return KindSpeed }
 func (*HeatLoss) Kind() *Kind     { return KindHeatLoss }
 func (*HeatCapacity) Kind() *Kind { return KindHeatCapacity }
 func (*SpecificHeat) Kind() *Kind { return KindSpecificHeat }
-func (*Table) Kind() *Kind        { return KindTable }
 
 func (v *Speed) SI() float64        { return float64(*v) }
 func (v *HeatLoss) SI() float64     { return float64(*v) }
 func (v *HeatCapacity) SI() float64 { return float64(*v) }
 func (v *SpecificHeat) SI() float64 { return float64(*v) }
 
-// SI is 0 where there is a text, and NaN where there is none.
-func (v *Table) SI() float64 {
-	if *v == "" {
-		return NaN
-	}
-	return 0
-}
-
 func (v *Speed) SetSI(x float64)        { *v = Speed(x) }
 func (v *HeatLoss) SetSI(x float64)     { *v = HeatLoss(x) }
 func (v *HeatCapacity) SetSI(x float64) { *v = HeatCapacity(x) }
 func (v *SpecificHeat) SetSI(x float64) { *v = SpecificHeat(x) }
-
-// SetSI empties the table if x is NaN; any other x leaves it as it is.
-func (v *Table) SetSI(x float64) {
-	if x != x {
-		*v = ""
-	}
-}
 
 var speedUnits = []Unit{
 	{Symbol: "m/s", Factor: 1, US: "ft/min", Aliases: []string{"m s-1"}},

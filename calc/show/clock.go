@@ -19,7 +19,8 @@ type clock struct {
 }
 
 // Run returns the timetable of the plan that was shown last as one that starts, now or at the time that was typed. Where something has to be
-// given for that, it returns the field.
+// given for that, it returns the field; where there are too many loads for a timetable, neither. What the oven is set to says so where a
+// note of Heat-set stops the plan, such as that of a hold above melting; the page says the same above its buttons.
 //
 //go:noinline
 func (d *Display) Run(st *calc.State, now bool) (r *timetable.Run, missing calc.ID) {
@@ -31,20 +32,31 @@ func (d *Display) Run(st *calc.State, now bool) (r *timetable.Run, missing calc.
 	if c.unknown != calc.None {
 		return nil, c.unknown
 	}
+	if len(c.steps) == 0 {
+		return nil, calc.None
+	}
 	if start == 0 {
 		return nil, calc.ClockTime
 	}
-	r = &timetable.Run{Start: start, Seen: d.Now, Steps: append([]timetable.Step(nil), c.steps...)}
+	r = &timetable.Run{Start: start, Seen: d.Now, Made: timetable.Sum(c.steps), Steps: append([]timetable.Step(nil), c.steps...)}
 	w := writer{Display: d, st: st}
 	if st.SI(calc.ClampSecond) > 0 && !w.impossible(calc.ClampSecond) {
 		w.number(calc.ClampSecond)
 	}
 	r.Gap = w.cut(0)
 	switch set, dial := st.SI(calc.HeatSet), st.SI(calc.HeatDial); {
-	case dial > 0 && dial != set: // it has readings
+	case !(dial > 0): // readings give none, and the temperature wanted would be taken for it
+	case dial != set: // it has readings
 		w.words("clock.dial")
-	case set > 0:
+	default:
 		w.number(calc.HeatSet)
+	}
+	for i := range calc.Notes {
+		if n := &calc.Notes[i]; n.Level == calc.Stop && homes[n.At] == heatSection && n.When(st) {
+			w.next(0, ": ")
+			w.words("clock.halt")
+			break
+		}
 	}
 	r.Oven = w.cut(0)
 	return r, calc.None
@@ -65,7 +77,7 @@ func (w *writer) plan() {
 		t.Stages = 1
 	}
 	if n := w.st.SI(calc.HeatLoads); n > 1 {
-		t.Loads = int(min(n, timetable.MaxLoads))
+		t.Loads = int(min(n, timetable.MaxLoads+1))
 	}
 	var unknown timetable.Part
 	c.steps, unknown = timetable.Steps(c.steps[:0], &t)
@@ -73,7 +85,7 @@ func (w *writer) plan() {
 	if unknown < timetable.NumParts {
 		c.unknown = calc.HeatPreheat + calc.ID(unknown)
 	}
-	if w.Now == 0 || !known(float64(p.Time)) {
+	if len(c.steps) == 0 || w.Now == 0 || !known(float64(p.Time)) {
 		return
 	}
 	day, lead := p.Day, timetable.Instant(0)
@@ -88,7 +100,7 @@ func (w *writer) plan() {
 	c.start -= lead
 	// Without a day it is the next such time for which the start is not past. A day of a change of the clocks is longer or shorter: that takes
 	// another look.
-	for c.taken && c.unknown == calc.None && w.Past() {
+	for c.taken && w.Past() {
 		day += quantity.Day(max((w.Now-60-c.start)/86400, 1))
 		c.start, c.fit = w.Zone.Instant(day, p.Time)
 		c.start -= lead
@@ -122,7 +134,7 @@ func (w *writer) timetable() {
 	w.shut()
 	w.text("clock.at", "")
 	switch {
-	case c.unknown != calc.None:
+	case len(c.steps) == 0:
 		w.str(quantity.Unknown)
 	case c.start != 0:
 		w.when(c.start+timetable.Instant(c.total), c.start, true)
@@ -135,16 +147,19 @@ func (w *writer) timetable() {
 	w.shut()
 }
 
-// ready appends when all is done, or what has to be given first.
+// ready appends when all is done, or what has to be given first, or why there is no such time.
 func (w *writer) ready() {
+	key := "clock.from"
 	switch c := &w.clock; {
 	case c.unknown != calc.None:
 		w.needing(c.unknown)
+		return
+	case len(c.steps) == 0:
+		key = "note.loads-many"
 	case c.start == 0:
-		w.words("clock.lasts")
-	default:
-		w.words("clock.from")
+		key = "clock.lasts"
 	}
+	w.words(key)
 }
 
 // startEnd appends when the timetable starts or ends, or how long it lasts.
@@ -164,7 +179,7 @@ func (w *writer) startEnd(name string) {
 func (w *writer) clockSays() {
 	c := &w.clock
 	switch {
-	case c.start == 0 || c.unknown != calc.None:
+	case c.start == 0:
 		return
 	case w.Past():
 		w.words("clock.past")

@@ -102,10 +102,54 @@ func TestTimetableOfLoads(t *testing.T) {
 	assert.Contains(t, got, "+01:03 ● | Take it out to cool, load 1 | 00:10")
 	assert.Contains(t, got, "+01:03 ● | Put it in, load 2 | 00:03")
 	assert.Contains(t, got, "+01:36 ● | Take it out to cool, load 2 | 00:10")
-	_, values = at(t, "cut.pieces=10000")
-	assert.Contains(t, values["clock.table r"], ", load 12")
-	assert.NotContains(t, values["clock.table r"], ", load 13")
 }
+
+// There is no ready time of fewer loads than there are, and no step in an oven that a note stops without its saying so. The start plan's oven takes
+// 8 pieces; it wants 6 and the fibre melts from 255 °C.
+func TestHalts(t *testing.T) {
+	const many = "More than 12 loads are no timetable. Bake on several days, or fit more pieces in a load."
+	const ready = "Ready to test 27:41 h after the start."
+	for _, c := range []struct {
+		plan, ready string
+		loads       int // of the table
+		oven        string
+	}{
+		{"", ready, 1, "180 °C"},
+		{"cut.pieces=96&cut.spare=0 %", "", timetable.MaxLoads, "180 °C"},
+		{"cut.pieces=97&cut.spare=0 %", many, 0, ""},
+		{"cut.pieces=10000&clamp.stages=one&clock.time=22:10", many, 0, ""},
+		{"cut.pieces=10000&heat.rest=", "needs rest", 0, ""},
+		{"heat.frame-length=400 mm", ready, 1, "180 °C: STOP, see Heat-set"}, // no frame lies flat in it
+		{"heat.frame-pieces=", ready, 1, "180 °C"},
+		{"heat.set=260 °C", ready, 1, "260 °C: STOP, see Heat-set"},
+		{"heat.set=250 °C", ready, 1, "250 °C: STOP, see Heat-set"}, // 260 °C at its hottest
+		{"heat.set=240 °C", ready, 1, "240 °C"},                     // 5 K under melting are for care
+		{"heat.set=260 °C&heat.dial-1=150 °C&heat.probe-1=140 °C&heat.dial-2=200 °C&heat.probe-2=190 °C", ready, 1, "dial 270 °C: STOP, see Heat-set"},
+		{"fibre.polymer=other&heat.set=", ready, 1, "STOP, see Heat-set"},
+		{"hang.hook=400 g", ready, 1, "180 °C"}, // that stops at Hang
+	} {
+		d, st, values := worked(t, c.plan)
+		if c.ready != "" {
+			assert.Equal(t, c.ready, values["clock.ready t"], c.plan)
+		}
+		assert.Equal(t, c.loads, timetable.Loads(d.clock.steps), c.plan)
+		assert.Equal(t, c.loads == 0, values["clock.at t"] == "–", c.plan)
+		assert.Equal(t, c.loads == 0, values["clock.table r"] == "", c.plan)
+		r, missing := d.Run(st, true)
+		if c.loads == 0 {
+			assert.Nil(t, r, c.plan)
+			assert.Equal(t, c.ready == many, missing == calc.None, c.plan)
+			assert.Empty(t, values["clock.time:says t"], c.plan)
+			assert.False(t, d.Past(), c.plan)
+			continue
+		}
+		require.NotNil(t, r, c.plan)
+		assert.Equal(t, c.oven, r.Oven, c.plan)
+		assert.Contains(t, strings.ReplaceAll(d.Calendar(r), "\r\n ", ""), "SUMMARY:Put it in ("+strings.ReplaceAll(c.oven, ",", "\\,")+")", c.plan)
+	}
+}
+
+func TestHeatSection(t *testing.T) { assert.Equal(t, "heat", sections[heatSection]) }
 
 // The strip is true to time: in the start plan 221 min are 292 units wide.
 func TestClockStrip(t *testing.T) {
@@ -196,9 +240,9 @@ func TestRuns(t *testing.T) {
 	look := func(after int) (map[string]string, string) {
 		t.Helper()
 		d.Now = eight + timetable.Instant(after)
-		b, due, _ := d.Started(nil, &runs)
+		b, due, _ := d.Started(nil, &runs, "")
 		values, order := slots(t, b)
-		empty, _, _ := d.Started(nil, &Runs{})
+		empty, _, _ := d.Started(nil, &Runs{}, "")
 		_, want := slots(t, empty)
 		require.Equal(t, want, order, "always the same slots")
 		return values, due
@@ -232,7 +276,8 @@ func TestRuns(t *testing.T) {
 	runs[0].Seen = eight + 3*3600 + 12*60
 	values, _ = look(3*3600 + 50*60)
 	assert.Equal(t, "23:51:00", values["run.1:left t"])
-	assert.Equal(t, "next at Sun 22:41: Ready to test – A", values["run.1:rest t"]) // clocks went back
+	assert.Equal(t, "Next: Ready to test, in", values["run.1:then t"])
+	assert.Equal(t, "at Sun 22:41; until then: it rests – A", values["run.1:rest t"]) // clocks went back
 }
 
 // What is due next is counted down to, with its load, and what is on is of the same load. Minutes of the lesson: load 1 in at 30, out at 63, as
@@ -246,13 +291,13 @@ func TestNextOfLoads(t *testing.T) {
 	}{
 		{10, 10, "Next: Put it in (180 °C), load 1", "20:00", "at 20:30; until then: Heat up the oven (180 °C) – Lesson", ""},
 		{40, 40, "Next: Take it out to cool, load 1 + Put it in (180 °C), load 2", "23:00", "at 21:03; until then: Hold (180 °C), load 1 – Lesson", ""},
-		{63, 62, "Take it out to cool, load 1 + Put it in (180 °C), load 2", "10:00", "next at 21:13: Release, let it rest, load 1 + Ready to test, load 1 – Lesson", "Take it out to cool, load 1 + Put it in (180 °C), load 2"},
+		{63, 62, "Take it out to cool, load 1 + Put it in (180 °C), load 2, due 21:03, 0 min ago", "10:00", "at 21:13; until then: it cools, load 1 + Put it in (180 °C), load 2 – Lesson", "Take it out to cool, load 1 + Put it in (180 °C), load 2"},
 		{65, 64, "Next: Release, let it rest, load 1 + Ready to test, load 1", "08:00", "at 21:13; until then: it cools, load 1 + Put it in (180 °C), load 2 – Lesson", ""},
 		{80, 79, "Next: Take it out to cool, load 2", "16:00", "at 21:36; until then: Hold (180 °C), load 2 – Lesson", ""},
 		{107, 107, "Ready to test, load 2", "", "since 21:46 – Lesson", ""},
 	} {
 		d.Now, runs[0].Seen = eight+timetable.Instant(c.minute*60), eight+timetable.Instant(c.seen*60)
-		b, due, _ := d.Started(nil, &runs)
+		b, due, _ := d.Started(nil, &runs, "")
 		values, _ := slots(t, b)
 		assert.Equal(t, c.next, values["run.1:on t"], "%d min", c.minute)
 		assert.Equal(t, c.left, values["run.1:left t"], "%d min", c.minute)
@@ -266,7 +311,7 @@ func TestTwoRunsDue(t *testing.T) {
 	d, st, _ := worked(t, "")
 	runs := Runs{started(t, d, st, "A", eight), started(t, d, st, "B", eight-15*60)}
 	runs[0].Seen, runs[1].Seen = eight-1, eight-1
-	_, due, _ := d.Started(nil, &runs)
+	_, due, _ := d.Started(nil, &runs, "")
 	assert.Equal(t, "Heat up the oven (180 °C). Put it in (180 °C)", due)
 }
 
@@ -281,18 +326,18 @@ func TestMissed(t *testing.T) {
 		newest                        int // min, 0 for none
 	}{
 		{14, 0, "on", "", "Next: Put it in (180 °C)", "at 20:15; until then: Heat up the oven (180 °C) – A", "", 0},
-		{15, 0, "due", "", "Put it in (180 °C)", "next at 21:23: Take it out to cool – A", "Put it in (180 °C)", 15},
+		{15, 0, "due", "", "Put it in (180 °C), due 20:15, 0 min ago", "at 21:23; until then: Put it in (180 °C) – A", "Put it in (180 °C)", 15},
 		{25, 0, "missed", "Came due, not seen to: 20:15 Put it in (180 °C)", "Next: Take it out to cool", "at 21:23; until then: Hold (180 °C) – A", "Came due, not seen to: 20:15 Put it in (180 °C)", 15},
-		{84, 0, "due", "Came due, not seen to: 20:15 Put it in (180 °C)", "Take it out to cool", "next at 21:53: Clamp at the second gap (120.7 mm) – A", "Came due, not seen to: 20:15 Put it in (180 °C). Take it out to cool", 83},
+		{84, 0, "due", "Came due, not seen to: 20:15 Put it in (180 °C)", "Take it out to cool, due 21:23, 1 min ago", "at 21:53; until then: it cools – A", "Came due, not seen to: 20:15 Put it in (180 °C). Take it out to cool", 83},
 		{84, 84, "on", "", "Next: Clamp at the second gap (120.7 mm)", "at 21:53; until then: it cools – A", "", 0},
-		{124, 84, "due", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm)", "Put it in again (180 °C)", "next at 23:11: Take it out to cool – A", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm). Put it in again (180 °C)", 123},
+		{124, 84, "due", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm)", "Put it in again (180 °C), due 22:03, 1 min ago", "at 23:11; until then: Put it in again (180 °C) – A", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm). Put it in again (180 °C)", 123},
 		{185, 84, "missed", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm); 22:03 Put it in again (180 °C)", "Next: Take it out to cool", "at 23:11; until then: Second hold (180 °C) – A", "Came due, not seen to: 21:53 Clamp at the second gap (120.7 mm); 22:03 Put it in again (180 °C)", 123},
 		// Over midnight: the day is named where it changes; and clocks went back, so that the day of rest ends at 22:41.
 		{300, 184, "missed", "Came due, not seen to: Sat 2026-10-24 23:11 Take it out to cool; 23:41 Release, let it rest", "Next: Ready to test", "at 22:41; until then: it rests – A", "Came due, not seen to: Sat 2026-10-24 23:11 Take it out to cool; 23:41 Release, let it rest", 221},
 		{1700, 192, "missed", "Came due, not seen to: Sat 2026-10-24 23:41 Release, let it rest; Sun 22:41 Ready to test", "Ready to test", "since 22:41 – A", "Came due, not seen to: Sat 2026-10-24 23:41 Release, let it rest; Sun 22:41 Ready to test", 1661},
 	} {
 		d.Now, runs[0].Seen = eight+timetable.Instant(c.minute*60), eight+timetable.Instant(c.seen*60)
-		b, said, newest := d.Started(nil, &runs)
+		b, said, newest := d.Started(nil, &runs, "")
 		values, _ := slots(t, b)
 		for id, want := range map[string]string{"run.1 s": c.state, "strip.clock s": c.state, "run.1:missed t": c.missed, "run.1:on t": c.on, "run.1:rest t": c.rest} {
 			assert.Equal(t, want, values[id], "%s, %d min", id, c.minute)
@@ -307,10 +352,87 @@ func TestMissed(t *testing.T) {
 		assert.Equal(t, rings, values["strip.clock data-newest"], "%d min", c.minute)
 	}
 	runs[0].Off = true
-	b, said, newest := d.Started(nil, &runs)
+	b, said, newest := d.Started(nil, &runs, "")
 	values, _ := slots(t, b)
 	assert.Empty(t, said+values["run.1:missed t"]+values["strip.clock s"])
 	assert.Zero(t, newest)
+}
+
+// While something is due, the digits are those of what is next, and that is named right above them: never are they read as the time left for
+// what is due. That says since when it is. Of what was missed the newest three are named. Two loads, and minutes of the lesson as above.
+func TestDueCard(t *testing.T) {
+	d, st, _ := worked(t, lesson)
+	runs := Runs{started(t, d, st, "Lesson", eight)}
+	for _, c := range []struct {
+		second, seen                 int
+		on, then, left, rest, missed string
+		over                         string
+	}{
+		{62 * 60, 62 * 60, "Next: Take it out to cool, load 1 + Put it in (180 °C), load 2", "", "01:00", "at 21:03; until then: Hold (180 °C), load 1 – Lesson", "", ""},
+		{67*60 - 1, 62 * 60, "Take it out to cool, load 1 + Put it in (180 °C), load 2, due 21:03, 3 min ago", "Next: Release, let it rest, load 1 + Ready to test, load 1, in", "06:01", "at 21:13; until then: it cools, load 1 + Oven heats up again (180 °C), load 2 – Lesson", "", ""},
+		// What is due since another time says so of itself: load 2 is out at 96 and ready at 106 min.
+		{96 * 60, 62 * 60, "Take it out to cool, load 2, due 21:36, 0 min ago", "Next: Release, let it rest, load 2 + Ready to test, load 2, in", "10:00", "at 21:46; until then: it cools, load 2 – Lesson",
+			"21:03 Put it in (180 °C), load 2; 21:13 Release, let it rest, load 1; 21:13 Ready to test, load 1; and 1 more", ""},
+		{107 * 60, 72 * 60, "Release, let it rest, load 2 + Ready to test, load 2, due 21:46, 1 min ago", "", "", "since 21:46 – Lesson",
+			"21:13 Release, let it rest, load 1; 21:13 Ready to test, load 1; 21:36 Take it out to cool, load 2", "over"},
+		{3 * 3600, 0, "Ready to test, load 2", "", "", "since 21:46 – Lesson", "21:36 Take it out to cool, load 2; 21:46 Release, let it rest, load 2; 21:46 Ready to test, load 2; and 5 more", "over"},
+	} {
+		d.Now, runs[0].Seen = eight+timetable.Instant(c.second), eight+timetable.Instant(c.seen)
+		b, _, _ := d.Started(nil, &runs, "")
+		values, _ := slots(t, b)
+		if c.missed != "" {
+			c.missed = "Came due, not seen to: " + c.missed
+		}
+		for id, want := range map[string]string{":on t": c.on, ":then t": c.then, ":left t": c.left, ":rest t": c.rest, ":missed t": c.missed, ":left s": c.over} {
+			assert.Equal(t, want, values["run.1"+id], "%s, %d s", id, c.second)
+		}
+	}
+	// Two at once that are due since two times.
+	d, st, _ = worked(t, "heat.load=5 min&heat.recovery=0 min&heat.hold-1=1 min&heat.cool-1=1 min")
+	runs = Runs{started(t, d, st, "A", eight)}
+	d.Now, runs[0].Seen = eight+22*60, eight+16*60
+	b, said, _ := d.Started(nil, &runs, "")
+	values, _ := slots(t, b)
+	assert.Equal(t, "Take it out to cool, due 20:21, 1 min ago + Clamp at the second gap (120.7 mm), due 20:22, 0 min ago", values["run.1:on t"])
+	assert.Equal(t, "Take it out to cool + Clamp at the second gap (120.7 mm)", said)
+}
+
+// A run is of the plan as it was when it was started: where the times of that plan are others by now, its card says so. Lateness is no such change.
+func TestPlanChanged(t *testing.T) {
+	const changed = ". The plan has changed since; start it anew if that should count."
+	for _, c := range []struct {
+		plan, name string // by now
+		minute     int
+		late, old  bool
+		rest       string
+	}{
+		{"", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A"},
+		{"heat.set=170 °C", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A"}, // no time of it
+		{"heat.hold-1=90 min", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A" + changed},
+		{"heat.hold-1=90 min", "A", 30, false, false, "at 21:23; until then: Hold (180 °C) – A" + changed}, // what is on is the longer
+		{"heat.hold-1=", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A" + changed},
+		{"cut.pieces=97&cut.spare=0 %", "A", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A" + changed},
+		{"heat.hold-1=90 min", "B", 10, false, false, "at 20:15; until then: Heat up the oven (180 °C) – A"},
+		{"", "A", 10, true, false, "at 20:20; until then: Heat up the oven (180 °C) – A"},
+		{"heat.hold-1=90 min", "A", 10, true, false, "at 20:20; until then: Heat up the oven (180 °C) – A" + changed},
+		{"heat.hold-1=90 min", "A", 10, false, true, "at 20:15; until then: Heat up the oven (180 °C) – A"}, // kept before sums were
+		{"heat.hold-1=90 min", "A", 2000, false, false, "since Sun 2026-10-25 22:41 – A"},
+	} {
+		d, st, _ := worked(t, "")
+		runs := Runs{started(t, d, st, "A", eight)}
+		d, _, _ = worked(t, c.plan)
+		d.Now = eight + timetable.Instant(c.minute*60)
+		runs[0].Seen = d.Now
+		if c.late {
+			assert.True(t, runs[0].Late(d.Now, 300))
+		}
+		if c.old {
+			runs[0].Made = 0
+		}
+		b, _, _ := d.Started(nil, &runs, c.name)
+		values, _ := slots(t, b)
+		assert.Equal(t, c.rest, values["run.1:rest t"], "%+v", c)
+	}
 }
 
 // What a run names besides what is done: the gap in the page's unit, the dial of an oven that was tried, and nothing that is not known.
@@ -321,8 +443,8 @@ func TestDetails(t *testing.T) {
 	}{
 		{"", "120.7 mm", "180 °C", false}, // 85 mm and 42 %
 		{"", "4.752 in", "356 °F", true},  // in the units of the page, whatever was typed
-		{"heat.dial-1=150 °C&heat.probe-1=140 °C&heat.dial-2=200 °C&heat.probe-2=190 °C", "120.7 mm", "dial 190 °C", false}, // the probe is 10 K less everywhere
-		{"heat.dial-1=150 °C&heat.probe-1=180 °C&heat.dial-2=200 °C&heat.probe-2=160 °C", "120.7 mm", "180 °C", false},      // readings that fall give no dial
+		{"heat.dial-1=150 °C&heat.probe-1=140 °C&heat.dial-2=200 °C&heat.probe-2=190 °C", "120.7 mm", "dial 190 °C", false},        // the probe is 10 K less everywhere
+		{"heat.dial-1=150 °C&heat.probe-1=180 °C&heat.dial-2=200 °C&heat.probe-2=160 °C", "120.7 mm", "STOP, see Heat-set", false}, // readings that fall give no dial, and no other temperature stands for it
 		{"heat.set=", "120.7 mm", "", false},
 		{"clamp.coiled=", "", "180 °C", false},
 		{"clamp.second-stretch=-95 %&clamp.first-stretch=-99 %&clamp.coiled=1 mm", "", "180 °C", false}, // a gap below what is possible

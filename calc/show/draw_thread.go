@@ -2,6 +2,10 @@ package show
 
 import (
 	"math"
+
+	"twistbench/calc"
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
 )
 
 // The thread's own drawings are narrow and long, and the page shows as much of their upper end as it has room for beside a section.
@@ -29,6 +33,8 @@ const (
 	threadFoot  // the face of the lower jaw
 	threadPiece // where it was before
 	threadFirst
+	threadWrap // 0 where yarn is wrapped round the coil, and how wide
+	threadWide
 )
 
 var threadFibreShapes = []Shape{
@@ -81,6 +87,7 @@ var threadWireShapes = []Shape{
 	{"draw.thread.wire.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
 	{"draw.thread.wire.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
 	{"draw.thread.wire.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.wire.yarn", "path", "yarn", "", []place{tube, threadYarn + tubesYarn*u, slants, threadWrap + 14*u, 40 * u, threadCoilFoot, threadWide, threadPitch}, ""},
 }
 
 var threadDriveShapes = []Shape{
@@ -100,6 +107,7 @@ var threadStrokeShapes = []Shape{
 	{"draw.thread.stroke.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
 	{"draw.thread.stroke.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
 	{"draw.thread.stroke.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.stroke.load", "path", "mass", "", []place{box, threadMassX, threadCoilFoot + 26*u, threadMassW, threadMassH}, ""},
 }
 
 // The fibre above a coil, and below it.
@@ -161,6 +169,14 @@ func drawThread(s *sketch, drawing int) {
 		const across, high, most = 22.0, 240.0, 6.0
 		thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
 		coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)
+		if drawing == strokeThread { // hot, with its load
+			if hot := float64(o.HotLength) / float64(p.Count); hot > 0 {
+				pitch, mean = hot, float64(craft.MeanOfTurn(o.TurnLength, quantity.Length(hot)))
+				coiled += where(mean)
+			}
+			w, h := block(float64(p.Stroke.Load), 24, 25, 60)
+			n[threadMassX], n[threadMassW], n[threadMassH] = 14-w/2+coiled+0*float64(p.Stroke.Load), w, h
+		}
 		k := coiled + across/(mean+thick) // units to the metre
 		many := max(1, min(most, math.Floor(high/(pitch*k))))
 		k = min(k, high/pitch)
@@ -170,6 +186,9 @@ func drawThread(s *sketch, drawing int) {
 			s.thick = 0
 		}
 		n[threadCoil], n[threadCoilX], n[threadCoilFoot] = coiled, 14-s.hand*mean*k/2, foot
+		route, wrap := p.Wire.Route, float64(p.Wire.WrapPitch)*k
+		n[threadYarn] = coiled + only(route == calc.RouteTwisted)
+		n[threadWrap], n[threadWide], n[threadPitch] = coiled+only(route == calc.RouteWrapped), (mean+thick)*k/2+1, wrap+where(foot-40-wrap)
 	default:
 		piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
 		held := where(last - 1e-12)

@@ -75,6 +75,8 @@ func (p *Page) Changes(out []byte, last *Page) []byte {
 // The sections of the page by the names of their elements, in its order; "" for what stands in several.
 var sections = [...]string{"", "fibre", "hang", "cut", "twist", "coil", "clamp", "heat", "clock", "wire", "drive", "stroke", "trouble"}
 
+const heatSection = 7 // in sections
+
 // Away says which sections are out of sight, so that what is in them can wait.
 type Away [len(sections)]bool
 

@@ -13,7 +13,11 @@ type card struct {
 	_ [0]func() // not compared
 
 	run  *timetable.Run
-	next *timetable.Step // when hands are needed next, nil where all is done
+	next *timetable.Step   // when hands are needed next, nil where all is done
+	at   timetable.Instant // when that is, or the last step, or what is due began
+	more int               // steps that were missed, but for the newest few
+
+	count int // what some words count
 }
 
 // The states of a card, and of the strip after the gravest of them. A step that was missed waits until it is seen to, but nothing rings.
@@ -27,18 +31,22 @@ const (
 
 var cardStates = [...]string{"", "off", "on", "missed", "due"}
 
+// mostMissed is how many of the steps that were missed a card names.
+const mostMissed = 3
+
 // Started appends the slots of the timetables that were started, always the same ones in the same order: the cards, and whether there are any. A
-// card counts down to the next time that hands are needed, and names what for, and what was missed. Said is what waits for hands, in words, and
-// newest when the newest of it came due; 0 where nothing waits.
-func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newest timetable.Instant) {
+// card counts down to the next time that hands are needed, and names what for right above that; what is due, and since when; and what was missed.
+// Said is what waits for hands, in words, and newest when the newest of it came due; 0 where nothing waits. Name is that of the plan that was shown last.
+func (d *Display) Started(b []byte, runs *Runs, name string) (slots []byte, said string, newest timetable.Instant) {
 	w := writer{Display: d, b: b}
 	c := &d.card
 	say := writer{Display: d}
 	strip := cardOff
 	for i, r := range runs {
 		id := CardIDs[i]
-		state, rest, missed := cardNone, "", false
-		c.run = r
+		state, rest := cardNone, ""
+		c.run, c.next, c.more = r, nil, -mostMissed
+		var last *timetable.Step
 		if r != nil {
 			state, rest = cardOn, "clock.next"
 			for k := range r.Steps {
@@ -47,7 +55,9 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 					rest = "clock.on"
 				}
 				if wait := r.Waits(s, d.Now); wait != timetable.Nothing && !r.Off {
-					missed = missed || wait == timetable.Missed
+					if wait == timetable.Missed {
+						c.more++
+					}
 					state = cardOn + int(wait)
 					newest = max(newest, r.Begins(k))
 				}
@@ -55,17 +65,17 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 			if r.Off {
 				state = cardOff
 			}
-			if state == cardDue {
-				rest = "clock.then"
-			}
-			if c.next = r.NextHands(d.Now); c.next == nil {
+			last = r.NextHands(d.Now)
+			if c.next = last; last == nil {
 				rest = "clock.done"
+				last = &r.Steps[len(r.Steps)-1]
 			}
+			c.at = r.Start + timetable.Instant(last.Start)
 		}
 		strip = max(strip, state)
 		w.put(id, "", State, cardStates[state])
 		w.text(id, ":missed")
-		if missed {
+		if c.more > -mostMissed {
 			w.words("clock.missed")
 			say.next(0, ". ")
 			say.words("clock.missed")
@@ -76,27 +86,35 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 		case state == cardDue:
 			w.which(listDue)
 			say.next(0, ". ")
-			say.which(listDue)
-		case rest == "clock.done":
-			w.stepOf(&r.Steps[len(r.Steps)-1], false)
-		case r != nil:
+			say.which(listSaid)
+		case c.next != nil:
 			w.words("clock.due")
+		case r != nil:
+			w.stepOf(last, false)
+		}
+		w.shut()
+		w.text(id, ":then")
+		if state == cardDue && c.next != nil {
+			w.words("clock.then")
 		}
 		w.shut()
 		w.text(id, ":left")
-		long := ""
-		if r != nil && c.next != nil {
-			left := int(r.Start-d.Now) + c.next.Start
+		long := "over"
+		if c.next != nil {
+			left := int(c.at - d.Now)
 			w.wait(left)
-			if left >= 3600 {
+			if long = ""; left >= 3600 {
 				long = "long"
 			}
 		}
 		w.shut()
 		w.put(id, ":left", State, long)
 		w.text(id, ":rest")
-		if rest != "" {
+		if r != nil {
 			w.words(rest)
+		}
+		if state > cardOff && c.next != nil && r.Made != 0 && r.Name == name && r.Made != timetable.Sum(d.clock.steps) {
+			w.words("clock.changed")
 		}
 		w.shut()
 	}
@@ -114,9 +132,10 @@ func (d *Display) Started(b []byte, runs *Runs) (slots []byte, said string, newe
 
 // What a list of steps is of.
 const (
-	listMissed = iota // the eldest first
-	listDue
-	listNext // all that need hands next, at the same moment
+	listMissed = iota // the newest few of them, the eldest first, and how many more there are
+	listDue           // with since when
+	listSaid          // the same without
+	listNext          // all that need hands next, at the same moment
 	listOn
 )
 
@@ -127,6 +146,7 @@ func (w *writer) which(of int) {
 	c := &w.card
 	r := c.run
 	from, at := len(w.b), w.Now
+	skip := c.more
 	for k := range r.Steps {
 		s := &r.Steps[k]
 		is := false
@@ -135,21 +155,37 @@ func (w *writer) which(of int) {
 			is = s.Do.Hands() && s.Start == c.next.Start
 		case listOn:
 			is = r.On(s, w.Now)
+		case listMissed:
+			if r.Waits(s, w.Now) == timetable.Missed {
+				skip--
+				is = skip < 0
+			}
 		default:
-			is = int(r.Waits(s, w.Now)) == of+1
+			is = r.Waits(s, w.Now) == timetable.Due
 		}
 		if !is {
 			continue
 		}
+		begins := r.Begins(k)
 		if of == listMissed {
 			w.next(from, "; ")
-			w.when(r.Begins(k), at, false)
-			at = r.Begins(k)
+			w.when(begins, at, false)
+			at = begins
 			w.char(' ')
 		} else {
 			w.next(from, " + ")
 		}
 		w.stepOf(s, of == listOn)
+		if of == listDue && (k+1 == len(r.Steps) || r.Steps[k+1].Start != s.Start) {
+			until := c.at
+			c.at, c.count = begins, int(w.Now-begins)/60
+			w.words("clock.since")
+			c.at = until
+		}
+	}
+	if of == listMissed && c.more > 0 {
+		c.count = c.more
+		w.words("clock.more")
 	}
 }
 
@@ -179,23 +215,21 @@ func (w *writer) stepOf(s *timetable.Step, on bool) {
 	w.ofLoad(r.Steps, s)
 }
 
-// ofRun appends what the words of a card name: what was missed, when hands are needed next, or since when all is done, what for, what is on
-// until then, or whose the run is.
+// ofRun appends what the words of a card name: what was missed; when hands are needed next, or since when all is done or something is due; what
+// for, what is on until then, how many minutes or steps it is, or whose the run is.
 func (w *writer) ofRun(name string) {
 	c := &w.card
 	switch name {
 	case "missed":
 		w.which(listMissed)
 	case "ends":
-		s := c.next
-		if s == nil {
-			s = &c.run.Steps[len(c.run.Steps)-1]
-		}
-		w.when(c.run.Start+timetable.Instant(s.Start), w.Now, false)
+		w.when(c.at, w.Now, false)
 	case "next":
 		w.which(listNext)
 	case "on":
 		w.which(listOn)
+	case "count":
+		w.int(c.count)
 	default:
 		w.str(c.run.Name)
 	}

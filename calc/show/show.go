@@ -196,9 +196,11 @@ func (w *writer) says(id calc.ID) {
 	case style == quantity.StyleList:
 		w.list(id)
 		return
-	case style == quantity.StyleTable:
-		if notice.Limit > 0 {
-			w.about("reading.left-out", id, about{limit: notice.Limit})
+	case style == quantity.StyleRows:
+		w.about("reading.rows", id, about{limit: x})
+		if notice.Part != "" {
+			w.char(' ')
+			w.about("reading.left-out", id, about{text: notice.Part})
 		}
 		return
 	case notice.Other != "":
@@ -369,9 +371,9 @@ var Repeated = [...]calc.ID{
 	calc.ClampFirst, calc.ClampSecond,
 	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
-	calc.WireRoute,
-	calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost,
-	calc.StrokeLoad,
+	calc.WireSupplyVoltage, calc.WireCurrent, calc.WirePower, calc.WireFuse,
+	calc.DriveTarget, calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost,
+	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone: what belongs to a second

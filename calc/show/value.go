@@ -92,8 +92,6 @@ func (w *writer) number(id calc.ID) {
 		w.str(quantity.Unknown)
 	case x == float64(calc.Never):
 		w.words("mark.never")
-	case style == quantity.StyleTable:
-		w.str("…")
 	case style == quantity.StyleRatio:
 		w.alone(id, nil)
 		w.str(" : 1")

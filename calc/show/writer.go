@@ -153,7 +153,7 @@ func (w *writer) sentence(s string, id calc.ID, a about) {
 			w.nearest()
 		case "start", "end", "lasts":
 			w.startEnd(name)
-		case "missed", "ends", "next", "on", "plan":
+		case "missed", "ends", "next", "on", "count", "plan":
 			w.ofRun(name)
 		case "own":
 			w.own(id, a.limit)
@@ -219,11 +219,11 @@ func (w *writer) masses(id calc.ID) {
 	for i := range w.st.Set {
 		it := &w.st.Set[i]
 		w.next(n, ", ")
-		if it.Count > 1 {
-			w.int(it.Count)
-			w.str(" × ")
-		}
 		w.measure(it.Each, u, 6)
+		if it.Count > 1 {
+			w.str(" × ")
+			w.int(it.Count)
+		}
 	}
 }
 

@@ -24,10 +24,12 @@ const (
 type Times struct {
 	Part   [NumParts]quantity.Time
 	Stages int // heat-sets, 1 or 2; the parts of the second count for nothing in a plan of one
-	Loads  int // oven loads, 1 to MaxLoads; fewer count as one, more are left out
+	Loads  int // oven loads, 1 to MaxLoads; fewer count as one, of more there is no timetable
 }
 
-// MaxLoads is the greatest number of loads that a timetable has.
+// MaxLoads is the greatest number of loads that a timetable has. More take days and nights at the oven, and are better planned as several
+// bakes. A timetable that stopped at the last of them would say that all is ready when it is not, so more of them have none, and
+// whoever asks for one says so (show does, with the words of the note on the number of loads).
 const MaxLoads = 12
 
 // longest is more than any part lasts (s): a year.

@@ -11,6 +11,7 @@ type Run struct {
 	Name  string  // of the plan
 	Start Instant // of the first step; it stays the same however late the run is
 	Seen  Instant // what came due up to here was seen to
+	Made  int     // Sum of the steps as it was started, however late it is by now; 0 where that is not known
 	Gap   string  // the second, with its unit; empty where it is not known
 	Oven  string  // what it is set to, as that is said; empty where it is not known
 	Steps []Step  // in the order of their starts
@@ -97,13 +98,26 @@ func (r *Run) Late(now Instant, by int) bool {
 // longestRun is more than a run lasts (s).
 const longestRun = int(NumDos) * MaxLoads * longest
 
-// Text writes a run as it is kept on a device: 2, the start, how far was seen to, and of each step what is done, load, start and length, each
+// Sum returns a number, never 0, that steps with anything else in them are not likely to have (FNV-1a, of numbers and not of bytes).
+//
+//go:noinline
+func Sum(steps []Step) int {
+	h, p := uint32(2166136261), uint32(16777619)
+	for i := range steps {
+		s := &steps[i]
+		h = (((h^uint32(s.Do)<<8^uint32(s.Load))*p^uint32(s.Start))*p ^ uint32(s.Length)) * p
+	}
+	return int(h) + 1
+}
+
+// Text writes a run as it is kept on a device: 3, the start, how far was seen to, the sum, and of each step what is done, load, start and length, each
 // with a blank behind it; then the gap, the oven and the name, each with = before it. The gap and the oven have no = in them.
 func (r *Run) Text() string {
 	var w intWriter
-	w.int(2)
+	w.int(3)
 	w.int(int(r.Start))
 	w.int(int(r.Seen))
+	w.int(r.Made)
 	for i := range r.Steps {
 		s := &r.Steps[i]
 		w.int(int(s.Do))
@@ -123,13 +137,16 @@ func (w *intWriter) int(n int) { *w = append(strconv.AppendInt(*w, int64(n), 10)
 // latest is the last instant of the year 9998.
 const latest = 253370764800 - 1
 
-// Parse reads what Text wrote, or once wrote: 1, and no gap and oven. It reports whether that is what the text is; if not, the run is none.
+// Parse reads what Text wrote, or once wrote: 2, and no sum; 1, and no gap and oven either. It reports whether that is what the text is; if not, the run is none.
 func (r *Run) Parse(text string) bool {
 	*r = Run{}
 	s := ints{text: text}
 	version := s.next()
-	ok := version == 1 || version == 2
-	start, seen := s.next(), s.next()
+	ok := version >= 1 && version <= 3
+	start, seen, made := s.next(), s.next(), 0
+	if version == 3 {
+		made = s.next()
+	}
 	var steps []Step
 	last := 0
 	for !s.bad && s.text != "" && s.text[0] != '=' && len(steps) < int(NumDos)*MaxLoads {
@@ -149,11 +166,11 @@ func (r *Run) Parse(text string) bool {
 		}
 	}
 	gap, oven := "", ""
-	if version == 2 {
+	if version > 1 {
 		gap, name = quantity.Split(name, '=')
 		oven, name = quantity.Split(name, '=')
 	}
-	*r = Run{Name: name, Start: Instant(start), Seen: Instant(seen), Gap: gap, Oven: oven, Steps: steps}
+	*r = Run{Name: name, Start: Instant(start), Seen: Instant(seen), Made: made, Gap: gap, Oven: oven, Steps: steps}
 	return true
 }
 

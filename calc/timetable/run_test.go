@@ -1,6 +1,7 @@
 package timetable
 
 import (
+	"fmt"
 	"math/rand/v2"
 	"slices"
 	"strings"
@@ -182,11 +183,35 @@ func TestLateAnywhere(t *testing.T) {
 	}
 }
 
+// Steps that differ in anything have another sum; 0 is for none that is known.
+func TestSum(t *testing.T) {
+	seen := map[int]string{}
+	note := func(name string, steps []Step) {
+		sum := Sum(steps)
+		assert.NotZero(t, sum, name)
+		assert.Less(t, sum, int(1e12), "%s: twelve digits are read", name)
+		assert.Empty(t, seen[sum], name)
+		seen[sum] = name
+	}
+	note("none", nil)
+	steps := lesson(noon).Steps
+	note("as they are", steps)
+	for i := range steps {
+		for name, other := range map[string]Step{"do": {Do: 1}, "load": {Load: 1}, "start": {Start: 60}, "length": {Length: 60}} {
+			moved := slices.Clone(steps)
+			s := &moved[i]
+			*s = Step{s.Do + other.Do, s.Load + other.Load, s.Start + other.Start, s.Length + other.Length}
+			note(fmt.Sprint(name, " of ", i), moved)
+		}
+		note(fmt.Sprint("without ", i), slices.Delete(slices.Clone(steps), i, i+1))
+	}
+}
+
 func TestRunText(t *testing.T) {
 	random := rand.New(rand.NewPCG(5, 6))
 	for i := range 200 {
 		steps, _ := Steps(nil, some(random))
-		r := Run{Name: []string{"", " = ", "Blind “a=b” 50 %", "1 2 3"}[i%4], Start: noon + Instant(i), Seen: noon, Gap: []string{"", "120.7 mm", "4 3/4 in"}[i%3], Oven: []string{"dial 187 °C", ""}[i%2], Steps: steps}
+		r := Run{Name: []string{"", " = ", "Blind “a=b” 50 %", "1 2 3"}[i%4], Start: noon + Instant(i), Seen: noon, Made: Sum(steps), Gap: []string{"", "120.7 mm", "4 3/4 in"}[i%3], Oven: []string{"dial 187 °C", ""}[i%2], Steps: steps}
 		var got Run
 		require.True(t, got.Parse(r.Text()), r.Text())
 		assert.Equal(t, r, got)
@@ -195,13 +220,14 @@ func TestRunText(t *testing.T) {
 		assert.Equal(t, r, got)
 	}
 	r := lesson(noon)
-	assert.Equal(t, "2 1795608000 1795608000 0 1 0 1800 1 1 1800 180 2 1 1980 300 3 1 2280 1500 4 1 3780 600 1 2 3780 180 2 2 3960 300 3 2 4260 1500 10 1 4380 0 11 1 4380 0 4 2 5760 600 10 2 6360 0 11 2 6360 0 ===Lesson", r.Text())
+	assert.Equal(t, "3 1795608000 1795608000 0 0 1 0 1800 1 1 1800 180 2 1 1980 300 3 1 2280 1500 4 1 3780 600 1 2 3780 180 2 2 3960 300 3 2 4260 1500 10 1 4380 0 11 1 4380 0 4 2 5760 600 10 2 6360 0 11 2 6360 0 ===Lesson", r.Text())
 }
 
 func TestParseRefuses(t *testing.T) {
 	for name, text := range map[string]string{
 		"nothing":             "",
-		"another version":     "3 5 5 0 1 0 60 =x",
+		"another version":     "4 5 5 0 1 0 60 =x",
+		"no sum":              "3 5 5 0 1 0 60 =x",
 		"no name":             "1 5 5 0 1 0 60 ",
 		"no steps":            "1 5 5 =x",
 		"two blanks":          "1 5 5 0 1 0 60  =x",
@@ -236,6 +262,7 @@ func TestParseRefuses(t *testing.T) {
 		"1 5 6 0 1 0 60 =a=b=c":                  {Name: "a=b=c", Start: 5, Seen: 6, Steps: step},
 		"2 5 6 0 1 0 60 =120.7 mm=dial 187 °C=x": {Name: "x", Gap: "120.7 mm", Oven: "dial 187 °C", Start: 5, Seen: 6, Steps: step},
 		"2 5 6 0 1 0 60 =120\t mm==a=b":          {Name: "a=b", Gap: "120\t mm", Start: 5, Seen: 6, Steps: step}, // what a box can hold
+		"3 5 6 7 0 1 0 60 =4 in==x":              {Name: "x", Gap: "4 in", Start: 5, Seen: 6, Made: 7, Steps: step},
 	} {
 		assert.True(t, r.Parse(text), text)
 		assert.Equal(t, want, r)
@@ -246,6 +273,7 @@ func FuzzParse(f *testing.F) {
 	r := lesson(noon)
 	f.Add(r.Text(), int64(noon+2000), 60)
 	f.Add("1 5 5 0 1 0 60 =x", int64(5), 60)
+	f.Add("3 5 5 7 0 1 0 60 =4 in=dial 187 °C=x", int64(5), 60)
 	f.Add("2 5 5 0 1 0 60 =4 in=dial 187 °C=x", int64(5), 60)
 	f.Fuzz(func(t *testing.T, text string, now int64, by int) {
 		var r, again Run

@@ -74,8 +74,8 @@ func (s *Step) End() int { return s.Start + s.Length }
 
 // Steps appends the steps of the making to none, in the order of their starts. All loads share one oven: one goes in when the one before it is
 // out and its own pieces are ready, all of them for the first heat-set and then all for the second; what is done outside goes on beside. A
-// preheat or recovery of no length is left out: the oven is hot. Release stays, however short the rest. A part that is unknown, or lasts more than a year, gives no steps, and is
-// returned; NumParts stands for none.
+// preheat or recovery of no length is left out: the oven is hot. Release stays, however short the rest. A part that is
+// unknown, or lasts more than a year, gives no steps, and is returned; NumParts stands for none. More loads than MaxLoads give no steps either.
 func Steps(none []Step, t *Times) ([]Step, Part) {
 	m := maker{steps: none}
 	for p := range NumParts {
@@ -85,8 +85,11 @@ func Steps(none []Step, t *Times) ([]Step, Part) {
 		}
 		m.length[p] = n
 	}
+	loads := max(t.Loads, 1)
+	if loads > MaxLoads {
+		return none, NumParts
+	}
 	m.add(DoPreheat, 1)
-	loads := min(max(t.Loads, 1), MaxLoads)
 	for load := 1; load <= loads; load++ {
 		for do := DoLoad1; do <= DoCool1; do++ {
 			m.add(do, load)

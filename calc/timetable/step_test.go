@@ -83,6 +83,15 @@ func TestSteps(t *testing.T) {
 	}
 }
 
+// There is a timetable of all the loads or of none, so that none of them is left out unsaid.
+func TestMaxLoads(t *testing.T) {
+	for loads, want := range map[int]int{-1: 1, 1: 1, MaxLoads: MaxLoads, MaxLoads + 1: 0, 1 << 40: 0} {
+		steps, unknown := Steps(nil, times(2, loads, 15, 3, 5, 60, 30, 10, 60, 30, 1440))
+		assert.Equal(t, NumParts, unknown)
+		assert.Equal(t, want, Loads(steps), "%d loads", loads)
+	}
+}
+
 func starts(steps []Step) (all []int) {
 	for _, s := range steps {
 		all = append(all, s.Start)
@@ -116,7 +125,7 @@ func TestWholeSeconds(t *testing.T) {
 
 // some makes Times as they may come.
 func some(r *rand.Rand) *Times {
-	t := &Times{Stages: 1 + r.IntN(2), Loads: r.IntN(MaxLoads + 3)}
+	t := &Times{Stages: 1 + r.IntN(2), Loads: r.IntN(MaxLoads + 1)}
 	for p := range NumParts {
 		t.Part[p] = quantity.Time(r.IntN(5) * r.IntN(5000))
 	}
@@ -151,6 +160,6 @@ func TestOneOven(t *testing.T) {
 		require.Equal(t, NumParts, unknown)
 		check(t, steps)
 		assert.LessOrEqual(t, len(steps), int(NumDos)*MaxLoads)
-		assert.Equal(t, min(max(all.Loads, 1), MaxLoads), Loads(steps))
+		assert.Equal(t, max(all.Loads, 1), Loads(steps))
 	}
 }

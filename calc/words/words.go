@@ -6,9 +6,9 @@
 // A sentence may name numbers in braces, {hang.add}: whoever shows it puts the number there, with its unit. {name} is the name of
 // the number the sentence is about, {own} its value in the unit of its box, {part} the text at fault, {limit} a limit, {other} another
 // number's name or reading, {near} a suggestion, {units} the units or words that are taken, {masses} the masses of a list. {start} and {end} are when
-// the timetable starts and is over, {lasts} is how long it takes; of one that was started {missed} is what came due
-// and was not seen to, {ends} is when hands are needed next, {next} what
-// for, {on} what is on until then, {plan} whose it is.
+// the timetable starts and is over, {lasts} is how long it takes; of one that was started {missed} is what came due and was not seen to, {ends}
+// is when hands are needed next, or since when something is due, {next} what for, {on} what is on until then, {count} how many minutes or steps
+// it is, {plan} whose it is.
 package words
 
 import "twistbench/calc/quantity"

@@ -210,7 +210,7 @@ func literals(t *testing.T) map[string]bool {
 }
 
 // The head of a section, the steps, the drawings and the bench views are asked for by a key of which the page names a part.
-var asked = regexp.MustCompile(`^(fibre|hang|cut|twist|coil|clamp|heat|clock|wire|drive|stroke|trouble)\.(heading|question)$|^trouble\.[a-z]+-(likely|try)$|^bench\.(hang\.under-set|coil\.travel|drive\.(heat|cool)-most)$`)
+var asked = regexp.MustCompile(`^(fibre|hang|cut|twist|coil|clamp|heat|clock|wire|drive|stroke|trouble)\.(heading|question)$|^trouble\.[a-z]+-(likely|try)$|^bench\.(hang\.under-set|coil\.travel|drive\.(heat|cool)-most)$|^volts\.`)
 
 func TestNoWordIsUnused(t *testing.T) {
 	used := literals(t)
@@ -243,7 +243,7 @@ func TestLiteralsHaveWords(t *testing.T) {
 }
 
 // named are the placeholders that are no number of the plan; they are told in the package comment.
-var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses", "start", "end", "lasts", "missed", "ends", "next", "on", "plan"}
+var named = []string{"name", "part", "limit", "other", "near", "units", "own", "masses", "start", "end", "lasts", "missed", "count", "ends", "next", "on", "plan"}
 
 func TestSentences(t *testing.T) {
 	doc, err := os.ReadFile("words.go")

@@ -124,6 +124,9 @@ var spellings = []struct {
 	{quantity.KindPower, "W", map[string]spelling{ // pint's Btu is another, 2e-7 apart
 		"W": {"W", "W"}, "mW": {"mW", "mW"}, "kW": {"kW", "kW"}, "Btu/h": {"btu/hr", ""},
 	}},
+	{quantity.KindPowerPerLength, "W/m", map[string]spelling{
+		"W/cm": {"W/cm", "W/cm"}, "W/m": {"W/m", "W/m"}, "W/in": {"W/inch", "W/inch"},
+	}},
 	{quantity.KindCharge, "C", map[string]spelling{
 		"mAh": {"mA hr", "mA*hour"}, "Ah": {"A hr", "A*hour"},
 	}},

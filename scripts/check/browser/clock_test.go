@@ -251,8 +251,13 @@ func TestCountdown(t *testing.T) {
 			p.jump(63 * 60)
 			p.until(byID("run.1") + `.dataset.state === "due"`)
 			p.until(`asked.includes("ring") && asked.includes("shake")`)
-			p.expect("run.1:on", "Take it out to cool")
+			p.expect("run.1:on", "Take it out to cool"+says("clock.since", "", "01:03", "0"))
+			p.expect("run.1:then", says("clock.then", "", "Clamp at the second gap (120.7 mm)"))
 			p.expect("say", "Take it out to cool")
+			assert.True(t, eval[bool](p, `document.querySelector("#run\\.1 .hot").checkVisibility()`))
+			between := eval[float64](p, byID("run.1:left")+`.getBoundingClientRect().top - `+byID("run.1:then")+`.getBoundingClientRect().bottom`)
+			assert.InDelta(t, 0, between, 8, "right above the digits")
+			assert.LessOrEqual(t, eval[float64](p, `document.documentElement.scrollHeight - innerHeight`), 0.0, "it fits the screen")
 			assert.True(t, eval[bool](p, `document.querySelector("#run\\.1 .sign strong").checkVisibility()`))
 			p.shot("clock-" + s.name + "-due")
 
@@ -261,7 +266,7 @@ func TestCountdown(t *testing.T) {
 			both := says("clock.missed", "", "01:03 Take it out to cool")
 			p.expect("say", both+". Clamp at the second gap (120.7 mm)")
 			p.expect("run.1:missed", both)
-			p.expect("run.1:on", "Clamp at the second gap (120.7 mm)")
+			p.expect("run.1:on", "Clamp at the second gap (120.7 mm)"+says("clock.since", "", "01:33", "0"))
 			p.shot("clock-" + s.name + "-due-again")
 			p.press(`#run\.1 [data-do="seen"]`)
 			p.until(byID("run.1") + `.dataset.state === "on"`)
@@ -328,7 +333,7 @@ func TestAnotherDue(t *testing.T) {
 	p.leave()
 	p.press(`[data-do="start"]`)
 	p.jump(83 * 60) // out of the oven; it was put in at 15 min
-	p.expect("run.1:on", "Take it out to cool")
+	p.expect("run.1:on", "Take it out to cool"+says("clock.since", "", "07:23", "0"))
 	p.expect("say", says("clock.missed", "", "06:15 Put it in (180 °C)")+". Take it out to cool")
 	p.press(`#clock-next`)
 	p.until(`document.documentElement.dataset.bench === "fibre"`)
@@ -357,6 +362,75 @@ func TestOldRun(t *testing.T) {
 	p.jump(3600)
 	p.expect("run.1:missed", says("clock.missed", "", "12:30 Put it in; 13:03 Take it out to cool; 13:13 Ready to test"))
 	p.expect("run.1:rest", says("clock.done", "", "13:13", "Lesson"))
+	assert.Equal(t, []string{"file", "stop"}, eval[[]string](p, `[...document.querySelectorAll("#run\\.1 .late > *")].filter((e) => e.checkVisibility()).map((e) => e.dataset.do ?? e.textContent)`), "all is over: nobody is late")
+	assert.False(t, eval[bool](p, `document.querySelector("#run\\.1 .hot").checkVisibility()`))
+}
+
+// What stops the plan in the oven stands above the buttons and on every step in it; of too many loads nothing is started; of how many is not
+// known, the table says that it is of one.
+func TestClockHalts(t *testing.T) {
+	p := openClock(t, phone, "UTC", "2026-11-25 06:00:00")
+	p.unfold()
+	sees := func(class string) bool {
+		t.Helper()
+		return eval[bool](p, `document.querySelector("#clock .`+class+`").checkVisibility({contentVisibilityAuto: false})`)
+	}
+	for _, c := range []struct {
+		given           []pair
+		halted, oneLoad bool
+		refused         bool
+	}{
+		{nil, false, false, false},
+		{[]pair{{"heat.set", "260"}}, true, false, false},
+		{[]pair{{"heat.set", "180"}, {"cut.pieces", "97"}}, true, false, true}, // and a quarter more to spare, 8 in a load
+		{[]pair{{"cut.pieces", ""}}, false, true, false},
+		{[]pair{{"cut.pieces", "5"}, {"heat.frame-length", "400 mm"}}, true, true, false},
+	} {
+		p.enter(c.given)
+		assert.Equal(t, c.halted, sees("halted"), "%v", c.given)
+		assert.Equal(t, c.oneLoad, sees("one-load"), "%v", c.given)
+		if c.refused {
+			p.expect("clock.ready", says("note.loads-many", ""))
+			for _, do := range []string{"start", "calendar"} {
+				eval[bool](p, `(asked.length = 0, document.getElementById("status").textContent = "", true)`)
+				p.press(`[data-do="` + do + `"]`)
+				p.expect("status", says("note.loads-many", ""))
+				assert.Empty(t, eval[[]string](p, `asked`), "no file")
+			}
+			assert.Empty(t, p.state("run.1"))
+		}
+	}
+	p.sight("clock.mode")
+	p.shot("clock-phone-halted")
+	p.enter([]pair{{"heat.frame-length", "200 mm"}, {"heat.set", "260"}})
+	p.press(`[data-do="start"]`)
+	p.expect("run.1:on", says("clock.due", "", "Put it in (260 °C: "+says("clock.halt", "")+")"))
+	assert.False(t, sees("halted"), "the card says it of its own plan")
+}
+
+// A plan that has other times by now, and one that is started a second time.
+func TestClockChanged(t *testing.T) {
+	p := openClock(t, phone, "UTC", "2026-11-25 06:00:00")
+	p.fill("heat.hold-1", "50 min")
+	p.leave()
+	p.press(`[data-do="start"]`)
+	on := says("clock.on", "", "06:15", "Heat up the oven (180 °C)", p.value("plan-name"))
+	p.expect("run.1:rest", on)
+	p.press(`#clock-big [data-do="unbench"]`)
+	p.fill("heat.hold-1", "90 min")
+	p.leave()
+	p.expect("run.1:rest", on+says("clock.changed", ""))
+	p.reload()
+	p.expect("run.1:rest", on+says("clock.changed", ""))
+	p.press(`[data-do="start"]`)
+	p.expect("status", says("clock.again", ""))
+	p.expect("run.2:rest", on)
+	p.shot("clock-phone-changed")
+	p.press(`#clock-big [data-do="unbench"]`)
+	p.fill("heat.hold-1", "50 min")
+	p.leave()
+	p.expect("run.1:rest", on)
+	p.expect("run.2:rest", on+says("clock.changed", ""))
 }
 
 // A page that stood until the start was past takes no other day unasked.

@@ -44,3 +44,18 @@ func (p *page) refused(key, text string) string {
 	assert.NotEmpty(p.t, p.text(key+":says"))
 	return p.value(key)
 }
+
+// A button takes over a number that is known, and nothing else: not the estimate in place of a count that can't be read, nor a dash.
+func TestNothingToTakeOver(t *testing.T) {
+	p := open(t, phone)
+	p.unfold()
+	p.fill("twist.counted", "19o")
+	for _, row := range [...]struct{ do, key string }{{"count", "twist.turns"}, {"speed", "twist.speed"}, {"trial", "cut.ratio"}} {
+		was := p.shows(row.key)
+		p.press(`button[data-do=` + row.do + `]`)
+		assert.Equal(t, was, p.shows(row.key), row.do)
+	}
+	p.fill("twist.counted", "190")
+	p.press(`button[data-do=count]`)
+	p.expect("twist.turns", "190 turns")
+}

@@ -74,6 +74,7 @@ func (r *renderer) funcs() template.FuncMap {
 		"head":     func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
 		"notes":    r.notes,
 		"polymers": r.polymers,
+		"volts":    r.volts,
 		"touches":  r.touches,
 		"bench":    r.bench,
 		"rows":     r.rows,
@@ -192,7 +193,7 @@ func (r *renderer) field(key string) (*box, error) {
 	switch k.Style {
 	case quantity.StyleList:
 		b.List, b.Mode = true, "text"
-	case quantity.StyleTable:
+	case quantity.StyleRows:
 		b.Rows = true
 	case quantity.StyleCount:
 		b.Mode = "numeric"
@@ -350,6 +351,31 @@ func (r *renderer) touches() (template.HTML, error) {
 		rows = append(rows, one)
 	}
 	return r.part("touches", book{rows, notes.lines})
+}
+
+// volts renders the table of voltages that can hurt, in V, with where each is from.
+func (r *renderer) volts() (template.HTML, error) {
+	type row struct{ Name, Source, DC, AC string }
+	var data struct {
+		Rows    []row
+		Sources []string
+	}
+	number := map[*craft.Source]string{}
+	for _, v := range craft.Voltages {
+		name, err := r.say("volts." + v.Key)
+		if err != nil {
+			return "", err
+		}
+		if number[v.Source] == "" {
+			number[v.Source] = fmt.Sprintf("(%d)", len(number)+1)
+			data.Sources = append(data.Sources, number[v.Source]+" "+r.words.Say("heat.read")+" "+v.Source.Cite)
+		}
+		volts := func(x quantity.Voltage) string {
+			return string(quantity.Append(nil, float64(x), quantity.KindVoltage.Default(), 1, r.display.Lang.Mark))
+		}
+		data.Rows = append(data.Rows, row{name, number[v.Source], volts(v.DC), volts(v.AC)})
+	}
+	return r.part("volts", data)
 }
 
 var levels = [...]struct{ state, words string }{
