@@ -84,7 +84,7 @@ func TestCurve(t *testing.T) {
 	const good = "time s;temp °C\n0;80,0\n5;56,4\n10;42,1\n20;28,1"
 	p.paste("drive.curve", good)
 	p.leave()
-	p.expect("drive.curve:says", "")
+	p.expect("drive.curve:says", says("reading.rows", "", "4"))
 	p.expect("drive.constant", "10.0 s") // 60 × exp(−t/10) over a room of 20 °C
 	p.expect("note.curve-used", says("note.curve-used", ""))
 	assert.NotEqual(t, book, p.text("drive.cool-most"))
@@ -95,12 +95,12 @@ func TestCurve(t *testing.T) {
 
 	const gaps = "0\t80\n5\t\n10\t42.1\n20\t28.1\n"
 	p.paste("drive.curve", gaps)
-	p.expect("drive.curve:says", says("reading.left-out", "", "2"))
+	p.expect("drive.curve:says", says("reading.rows", "", "3")+" "+says("reading.left-out", "", "5\t"))
 	p.expect("drive.constant", "10.0 s")
 
 	p.paste("drive.curve", "0 80")
 	p.leave()
-	p.expect("drive.curve:says", says("problem.rows", ""))
+	p.expect("drive.curve:says", says("problem.times", ""))
 	assert.Equal(t, "stop", p.state("drive.curve:box"))
 	assert.Equal(t, "0 80", p.value("drive.curve"))
 	p.expect("drive.constant", "–")
