@@ -103,7 +103,7 @@ func (a *app) tap(h *happening) {
 	case doSummary:
 		a.copy(string(a.display.Summary(nil, &a.state, a.name)))
 	case doTake:
-		a.worker.take(a)
+		takeOver()
 	case doBench:
 		a.openBench(h.key)
 	case doStart, doStartAt, doCalendar:
