@@ -334,6 +334,8 @@ var places = [NumIDs]place{
 func KindOf(id ID) *quantity.Kind { return *kindsOf[places[id].kind] }
 
 // Value returns where a number is kept; the zero Ref for a choice of masses.
+//
+//go:noinline
 func (w *solved) Value(id ID) quantity.Ref {
 	p := &places[id]
 	return quantity.RefTo(*kindsOf[p.kind], unsafe.Add(unsafe.Pointer(w), p.at))

@@ -3,6 +3,8 @@ package quantity
 // Texts are cut here, for packages strings and bytes would bring package unicode to the page, and nothing on it needs that.
 
 // Index returns where the byte c first stands in a text, -1 where it does not.
+//
+//go:noinline
 func Index(text string, c byte) int {
 	for i := range len(text) {
 		if text[i] == c {

@@ -111,6 +111,8 @@ var homes = func() (at [numParts]uint8) {
 }()
 
 // sectionOf returns the section that a key is named after, 0 where there is none. A yarn's is the fibre's.
+//
+//go:noinline
 func sectionOf(key string) uint8 {
 	if i := quantity.Index(key, '.'); i >= 0 {
 		key = key[:i]
