@@ -69,7 +69,7 @@ var deeds = [...]string{
 
 // tap is a tap on one of the page's buttons.
 func (a *app) tap(h *happening) {
-	switch do := deed(place(deeds[:], h.do)); do {
+	switch do := deed(quantity.Place(deeds[:], h.do)); do {
 	case doUndo:
 		a.undo()
 	case doClear:

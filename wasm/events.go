@@ -52,20 +52,8 @@ var kinds = [...]string{
 	offered:                          "offered",
 }
 
-// place returns where a name stands in a list, -1 where it does not.
-//
-//go:noinline
-func place(names []string, name string) int {
-	for i := range names {
-		if names[i] == name {
-			return i
-		}
-	}
-	return -1
-}
-
 func (a *app) event(h *happening) {
-	kind := kind(place(kinds[:], h.kind))
+	kind := kind(quantity.Place(kinds[:], h.kind))
 	if kind == start {
 		a.start(h)
 		return

@@ -14,6 +14,18 @@ func Index(text string, c byte) int {
 	return -1
 }
 
+// Place returns where a text stands in a list, -1 where it does not.
+//
+//go:noinline
+func Place(list []string, text string) int {
+	for i := range list {
+		if list[i] == text {
+			return i
+		}
+	}
+	return -1
+}
+
 // Split returns what stands before the first mark in a text and what stands behind it: nothing where there is none.
 //
 //go:noinline

@@ -120,12 +120,7 @@ func sectionOf(key string) uint8 {
 	if key == "yarn" {
 		key = "fibre"
 	}
-	for i := range sections {
-		if sections[i] == key {
-			return uint8(i)
-		}
-	}
-	return 0
+	return uint8(max(quantity.Place(sections[:], key), 0))
 }
 
 // Home returns the name of the section in which a number and its notes stand, "" where they stand in several.
