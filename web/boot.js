@@ -173,7 +173,7 @@
 
   // The service worker keeps the page for use without a network. A new version of it waits until the person takes it.
   let worker, taken;
-  async function work() {
+  async function offline() {
     const container = navigator.serviceWorker;
     if (!container) return; // opened from a file, or not over https
     container.addEventListener("controllerchange", () => { if (taken) location.reload(); });
@@ -285,7 +285,7 @@
     go.run(got.instance).catch(failed);
     tell({ type: "start" });
     for (const type of told) addEventListener(type, listen, true); // toggle does not bubble
-    work().catch(() => {}); // without it the page works, with a network
+    offline().catch(() => {}); // without it the page works, with a network
   }
 
   start().catch(failed);
