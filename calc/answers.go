@@ -100,6 +100,65 @@ type Results struct {
 	LessMass, LessAdd               quantity.Mass
 	MoreMass, MoreAdd               quantity.Mass
 	BrokeShare                      quantity.Fraction
+
+	// Of the wire.
+	YarnLength                      quantity.Length
+	Ohms, LeastOhms                 quantity.Resistance // of a muscle
+	OfPrecursor, OfCoil, OfFinished quantity.ResistancePerLength
+	RowCurrent, SideCurrent         quantity.Current // all in a row, all side by side
+	AverageCurrent, Fuse            quantity.Current
+	MusclePower                     quantity.Power // average power in one muscle, switched on and off
+	FullPower                       quantity.Power // the same while on, or where the switch sticks
+	PowerPer                        quantity.PowerPerLength
+	Drop                            quantity.Voltage
+	LeadHeat                        quantity.Power
+	Dummy, HotOhms, TestContact     quantity.Resistance
+	Cycles                          quantity.Number
+	Drift                           quantity.Fraction
+	TestPerLength                   quantity.ResistancePerLength
+
+	// Of the drive. Of two, the first is of the end that loses least heat, where there is no less and more to them.
+	Steady      [2]quantity.Temperature // left on
+	Stuck       quantity.Temperature    // at most, with the switch stuck on
+	StuckMargin quantity.TemperatureDifference
+	MeltTime    quantity.Time // to melting, then
+	Heats       [2]quantity.Time
+	Cools       [2]quantity.Time
+	PerMinute   quantity.Number // cycles
+	Peaks       [2]quantity.Temperature
+	Coldest     quantity.Temperature
+	Then        [2]quantity.Temperature // at the marker
+	Shown       quantity.Time           // in the drawing
+	Hold        [2]quantity.Power
+	HoldDuty    quantity.Share
+	CycleEnergy quantity.Energy
+	Efficiency  quantity.Fraction
+	Biot        quantity.Number
+	Inner       quantity.Time
+	Constant    quantity.Time // of the own cooling curve
+	Capacity    quantity.HeatCapacity
+	TrialLoss   quantity.HeatLoss
+	warmth      warmth
+
+	// Of the stroke.
+	Strokes                      [3]quantity.Length // least, usual, most
+	Shares                       [3]quantity.Fraction
+	ShareOfCoiled                quantity.Fraction
+	ShareOfFinished              quantity.Fraction
+	ColdLength, HotLength        quantity.Length
+	BlockedPull                  quantity.Force
+	LoadTravel                   quantity.Length
+	PulleyTurn                   quantity.Angle
+	StrokePull                   quantity.Force // on one muscle, of the load alone
+	Back                         quantity.Stiffness
+	SlackAt                      quantity.Length
+	ColdPull, HotPull, ScalePull quantity.Force
+	Along, Across                quantity.Fraction
+	FreeStroke, HotFree          quantity.Length
+	ColdRate, HotRate            quantity.Stiffness
+	Work                         quantity.Energy
+	SpecificWork                 quantity.SpecificEnergy
+	WorkPower                    quantity.Power
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -226,16 +285,101 @@ var Answers = [NumAnswers]Answer{
 	ClampSecondHoleGap - NumFields:        {Key: "clamp.second-hole-gap", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.HoleGapEq, Terms: []ID{ClampSecondHole, ClampHolePitch, ClampHoleOffset}}},
 	ClampSecondHoleStretch - NumFields:    {Key: "clamp.second-hole-stretch", Unit: "%", Digits: 4},
 
-	HeatDial - NumFields:          {Key: "heat.dial", Unit: "°C", Digits: 3},
-	HeatMeanDial - NumFields:      {Key: "heat.mean-dial", Unit: "°C", Digits: 4},
-	HeatMeanProbe - NumFields:     {Key: "heat.mean-probe", Unit: "°C", Digits: 4},
-	HeatSlope - NumFields:         {Key: "heat.slope", Digits: 4},
-	HeatPeak - NumFields:          {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
-	HeatMargin - NumFields:        {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
-	HeatFrames - NumFields:        {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
-	HeatPerLoad - NumFields:       {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
-	HeatLoads - NumFields:         {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
-	HeatTotal - NumFields:         {Key: "heat.total", Unit: "h", Digits: 3},
+	HeatDial - NumFields:      {Key: "heat.dial", Unit: "°C", Digits: 3},
+	HeatMeanDial - NumFields:  {Key: "heat.mean-dial", Unit: "°C", Digits: 4},
+	HeatMeanProbe - NumFields: {Key: "heat.mean-probe", Unit: "°C", Digits: 4},
+	HeatSlope - NumFields:     {Key: "heat.slope", Digits: 4},
+	HeatPeak - NumFields:      {Key: "heat.peak", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.PeakEq, Terms: []ID{HeatSet, HeatOvershoot}}},
+	HeatMargin - NumFields:    {Key: "heat.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, HeatPeak}}},
+	HeatFrames - NumFields:    {Key: "heat.frames", Digits: 1, Working: &Working{Method: "whole-frames", Source: &craft.Geometry, Terms: []ID{HeatOvenWidth, HeatOvenDepth, HeatOvenShelves, HeatFrameLength, HeatFrameWidth, HeatFrameGap}}},
+	HeatPerLoad - NumFields:   {Key: "heat.per-load", Digits: 1, Working: &Working{Eq: &craft.PerLoadEq, Terms: []ID{HeatFrames, HeatFramePieces}}},
+	HeatLoads - NumFields:     {Key: "heat.loads", Digits: 1, Working: &Working{Eq: &craft.LoadsEq, Terms: []ID{CutAllPieces, HeatPerLoad}}},
+	HeatTotal - NumFields:     {Key: "heat.total", Unit: "h", Digits: 3},
+
+	// Of the wire.
+	WireLength - NumFields:         {Key: "wire.length", Unit: "mm", Digits: 4},
+	WireOhms - NumFields:           {Key: "wire.ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.YarnOhmsEq, Terms: []ID{WirePerLength, WireLength, WireStrands}}},
+	WireLeastOhms - NumFields:      {Key: "wire.least-ohms", Unit: "Ω", Digits: 2, Working: &Working{Eq: &craft.ShuntedOhmsEq, Terms: []ID{WireOhms, ClampPiece, WireLength}}},
+	WireOfPrecursor - NumFields:    {Key: "wire.of-precursor", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, CutPrecursor}}},
+	WireOfCoil - NumFields:         {Key: "wire.of-coil", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, ClampPiece}}},
+	WireOfFinished - NumFields:     {Key: "wire.of-finished", Unit: "Ω/cm", Digits: 3, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireOhms, ClampThisFinished}}},
+	WireTotal - NumFields:          {Key: "wire.total", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.WiredEq, Terms: []ID{WireOhms, WireInRow, WireRows}}},
+	WireRowCurrent - NumFields:     {Key: "wire.row-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.RowCurrentEq, Terms: []ID{WireSupplyVoltage, WireOhms, WireInRow, WireRows}}},
+	WireSideCurrent - NumFields:    {Key: "wire.side-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.SideCurrentEq, Terms: []ID{WireSupplyVoltage, WireInRow, WireRows, WireOhms}}},
+	WireAverageCurrent - NumFields: {Key: "wire.average-current", Unit: "A", Digits: 3, Working: &Working{Eq: &craft.AverageCurrentEq, Terms: []ID{WireDuty, WireCurrent}}},
+	WireMusclePower - NumFields:    {Key: "wire.muscle-power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.MusclePowerEq, Terms: []ID{WireAverage, WireInRow, WireRows}}},
+	WireFullPower - NumFields:      {Key: "wire.full-power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.MusclePowerEq, Terms: []ID{WirePower, WireInRow, WireRows}}},
+	WirePowerPerLength - NumFields: {Key: "wire.power-per-length", Unit: "W/cm", Digits: 3, Working: &Working{Eq: &craft.PowerPerEq, Terms: []ID{WireFullPower, ClampThisFinished}}},
+	WireLeadOhms - NumFields:       {Key: "wire.lead-ohms", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.CopperOhmsEq, Terms: []ID{WireLeadLength, WireArea}}},
+	WireDrop - NumFields:           {Key: "wire.drop", Unit: "V", Digits: 3, Working: &Working{Eq: &craft.LeadDropEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
+	WireLeadHeat - NumFields:       {Key: "wire.lead-heat", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.LeadHeatEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
+	WireFuse - NumFields:           {Key: "wire.fuse", Unit: "A", Digits: 3, Working: &Working{Method: "fuse", Source: &craft.FuseRatings, Terms: []ID{WireCurrent}}},
+	WireDummy - NumFields:          {Key: "wire.dummy", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.DummyOhmsEq, Terms: []ID{WireSupplyVoltage, WireLeast, WireAverageCurrent}}},
+	WireCycles - NumFields:         {Key: "wire.cycles", Digits: 3, Working: &Working{Eq: &craft.ChargeCyclesEq, Terms: []ID{WireCharge, WireCell, WirePower, WireOnTime}}},
+	WireHotOhms - NumFields:        {Key: "wire.hot-ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.OhmsAtEq, Terms: []ID{WireTotal, WireCoefficient, DriveTarget, DriveRoom}}},
+	WireDrift - NumFields:          {Key: "wire.drift", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.OhmsDriftEq, Terms: []ID{WireAfter, WireBefore}}},
+	WireTestPerLength - NumFields:  {Key: "wire.test-per-length", Unit: "Ω/m", Digits: 4, Working: &lineTest},
+	WireTestContact - NumFields:    {Key: "wire.test-contact", Unit: "Ω", Digits: 3, Working: &lineTest},
+
+	// Of the drive.
+	DriveHottest - NumFields:    {Key: "drive.hottest", Unit: "°C", Digits: 3},
+	DriveCoolest - NumFields:    {Key: "drive.coolest", Unit: "°C", Digits: 3},
+	DriveStuck - NumFields:      {Key: "drive.stuck", Unit: "°C", Digits: 3},
+	DriveMargin - NumFields:     {Key: "drive.margin", Unit: "K", Digits: 3, Working: &Working{Eq: &craft.MarginEq, Terms: []ID{HeatMelt, DriveStuck}}},
+	DriveMeltTime - NumFields:   {Key: "drive.melt-time", Unit: "s", Digits: 3, Working: &Working{Method: "in-time", Source: &craft.StepPair, Terms: []ID{HeatMelt, DriveRoom, DriveStuck, CutFibreMass, DriveSpecificHeat}}},
+	DriveHeatLeast - NumFields:  {Key: "drive.heat-least", Unit: "s", Digits: 3, Working: &inTime},
+	DriveHeatMost - NumFields:   {Key: "drive.heat-most", Unit: "s", Digits: 3, Working: &inTime},
+	DriveCoolLeast - NumFields:  {Key: "drive.cool-least", Unit: "s", Digits: 3, Working: &inTime},
+	DriveCoolMost - NumFields:   {Key: "drive.cool-most", Unit: "s", Digits: 3, Working: &inTime},
+	DriveCycles - NumFields:     {Key: "drive.cycles", Digits: 3, Working: &Working{Eq: &craft.CyclesPerMinuteEq, Terms: []ID{DriveOn, DriveOff}}},
+	DriveHigh - NumFields:       {Key: "drive.high", Unit: "°C", Digits: 3, Working: &swing},
+	DriveHighLeast - NumFields:  {Key: "drive.high-least", Unit: "°C", Digits: 3, Working: &swing},
+	DriveLow - NumFields:        {Key: "drive.low", Unit: "°C", Digits: 3, Working: &swing},
+	DriveAtMost - NumFields:     {Key: "drive.at-most", Unit: "°C", Digits: 3, Working: &course},
+	DriveAtLeast - NumFields:    {Key: "drive.at-least", Unit: "°C", Digits: 3, Working: &course},
+	DriveShown - NumFields:      {Key: "drive.shown", Unit: "s", Digits: 3, Working: &Working{Method: "three-cycles", Source: &craft.Geometry, Terms: []ID{DriveOn, DriveOff}}},
+	DriveHoldLeast - NumFields:  {Key: "drive.hold-least", Unit: "W", Digits: 3},
+	DriveHoldMost - NumFields:   {Key: "drive.hold-most", Unit: "W", Digits: 3},
+	DriveDutyMost - NumFields:   {Key: "drive.duty-most", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.DutyEq, Terms: []ID{DriveHoldMost, DrivePower}}},
+	DriveEnergy - NumFields:     {Key: "drive.energy", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.CycleEnergyEq, Terms: []ID{DrivePower, DriveOn}}},
+	DriveEfficiency - NumFields: {Key: "drive.efficiency", Unit: "%", Digits: 2, Working: &Working{Eq: &craft.EfficiencyEq, Terms: []ID{StrokeWork, DriveEnergy}}},
+	DriveBiot - NumFields:       {Key: "drive.biot", Digits: 2, Working: &Working{Method: "biot", Source: &craft.HeatTheory, Terms: heatTerms}},
+	DriveInner - NumFields:      {Key: "drive.inner", Unit: "s", Digits: 2, Working: &Working{Method: "inner-time", Source: &craft.HeatTheory, Terms: []ID{FibreDensity, DriveSpecificHeat, TwistThickness}}},
+	DriveConstant - NumFields:   {Key: "drive.constant", Unit: "s", Digits: 3, Working: &decayFit},
+	DriveCapacity - NumFields:   {Key: "drive.capacity", Unit: "J/K", Digits: 3, Working: &Working{Method: "heat-capacity", Source: &craft.HeatTheory, Terms: []ID{CutFibreMass, DriveSpecificHeat, DriveRoom, DriveTarget}}},
+	DriveTrialLoss - NumFields:  {Key: "drive.trial-loss", Unit: "mW/K", Digits: 3, Working: &Working{Eq: &craft.TrialLossEq, Terms: []ID{DriveCapacity, DriveConstant}}},
+
+	// Of the stroke.
+	StrokeStroke - NumFields:       {Key: "stroke.stroke", Unit: "mm", Digits: 3},
+	StrokeLeast - NumFields:        {Key: "stroke.least", Unit: "mm", Digits: 2},
+	StrokeMost - NumFields:         {Key: "stroke.most", Unit: "mm", Digits: 2},
+	StrokeShare - NumFields:        {Key: "stroke.share", Unit: "%", Digits: 3, Working: &shareOfCold},
+	StrokeShareLeast - NumFields:   {Key: "stroke.share-least", Unit: "%", Digits: 2},
+	StrokeShareMost - NumFields:    {Key: "stroke.share-most", Unit: "%", Digits: 2},
+	StrokeOfCoiled - NumFields:     {Key: "stroke.of-coiled", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampPiece}}},
+	StrokeOfFinished - NumFields:   {Key: "stroke.of-finished", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampThisFinished}}},
+	StrokeColdLength - NumFields:   {Key: "stroke.cold-length", Unit: "mm", Digits: 4},
+	StrokeHotLength - NumFields:    {Key: "stroke.hot-length", Unit: "mm", Digits: 4},
+	StrokeBlocked - NumFields:      {Key: "stroke.blocked", Unit: "N", Digits: 3},
+	StrokeLoadTravel - NumFields:   {Key: "stroke.load-travel", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.LeverStrokeEq, Terms: []ID{StrokeStroke, StrokeLever}}},
+	StrokeTurn - NumFields:         {Key: "stroke.turn", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PulleyTurnEq, Terms: []ID{StrokeStroke, StrokePulley}}},
+	StrokePull - NumFields:         {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
+	StrokeBack - NumFields:         {Key: "stroke.back", Unit: "N/m", Digits: 3},
+	StrokeSlackAt - NumFields:      {Key: "stroke.slack-at", Unit: "mm", Digits: 4},
+	StrokeColdPull - NumFields:     {Key: "stroke.cold-pull", Unit: "N", Digits: 3},
+	StrokeHotPull - NumFields:      {Key: "stroke.hot-pull", Unit: "N", Digits: 3},
+	StrokeAlong - NumFields:        {Key: "stroke.along", Unit: "%", Digits: 2, Working: &warming},
+	StrokeAcross - NumFields:       {Key: "stroke.across", Unit: "%", Digits: 2, Working: &warming},
+	StrokeFree - NumFields:         {Key: "stroke.free", Unit: "mm", Digits: 3},
+	StrokeHotFree - NumFields:      {Key: "stroke.hot-free", Unit: "mm", Digits: 4},
+	StrokeColdRate - NumFields:     {Key: "stroke.cold-rate", Unit: "N/m", Digits: 3},
+	StrokeHotRate - NumFields:      {Key: "stroke.hot-rate", Unit: "N/m", Digits: 3},
+	StrokeScalePull - NumFields:    {Key: "stroke.scale-pull", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.ScaleForceEq, Terms: []ID{StrokeScaleCold, StrokeScaleHot}}},
+	StrokeWork - NumFields:         {Key: "stroke.work", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.SpringWorkEq, Terms: []ID{StrokeColdPull, StrokeHotPull, StrokeStroke}}},
+	StrokeSpecificWork - NumFields: {Key: "stroke.specific-work", Unit: "J/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificWorkEq, Terms: []ID{StrokeWork, CutFibreMass}}},
+	StrokePower - NumFields:        {Key: "stroke.power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, StrokeTime}}},
+
+	// Of what goes wrong.
 	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},
 	TroubleLessAdd - NumFields:    {Key: "trouble.less-add", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.OnHookEq, Terms: []ID{TroubleLess, HangHook}}},
 	TroubleMore - NumFields:       {Key: "trouble.more-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.MoreMassEq, Terms: []ID{HangMass}}},

@@ -1,5 +1,7 @@
 package calc
 
+import "twistbench/calc/craft"
+
 // Field is a number that can be typed. A field of a group is worked out while another member is the given.
 type Field struct {
 	Key    string
@@ -132,15 +134,86 @@ var Fields = [NumFields]Field{
 	HeatFrameGap:    {Key: "heat.frame-gap", Unit: "mm", Digits: 4, Start: "20 mm", Low: 0, High: 1, Bench: true},
 	HeatFramePieces: {Key: "heat.frame-pieces", Digits: 1, Start: "2", Low: 1, High: 1000, Bench: true},
 
-	ClockMode:    {Key: "clock.mode", Start: "start", Words: []string{"start", "ready"}},
-	ClockDay:     {Key: "clock.day", Low: 0, High: 2932531}, // to the end of the year 9998
-	ClockTime:    {Key: "clock.time", Low: 0, High: 86399},
+	ClockMode: {Key: "clock.mode", Start: "start", Words: []string{"start", "ready"}},
+	ClockDay:  {Key: "clock.day", Low: 0, High: 2932531}, // to the end of the year 9998
+	ClockTime: {Key: "clock.time", Low: 0, High: 86399},
+
+	// Of the wire.
+	WireRoute:         {Key: "wire.route", Start: "none", Words: []string{"none", "twisted", "wrapped", "fibre"}},
+	WirePerLength:     {Key: "wire.per-length", Unit: "Ω/m", Digits: 4, Low: 1e-3, High: 1e6},
+	WireReading:       {Key: "wire.reading", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+	WireReadingLeads:  {Key: "wire.reading-leads", Unit: "Ω", Digits: 3, Start: "0.3 Ω", Low: 0, High: 100, Bench: true},
+	WireReadingLength: {Key: "wire.reading-length", Unit: "mm", Digits: 4, Low: 1e-3, High: 1000},
+	WireTest:          {Key: "wire.test", Digits: 1, Low: 2, High: mostRows},
+	WireStrands:       {Key: "wire.strands", Digits: 1, Start: "1", Low: 1, High: 1000},
+	WireWrapDiameter:  {Key: "wire.wrap-diameter", Unit: "mm", Digits: 4, Low: 1e-6, High: 0.5},
+	WireWrapPitch:     {Key: "wire.wrap-pitch", Unit: "mm", Digits: 4, Low: 1e-6, High: 0.5},
+	WireInRow:         {Key: "wire.in-row", Digits: 1, Start: "1", Low: 1, High: 1000},
+	WireRows:          {Key: "wire.rows", Digits: 1, Start: "1", Low: 1, High: 1000},
+	WireSupply:        {Key: "wire.supply", Start: "bench", Words: []string{"bench", "usb-2", "usb-3", "usb-c", "power-bank", "battery"}},
+	WireMost:          {Key: "wire.most", Unit: "A", Digits: 3, Low: 1e-4, High: 1000, Bench: true},
+	WireLeast:         {Key: "wire.least-current", Unit: "A", Digits: 3, Low: 0, High: 1000, Bench: true},
+	WireSupplyVoltage: {Key: "wire.supply-voltage", Unit: "V", Digits: 4, Low: 1e-3, High: craft.VoltageStop},
+	WireCurrent:       {Key: "wire.current", Unit: "A", Digits: 4, Low: 1e-6, High: 1000},
+	WirePower:         {Key: "wire.power", Unit: "W", Digits: 4, Low: 1e-6, High: 1e5},
+	WireDuty:          {Key: "wire.duty", Unit: "%", Digits: 3, Start: "100 %", Low: 0, High: 1},
+	WireOnTime:        {Key: "wire.on-time", Unit: "s", Digits: 3, Low: 0, High: 1e6},
+	WireAverage:       {Key: "wire.average", Unit: "W", Digits: 4, Low: 0, High: 1e5},
+	WirePeriod:        {Key: "wire.period", Unit: "s", Digits: 3, Start: "20 s", Low: 1e-3, High: 1e6},
+	WireArea:          {Key: "wire.area", Unit: "mm²", Digits: 3, Start: "0.5 mm²", Low: 1e-10, High: 1e-3, Bench: true},
+	WireGauge:         {Key: "wire.gauge", Digits: 3, Low: -3, High: 50, Bench: true},
+	WireLeadDiameter:  {Key: "wire.lead-diameter", Unit: "mm", Digits: 3, Low: 1e-5, High: 0.04, Bench: true},
+	WireLeadLength:    {Key: "wire.lead-length", Unit: "m", Digits: 3, Start: "1 m", Low: 0, High: 1000, Bench: true},
+	WireLeadRating:    {Key: "wire.lead-rating", Unit: "A", Digits: 3, Low: 1e-4, High: 1e4, Bench: true},
+	WireCharge:        {Key: "wire.charge", Unit: "mAh", Digits: 4, Low: 3.6e-3, High: 3.6e6, Bench: true},
+	WireCell:          {Key: "wire.cell", Unit: "V", Digits: 3, Start: "3.7 V", Low: 0.1, High: craft.VoltageStop, Bench: true},
+	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.05, High: 0.05},
+	WireBefore:        {Key: "wire.before", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+	WireAfter:         {Key: "wire.after", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+
+	// Of the drive.
+	DriveWay:          {Key: "drive.way", Start: "hanging", Words: []string{"still", "hanging", "fan", "water"}, Bench: true},
+	DriveSpeed:        {Key: "drive.speed", Unit: "m/s", Digits: 3, Start: "1 m/s", Low: 0.1, High: 30, Bench: true},
+	DriveRoom:         {Key: "drive.room", Unit: "°C", Digits: 3, Start: "20 °C", Low: coldest, High: hottest, Bench: true},
+	DriveTarget:       {Key: "drive.target", Unit: "°C", Digits: 3, Start: "50 °C", Low: coldest, High: hottest},
+	DriveCoolTo:       {Key: "drive.cool-to", Unit: "°C", Digits: 3, Start: "25 °C", Low: coldest, High: hottest},
+	DrivePower:        {Key: "drive.power", Unit: "W", Digits: 3, Low: 1e-6, High: 1e4},
+	DriveOn:           {Key: "drive.on", Unit: "s", Digits: 3, Low: 1e-3, High: 1e5},
+	DriveOff:          {Key: "drive.off", Unit: "s", Digits: 3, Low: 1e-3, High: 1e5},
+	DriveAt:           {Key: "drive.at", Unit: "s", Digits: 3, Low: 0, High: 1e6},
+	DriveAltitude:     {Key: "drive.altitude", Unit: "m", Digits: 3, Start: "0 m", Low: -450, High: 9000, Bench: true},
+	DriveEmissivity:   {Key: "drive.emissivity", Unit: "%", Digits: 2, Start: "90 %", Low: 0, High: 1, Bench: true},
+	DriveSpecificHeat: {Key: "drive.specific-heat", Unit: "J/(kg·K)", Digits: 3, Low: 100, High: 5000},
+	DriveCurve:        {Key: "drive.curve", Digits: 1, Low: fewestRows, High: curveRows},
+
+	// Of the stroke.
+	StrokeLoad:      {Key: "stroke.load", Unit: "g", Digits: 3, Start: "50 g", Low: 0, High: 1000},
+	StrokeAgainst:   {Key: "stroke.against", Start: "weight", Words: []string{"weight", "spring", "muscle"}},
+	StrokeSpring:    {Key: "stroke.spring", Unit: "N/m", Digits: 3, Low: 1e-3, High: 1e6},
+	StrokeSlack:     {Key: "stroke.slack", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeBeside:    {Key: "stroke.beside", Digits: 1, Start: "1", Low: 1, High: 1000},
+	StrokeLever:     {Key: "stroke.lever", Digits: 4, Start: "1", Low: 0.01, High: 100},
+	StrokePulley:    {Key: "stroke.pulley", Unit: "mm", Digits: 4, Low: 1e-4, High: 10},
+	StrokeOwn:       {Key: "stroke.own", Unit: "%", Digits: 3, Low: -1, High: 0.95},
+	StrokeBase:      {Key: "stroke.base", Start: "loaded", Words: []string{"loaded", "coiled", "finished"}},
+	StrokeLight:     {Key: "stroke.light", Unit: "g", Digits: 3, Low: 0, High: 1000},
+	StrokeHeavy:     {Key: "stroke.heavy", Unit: "g", Digits: 3, Low: 0, High: 1000},
+	StrokeColdLight: {Key: "stroke.cold-light", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeColdHeavy: {Key: "stroke.cold-heavy", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeHotLight:  {Key: "stroke.hot-light", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeHotHeavy:  {Key: "stroke.hot-heavy", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeScaleCold: {Key: "stroke.scale-cold", Unit: "g", Digits: 4, Low: 0, High: 1000},
+	StrokeScaleHot:  {Key: "stroke.scale-hot", Unit: "g", Digits: 4, Low: 0, High: 1000},
+	StrokeTime:      {Key: "stroke.time", Unit: "s", Digits: 3, Low: 1e-3, High: 1e5},
+
 	TroubleBroke: {Key: "trouble.broke", Unit: "turns", Digits: 4, Low: 1, High: 1e7},
 }
 
 const (
 	freezing    = 273.15         // K: what is colder is no oven
+	coldest     = 243.15         // K: -30 °C, as cold as a room or a winter night
 	hottest     = 400 + 273.15   // K: no fibre listed stands more
+	mostRows    = 40             // of a pasted table
 	longestStep = 90 * 24 * 3600 // s
 )
 

@@ -12,6 +12,10 @@ const (
 	TwistGroup
 	ShapeGroup
 	LengthGroup
+	MeterGroup
+	LeadGroup
+	SupplyGroup
+	DutyGroup
 
 	NumGroups
 )
@@ -155,6 +159,45 @@ var Groups = [NumGroups]Group{
 			},
 		}},
 	},
+	MeterGroup: {
+		Facts: []Fact{{
+			Hub: WirePerLength,
+			Members: []Member{
+				{ID: WirePerLength},
+				{ID: WireReading, In: &perLengthOfReading, Out: &readingOfPerLength},
+			},
+		}},
+	},
+	LeadGroup: {
+		Facts: []Fact{{
+			Hub: WireArea,
+			Members: []Member{
+				{ID: WireArea},
+				{ID: WireGauge, In: &areaOfGauge, Out: &gaugeOfArea},
+				{ID: WireLeadDiameter, In: &areaOfLead, Out: &leadOfArea},
+			},
+		}},
+	},
+	SupplyGroup: {
+		Facts: []Fact{{
+			Hub: WireCurrent,
+			Members: []Member{
+				{ID: WireCurrent},
+				{ID: WireSupplyVoltage, In: &currentOfSupply, Out: &supplyOfCurrent},
+				{ID: WirePower, In: &currentOfPower, Out: &powerOfCurrent},
+			},
+		}},
+	},
+	DutyGroup: {
+		Facts: []Fact{{
+			Hub: WireDuty,
+			Members: []Member{
+				{ID: WireDuty},
+				{ID: WireOnTime, In: &dutyOfTime, Out: &timeOfDuty},
+				{ID: WireAverage, In: &dutyOfAverage, Out: &averageOfDuty},
+			},
+		}},
+	},
 }
 
 // toHub works the hub of a fact out from a member.
@@ -198,6 +241,8 @@ func toHub(p *Plan, id ID) {
 		coilOfSecond(p)
 	case ClampFinished:
 		p.Coiled = craft.OfReleased(p.Finished, grown(p), fraction(p.Retained))
+	default:
+		wireToHub(&p.Wire, id)
 	}
 }
 
@@ -237,6 +282,8 @@ func fromHub(p *Plan, id ID) {
 		second(p)
 	case ClampFinished:
 		p.Finished = craft.Released(p.Piece(), p.LastGap(), fraction(p.Retained))
+	default:
+		wireFromHub(&p.Wire, id)
 	}
 }
 
@@ -258,4 +305,7 @@ var groupOf = [NumFields]GroupID{
 	TwistBias: TwistGroup + 1, TwistPerTwisted: TwistGroup + 1, TwistPerPrecursor: TwistGroup + 1, TwistTurns: TwistGroup + 1, TwistFactor: TwistGroup + 1,
 	CoilMean: ShapeGroup + 1, CoilOutside: ShapeGroup + 1, CoilIndex: ShapeGroup + 1, CoilPitch: ShapeGroup + 1, CoilCount: ShapeGroup + 1, CoilPerLength: ShapeGroup + 1, CutRatio: ShapeGroup + 1,
 	CutPrecursor: LengthGroup + 1, ClampCoiled: LengthGroup + 1, ClampFirst: LengthGroup + 1, ClampSecond: LengthGroup + 1, ClampFinished: LengthGroup + 1,
+	WirePerLength: MeterGroup + 1, WireReading: MeterGroup + 1, WireArea: LeadGroup + 1, WireGauge: LeadGroup + 1, WireLeadDiameter: LeadGroup + 1,
+	WireSupplyVoltage: SupplyGroup + 1, WireCurrent: SupplyGroup + 1, WirePower: SupplyGroup + 1,
+	WireDuty: DutyGroup + 1, WireOnTime: DutyGroup + 1, WireAverage: DutyGroup + 1,
 }

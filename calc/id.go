@@ -129,6 +129,74 @@ const (
 	ClockDay
 	ClockTime
 
+	// Of the wire.
+	WireRoute
+	WirePerLength
+	WireReading
+	WireReadingLeads
+	WireReadingLength
+	WireTest
+	WireStrands
+	WireWrapDiameter
+	WireWrapPitch
+	WireInRow
+	WireRows
+	WireSupply
+	WireMost
+	WireLeast
+	WireSupplyVoltage
+	WireCurrent
+	WirePower
+	WireDuty
+	WireOnTime
+	WireAverage
+	WirePeriod
+	WireArea
+	WireGauge
+	WireLeadDiameter
+	WireLeadLength
+	WireLeadRating
+	WireCharge
+	WireCell
+	WireCoefficient
+	WireBefore
+	WireAfter
+
+	// Of the drive.
+	DriveWay
+	DriveSpeed
+	DriveRoom
+	DriveTarget
+	DriveCoolTo
+	DrivePower
+	DriveOn
+	DriveOff
+	DriveAt
+	DriveAltitude
+	DriveEmissivity
+	DriveSpecificHeat
+	DriveCurve
+
+	// Of the stroke.
+	StrokeLoad
+	StrokeAgainst
+	StrokeSpring
+	StrokeSlack
+	StrokeBeside
+	StrokeLever
+	StrokePulley
+	StrokeOwn
+	StrokeBase
+	StrokeLight
+	StrokeHeavy
+	StrokeColdLight
+	StrokeColdHeavy
+	StrokeHotLight
+	StrokeHotHeavy
+	StrokeScaleCold
+	StrokeScaleHot
+	StrokeTime
+
 	TroubleBroke
 
 	NumFields
@@ -260,6 +328,91 @@ const (
 	HeatPerLoad
 	HeatLoads
 	HeatTotal
+
+	// Of the wire.
+	WireLength
+	WireOhms
+	WireLeastOhms
+	WireOfPrecursor
+	WireOfCoil
+	WireOfFinished
+	WireTotal
+	WireRowCurrent
+	WireSideCurrent
+	WireAverageCurrent
+	WireMusclePower
+	WireFullPower
+	WirePowerPerLength
+	WireLeadOhms
+	WireDrop
+	WireLeadHeat
+	WireFuse
+	WireDummy
+	WireCycles
+	WireHotOhms
+	WireDrift
+	WireTestPerLength
+	WireTestContact
+
+	// Of the drive.
+	DriveHottest
+	DriveCoolest
+	DriveStuck
+	DriveMargin
+	DriveMeltTime
+	DriveHeatLeast
+	DriveHeatMost
+	DriveCoolLeast
+	DriveCoolMost
+	DriveCycles
+	DriveHigh
+	DriveHighLeast
+	DriveLow
+	DriveAtMost
+	DriveAtLeast
+	DriveShown
+	DriveHoldLeast
+	DriveHoldMost
+	DriveDutyMost
+	DriveEnergy
+	DriveEfficiency
+	DriveBiot
+	DriveInner
+	DriveConstant
+	DriveCapacity
+	DriveTrialLoss
+
+	// Of the stroke.
+	StrokeStroke
+	StrokeLeast
+	StrokeMost
+	StrokeShare
+	StrokeShareLeast
+	StrokeShareMost
+	StrokeOfCoiled
+	StrokeOfFinished
+	StrokeColdLength
+	StrokeHotLength
+	StrokeBlocked
+	StrokeLoadTravel
+	StrokeTurn
+	StrokePull
+	StrokeBack
+	StrokeSlackAt
+	StrokeColdPull
+	StrokeHotPull
+	StrokeAlong
+	StrokeAcross
+	StrokeFree
+	StrokeHotFree
+	StrokeColdRate
+	StrokeHotRate
+	StrokeScalePull
+	StrokeWork
+	StrokeSpecificWork
+	StrokePower
+
+	// Of what goes wrong.
 	TroubleLess
 	TroubleLessAdd
 	TroubleMore

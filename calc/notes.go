@@ -63,6 +63,8 @@ const (
 	isFitted // a line through the oven's readings
 	isBeyond // what was read of the oven
 
+	isOutside // of the bound of losses that times is, one of craft.Outside
+
 	not relation = 1 << 6 // it must not be so; of what is unknown it isn't
 	or  relation = 1 << 7 // it, or else the next test
 )
@@ -141,6 +143,48 @@ var Notes = [...]Note{
 	{"frame-short", HeatPerLoad, Stop, []test{{HeatFrameLength, less, ClampLast, 1}}},
 	{"frame-large", HeatPerLoad, Stop, []test{{HeatFrames, equal, None, 0}}},
 	{"loads-many", HeatLoads, Stop, []test{{HeatLoads, more, None, 12}}}, // timetable.MaxLoads
+	{"wire-leads", WireReading, Stop, []test{{WireReading, atMost, WireReadingLeads, 1}}},
+	{"wire-volts", WireSupplyVoltage, Care, []test{{WireSupplyVoltage, more, None, craft.VoltageCare}}},
+	{"wire-most", WireSupplyVoltage, Stop, []test{{WireCurrent, more, WireMost, 1}}},
+	{"wire-average", WireAverage, Stop, []test{{WireAverage, or | more, WirePower, 1 + 1e-9}, {WireOnTime, more, WirePeriod, 1 + 1e-9}}},
+	{"wire-least", WireLeast, Care, []test{{WireAverageCurrent, less, WireLeast, 1}}},
+	{"wire-thin", WireFuse, Stop, []test{{WireCurrent, more, WireLeadRating, 1}}},
+	{"wire-fuse", WireFuse, Stop, []test{{WireFuse, more, WireLeadRating, 1}, {WireCurrent, not | more, WireLeadRating, 1}}},
+	{"wire-fuse-never", WireFuse, Care, []test{{WireMost, less, WireFuse, craft.FuseBlows}}},
+	{"wire-drift-up", WireDrift, Care, []test{{WireDrift, more, None, craft.DriftCare}}},
+	{"wire-drift-down", WireDrift, Care, []test{{WireDrift, less, None, -craft.DriftCare}}},
+
+	// Of the drive.
+	{"water-boils", DriveWay, Stop, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveRoom, or | atLeast, None, boiling}, {DriveTarget, atLeast, None, boiling}}},
+	{"water-live", DriveWay, Care, []test{{DriveWay, equal, None, float64(WayWater)}, {DrivePower, isKnown, None, 0}}},
+	{"air-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideAir)}}},
+	{"still-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideStill)}}},
+	{"hanging-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideHanging)}}},
+	{"fan-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideFan)}}},
+	{"lumped-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideLumped)}}},
+	{"drive-goal", DriveTarget, Stop, []test{{DriveCoolTo, atLeast, DriveTarget, 1}}},
+	{"drive-cold", DriveTarget, Care, []test{{DriveCoolTo, atMost, DriveRoom, 1}}},
+	{"drive-melts", DriveStuck, Stop, []test{{DriveStuck, atLeast, HeatMelt, 1}}},
+	{"drive-near", DriveStuck, Care, []test{{DriveMargin, more, None, 0}, {DriveMargin, less, None, craft.KeepUnderMelting}}},
+	{"drive-set", DriveStuck, Care, []test{{DriveStuck, more, HeatSet, 1}, {DriveStuck, not | atLeast, HeatMelt, 1}}},
+	{"drive-never", DriveHeatMost, Stop, []test{{DriveHeatLeast, atLeast, None, float64(Never)}}},
+	{"drive-perhaps", DriveHeatMost, Care, []test{{DriveHeatMost, atLeast, None, float64(Never)}, {DriveHeatLeast, less, None, float64(Never)}}},
+	{"touch-minute", DriveHigh, Care, []test{{DriveHigh, more, None, 60 + 273.15}, {DriveHigh, less, None, 85 + 273.15}}},
+	{"touch-second", DriveHigh, Care, []test{{DriveHigh, atLeast, None, 85 + 273.15}}},
+	{"at-beyond", DriveAt, Fine, []test{{DriveAt, more, DriveShown, 1}}},
+	{"curve-used", DriveCurve, Fine, []test{{DriveTrialLoss, isKnown, None, 0}}},
+	{"curve-straight", DriveCurve, Care, []test{{DriveCurve, isKnown, None, 0}, {DriveConstant, not | isKnown, None, 0}}},
+	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
+	{"stroke-warm", StrokeStroke, Care, []test{{DriveTarget, or | more, None, craft.HottestWarm}, {DriveRoom, more, None, craft.HottestWarm}, {FibrePolymer, atMost, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}}},
+	{"stroke-own", StrokeStroke, Fine, []test{{StrokeOwn, isKnown, None, 0}, {StrokeStroke, isKnown, None, 0}}},
+	{"stroke-opposite", StrokeStroke, Care, []test{{CoilRodHand, equal, None, float64(RodOpposite)}, {StrokeStroke, isKnown, None, 0}, {StrokeOwn, not | isKnown, None, 0}}},
+	{"stroke-touch", StrokeStroke, Care, []test{{StrokeHotLength, atMost, CoilSolid, 1}}},
+	{"stroke-straight", StrokeStroke, Stop, []test{{StrokeColdLength, or | atLeast, TwistStraight, 1}, {StrokeHotLength, atLeast, TwistStraight, 1}}},
+	{"stroke-over", StrokeStroke, Care, []test{{StrokeShareMost, more, None, craft.LargestStroke}}},
+	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}, {StrokeOwn, not | isKnown, None, 0}, {DriveTarget, atLeast, DriveRoom, 1}}},
+	{"stroke-cooler", StrokeStroke, Care, []test{{DriveTarget, less, DriveRoom, 1}}},
+	{"stroke-masses", StrokeColdRate, Care, []test{{StrokeHeavy, or | atMost, StrokeLight, 1}, {StrokeColdHeavy, or | atMost, StrokeColdLight, 1}, {StrokeHotHeavy, atMost, StrokeHotLight, 1}}},
+	{"stroke-scale", StrokeScalePull, Care, []test{{StrokeScalePull, less, None, 0}}},
 	{"less-hook", TroubleLessAdd, Care, []test{{TroubleLessAdd, less, None, 0}}},
 	{"broke-early", TroubleBrokeShare, Care, []test{{TroubleBroke, less, TwistOnsetLeast, 1}}},
 	{"broke-late", TroubleBrokeShare, Care, []test{{TroubleBroke, atLeast, TwistOnsetLeast, 1}}},
@@ -234,6 +278,8 @@ func (t *test) holds(s *State) bool {
 		so = x < float64(usual.Low) || x > float64(usual.High)
 	case isFitted:
 		so = known(r.oven.Slope)
+	case isOutside:
+		so = known(r.Biot) && r.warmth.outside&craft.Outside(t.times) != 0
 	case isBeyond:
 		so = known(x) && !r.oven.Within(x)
 	}

@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"twistbench/calc/craft"
 )
 
 // For each note a plan that calls for it and one, as near as may be, that does not.
@@ -89,7 +91,54 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"dial-beyond":  {"heat.dial-1=100&heat.probe-1=110&heat.dial-2=150&heat.probe-2=165", "heat.dial-1=100&heat.probe-1=110&heat.dial-3=200&heat.probe-3=215"},
 	"frame-large":  {"heat.frame-length=311 mm", "heat.frame-length=310 mm"},       // in 350 mm with 20 at both ends
 	"loads-many":   {"cut.pieces=97&cut.spare=0 %", "cut.pieces=96&cut.spare=0 %"}, // 8 in a load
+	// a yarn of 408 mm at 50 Ω/m is 20.4 Ω; two leads of 1 m and 0.5 mm² are 0.069 Ω, and stand 3 A
+	"wire-leads":      {"wire.reading=0.3&wire.reading-length=1 m", "wire.reading=0.31&wire.reading-length=1 m"},
+	"wire-volts":      {"wire.supply-voltage=31", "wire.supply-voltage=30"},
+	"wire-most":       {wired + "&wire.supply-voltage=12&wire.most=0.58", wired + "&wire.supply-voltage=12&wire.most=0.59"},                                         // 12 over 20.469 is 0.586 A
+	"wire-average":    {wired + "&wire.supply-voltage=5&wire.average=1.3", wired + "&wire.supply-voltage=5&wire.average=1.2"},                                       // 1.22 W
+	"wire-least":      {wired + "&wire.supply=power-bank&wire.supply-voltage=5&wire.duty=40", wired + "&wire.supply=power-bank&wire.supply-voltage=5&wire.duty=42"}, // 0.244 A, and 0.1 A at least
+	"wire-thin":       {wired + "&wire.current=3.1", wired + "&wire.current=2.9"},
+	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"},                                               // 3.15 A and 2.5 A
+	"wire-fuse-never": {wired + "&wire.supply=usb-2&wire.supply-voltage=5", wired + "&wire.supply=usb-3&wire.supply-voltage=5"}, // 0.25 A, so 0.315 A, 2.1 times that is 0.66 A
+	"wire-drift-up":   {"wire.before=20&wire.after=22.1", "wire.before=20&wire.after=21.9"},
+	"wire-drift-down": {"wire.before=20&wire.after=17.9", "wire.before=20&wire.after=18.1"},
+
+	// strains of nylon from 0 to 180 °C; the finished coil is 115.3 mm long, 84.8 when its turns touch and 354 when it is drawn straight
+	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.base=coiled&stroke.load=0"},
+	"stroke-warm":     {"drive.target=181 °C", "drive.target=180 °C"},
+	"stroke-own":      {"stroke.own=5 %", ""},
+	"stroke-opposite": {"coil.rod-hand=opposite", "coil.rod-hand=opposite&stroke.own=-5 %"},
+	"stroke-touch":    {"stroke.own=32 %&stroke.load=0&stroke.base=finished", "stroke.own=26 %&stroke.load=0&stroke.base=finished"}, // 78.4 and 85.4 mm
+	"stroke-straight": {"stroke.load=3 kg", "stroke.load=1 kg"},
+	"stroke-over":     {"stroke.own=53 %", "stroke.own=52 %"},
+	"stroke-least":    {"stroke.load=100 g", "stroke.load=100 g&stroke.own=-1 %"},
+	"stroke-cooler":   {"drive.target=19 °C", "drive.target=20 °C&stroke.load=0"},
+	"stroke-masses":   {"stroke.light=80&stroke.heavy=20", "stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},
+	"stroke-scale":    {"stroke.scale-cold=900 g&stroke.scale-hot=901 g", "stroke.scale-cold=901 g&stroke.scale-hot=900 g"},
+	// Of the drive. The start plan's coil, hanging, comes to 103 °C at most with 1 W; nylon 6,6 was set at 180 °C and melts from 255 °C
+	"water-boils":    {"drive.way=water&drive.target=100 °C", "drive.way=water&drive.target=99 °C"},
+	"water-live":     {"drive.way=water&drive.power=1 W", "drive.way=water"},
+	"air-range":      {"drive.target=400 °C&drive.room=300 °C", "drive.target=300 °C"},                                                      // a film over 600 K
+	"still-range":    {"fibre.diameter=20 µm&coil.index=1.3&drive.way=still&drive.target=20.2 °C&drive.cool-to=20.1 °C", "drive.way=still"}, // Rayleigh 1e-5 is 20 µm and 12 K
+	"hanging-range":  {"fibre.diameter=40 µm&coil.index=1.3&drive.target=22 °C&drive.cool-to=21 °C", ""},
+	"fan-range":      {"fibre.diameter=10 µm&coil.index=1.3&drive.way=fan&drive.speed=0.1 m/s", "drive.way=fan&drive.speed=0.1 m/s"},
+	"lumped-range":   {"drive.way=water", ""}, // 1500 × 1.5 × 0.56 mm over 4 × 0.25 is 1.3
+	"drive-goal":     {"drive.cool-to=50 °C", "drive.cool-to=49 °C"},
+	"drive-cold":     {"drive.cool-to=20 °C", "drive.cool-to=21 °C"},
+	"drive-melts":    {"drive.power=6 W", "drive.power=1 W"},
+	"drive-near":     {"drive.power=4 W", "drive.power=1 W"},
+	"drive-set":      {"drive.power=3 W", "drive.power=1 W"},
+	"drive-never":    {"drive.power=0.2 W", "drive.power=0.5 W"},
+	"drive-perhaps":  {"drive.power=0.5 W", "drive.power=1 W"}, // 0.3 to 0.95 W keep it at 50 °C
+	"touch-minute":   {"drive.target=62 °C&drive.way=water&drive.on=60 s", "drive.target=60 °C&drive.way=water&drive.on=60 s"},
+	"touch-second":   {"drive.target=86 °C&drive.way=water&drive.on=60 s", "drive.target=84 °C&drive.way=water&drive.on=60 s"},
+	"at-beyond":      {"drive.at=10 min", "drive.at=1 min"},
+	"curve-used":     {"drive.curve=0 80\n5 56\n10 42\n20 28", ""},
+	"curve-straight": {"drive.curve=0 40\n5 50\n10 60\n20 80", "drive.curve=0 80\n5 56\n10 42\n20 28"},
 }
+
+// wired is a plan with a yarn of 50 Ω/m twisted in.
+const wired = "wire.route=twisted&wire.per-length=50"
 
 func TestNotes(t *testing.T) {
 	assert.Len(t, notePlans, len(Notes))
@@ -102,6 +151,19 @@ func TestNotes(t *testing.T) {
 			assert.False(t, n.When(work(t, p.quiet)), "calls: %s", p.quiet)
 			assert.NotEqual(t, None, n.At)
 		})
+	}
+}
+
+// There is a note for each bound that the losses may leave.
+func TestOutsideNotes(t *testing.T) {
+	for bit, key := range craft.OutsideKeys {
+		found := false
+		for i := range Notes {
+			if n := &Notes[i]; n.Key == key {
+				found = n.tests[0].is == isOutside && n.tests[0].times == float64(craft.Outside(1)<<bit)
+			}
+		}
+		assert.True(t, found, key)
 	}
 }
 

@@ -88,7 +88,10 @@ type Plan struct {
 	Zero                    quantity.Length
 	HolePitch, HoleOffset   quantity.Length
 
-	Heat Heating
+	Heat   Heating
+	Wire   Wiring
+	Drive  Driving
+	Stroke Stroking
 
 	ClockMode quantity.Word // what Day and Time are of
 	Day       quantity.Day

@@ -24,6 +24,8 @@ const (
 	NotADay     Reason = "day"
 	NotATime    Reason = "clock"
 	SaidAlready Reason = "already"
+	TooFewRows  Reason = "rows"
+	TooFewTimes Reason = "times"
 )
 
 // Problem is a text that was not taken, and why. The zero Problem is none.
@@ -57,7 +59,9 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		switch text := s.Text[id]; {
 		case f.Words != nil:
 			readWord(f, text, v, n)
-		case text == "":
+		case id == WireTest:
+			p.Wire.readTest(text, n)
+		case text == "" || id == DriveCurve: // see readCurve
 		case isList(KindOf(id)):
 			readList(f, text, &p.Owned, n)
 		default:
@@ -81,10 +85,25 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 	if s.Text[YarnDensity] == "" {
 		p.Yarn.Density = craft.Polymers[p.Yarn.Polymer].Density
 	}
+	empty := &p.Drive.empty
+	for id, e := range [...]*bool{&empty.power, &empty.on, &empty.off} {
+		*e = s.Text[DrivePower+ID(id)] == ""
+	}
+	empty.heat = s.Text[DriveSpecificHeat] == ""
 	// An empty melting point takes the book's.
 	if s.Text[HeatMelt] == "" {
 		p.Heat.Melt = craft.Heatings[firstToMelt(p)].Melt.Low
 	}
+	w := &p.Wire
+	if n := int(w.Supply) - 1; n >= 0 && n < len(craft.Supplies) {
+		if s.Text[WireMost] == "" {
+			w.Most = craft.Supplies[n].Most
+		}
+		if s.Text[WireLeast] == "" {
+			w.Least = craft.Supplies[n].Least
+		}
+	}
+	w.bookRating = s.Text[WireLeadRating] == ""
 }
 
 func readWord(f *Field, text string, v quantity.Ref, n *Notice) {

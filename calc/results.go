@@ -73,6 +73,10 @@ func rest(p *Plan, r *Results) {
 	twistRest(p, r)
 	coilRest(p, r)
 	heat(p, r)
+	wire(p, r)
+	drive(p, r)
+	stroke(p, r)
+	r.Efficiency = craft.Efficiency(r.Work, r.CycleEnergy)
 	r.BrokeShare = craft.TurnsShare(p.Broke, r.Onset[0])
 }
 

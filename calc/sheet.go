@@ -38,7 +38,7 @@ func (s Sheet) Cleared() Sheet {
 
 // Anew returns the sheet for another muscle from the same numbers: without what was measured on the last one.
 func (s Sheet) Anew() Sheet {
-	s.Text[ClampMeasured], s.Text[ClampRelaxed] = "", ""
+	s.Text[ClampMeasured], s.Text[ClampRelaxed], s.Text[DriveCurve] = "", "", ""
 	return s
 }
 

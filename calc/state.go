@@ -1,6 +1,9 @@
 package calc
 
-import "twistbench/calc/quantity"
+import (
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+)
 
 // State is everything that follows from a sheet. It is large and meant to be kept and worked again: Work allocates next to nothing.
 type State struct {
@@ -30,12 +33,16 @@ type solved struct {
 func (st *State) Work(s *Sheet) {
 	st.sheet = *s
 	Read(s, &st.Plan, &st.Notices)
+	st.readCurve()
 	st.asRead = st.Plan
 	Solve(&st.Plan)
 	st.choose()
 	results(&st.Plan, &st.Out)
 	rest(&st.Plan, &st.Out)
 	st.doubts()
+	if by := st.Plan.Wire.lineDoubt; known(by) {
+		st.Doubt[WireTestPerLength], st.Mostly[WireTestPerLength] = by, WireTest
+	}
 }
 
 // Text returns what was typed into a field; empty for what was worked out.
@@ -108,10 +115,10 @@ func (st *State) Worked(id ID) bool {
 	return HasBook(id) && st.sheet.Text[id] == ""
 }
 
-// HasBook reports whether an empty field takes a book value of its polymer.
+// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads; or is worked out.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating, DrivePower, DriveOn, DriveOff, DriveSpecificHeat:
 		return true
 	}
 	return false
@@ -137,6 +144,14 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookModuli)
 	case id == HeatMelt:
 		add(&bookMelts[firstToMelt(&st.Plan)])
+	case id == WireLeadRating:
+		add(&bookRating)
+	case id == WireMost || id == WireLeast:
+		add(either(st.Plan.Wire.Supply < SupplyBank, &bookSupply, &bookBank))
+	case id >= DrivePower && id <= DriveOff:
+		add(&emptied[id-DrivePower])
+	case id == DriveSpecificHeat:
+		add(&bookHeats[st.Plan.Fibre.Polymer])
 	case HasBook(id):
 		add(&bookDensities[strandOf(&st.Plan, id).Polymer])
 	default:
@@ -161,6 +176,12 @@ func (st *State) Needs(id ID) ID {
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
+		}
+		if (id == WireLength || id == WireOhms || id == WireCurrent || id == DrivePower) && st.Plan.Wire.Route == RouteNone {
+			return WireRoute
+		}
+		if (id == StrokeAlong || id == StrokeAcross || id == StrokeColdRate) && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
+			return FibrePolymer
 		}
 		if !st.Worked(id) {
 			return id

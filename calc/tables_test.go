@@ -200,7 +200,7 @@ func leaves(typ reflect.Type) (n int) {
 }
 
 func TestEveryQuantityHasARow(t *testing.T) {
-	const workedOut = 6 // LoadArea, SolidArea, Before, Thickness, Contraction and Titre: answers that are kept in the Plan
+	const workedOut = 8 // LoadArea, SolidArea, Before, Thickness, Contraction, Titre, and of the wire Total and LeadOhms: answers that are kept in the Plan
 	assert.Equal(t, int(NumFields-None-1)+workedOut, leaves(reflect.TypeFor[Plan]()), "fields of Plan")
 	const sets = 2 // under-set and over-set are text
 	assert.Equal(t, int(NumAnswers)-sets-workedOut, leaves(reflect.TypeFor[Results]()), "fields of Results")

@@ -130,8 +130,15 @@ func choice(p *Plan, id ID) *Working {
 		return either(oven(&p.Heat).N == 0, &dialAsWanted, &dialOfLine)
 	case HeatMeanDial, HeatMeanProbe, HeatSlope: // where the line of the oven is from
 		return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
+	case WireLength:
+		return either(p.Wire.Route == RouteWrapped, &yarnWrapped, &yarnAlong)
 	case HeatTotal:
 		return either(one, &oneStaged, &twoStaged)
+	case StrokeFree, StrokeHotFree, StrokeColdRate, StrokeHotRate, StrokeBack, StrokeSlackAt, StrokeStroke, StrokeLeast, StrokeMost, StrokeShareLeast, StrokeShareMost,
+		StrokeBlocked, StrokeColdLength, StrokeHotLength, StrokeColdPull, StrokeHotPull:
+		return strokeChoice(p, id)
+	case DriveHottest, DriveCoolest, DriveStuck, DriveHoldLeast, DriveHoldMost:
+		return balance(p)
 	}
 	return nil
 }

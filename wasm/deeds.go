@@ -17,6 +17,7 @@ const (
 	doTrial
 	doSpeed
 	doCount
+	doLine
 	doTap
 	doNew
 	doDelete
@@ -46,6 +47,7 @@ var deeds = [...]string{
 	doTrial:    "trial",
 	doSpeed:    "speed",
 	doCount:    "count",
+	doLine:     "line",
 	doTap:      "tap",
 	doNew:      "new",
 	doDelete:   "delete",
@@ -85,6 +87,8 @@ func (a *app) tap(h *happening) {
 		a.takeOver(calc.TwistSpeed, calc.TwistTimedSpeed, calc.TwistTimedSpeed)
 	case doCount:
 		a.takeOver(calc.TwistTurns, calc.TwistOnset, calc.TwistCounted)
+	case doLine:
+		a.takeOver(calc.WirePerLength, calc.WireTestPerLength, calc.WireTestPerLength)
 	case doTap:
 		a.tapped()
 	case doNew:

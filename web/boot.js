@@ -10,7 +10,7 @@
 (() => {
   const PART = "\x1f", RECORD = "\x1e", OPTION = "\x1d", NAME = "\x1c";
   const places = new Map(); // slot id -> elements
-  const boxes = document.querySelectorAll("main input, main select:not(.unit)");
+  const boxes = document.querySelectorAll("main input:not([type=range]), main textarea, main select:not(.unit)");
   const wasm = document.currentScript.dataset.wasm;
   let typing; // the control whose input is being answered
   addEventListener("input", (event) => { typing = event.target; }, true); // also before the core is up
@@ -111,6 +111,13 @@
   // A jump stops under the strip, which is as high as its words need.
   const strip = document.querySelector(".strip");
   new ResizeObserver(() => { document.documentElement.style.scrollPaddingTop = strip.offsetHeight + 8 + "px"; }).observe(strip);
+  // A slider types into its box.
+  addEventListener("input", ({ target }) => {
+    const box = document.getElementById(target.dataset.for);
+    if (!box) return;
+    box.value = +(+target.value).toPrecision(3);
+    box.dispatchEvent(new Event("input", { bubbles: true }));
+  }, true);
 
   // What is out of sight takes its height only on the way there, so that a jump down the page misses: it is made once more when all is there.
   addEventListener("click", (event) => {

@@ -60,4 +60,4 @@ func PressureAt(h quantity.Length) float64 {
 // power returns x to the power y for an x that is not negative.
 //
 //go:noinline
-func power(x, y float64) float64 { return math.Exp(y * math.Log(x)) }
+func power(x, y float64) float64 { return quantity.Exp(y * quantity.Log(x)) }

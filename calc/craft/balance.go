@@ -36,6 +36,8 @@ const mostCurvature = 170
 // Body is a muscle that is warm all through, and where it is. Losses are for Area in all, so that Diameter is only the size that the air
 // flows about.
 type Body struct {
+	_ [0]func() // bodies are not compared
+
 	Way         Way
 	Air, Walls  quantity.Temperature // K; walls are what it radiates to
 	Pressure    float64              // of the air, Pa
@@ -62,17 +64,25 @@ func InRoom(w Way, t quantity.Temperature, h quantity.Length) Body {
 // one. Turns that stand apart lie across the flow also in a hanging coil, and radiate with all of their surface. A wide open coil has more
 // surface as a cylinder than its fibre has: the hot end is always the one that loses less.
 func Ends(b Body, od, l, t, f quantity.Length, unsure quantity.Fraction) (hot, cool Body) {
-	hot, cool = b, b
+	two := [2]Body{b}
+	EndsOf(&two, od, l, t, f, unsure)
+	return two[0], two[1]
+}
+
+// EndsOf makes the first of two bodies, which has no size yet, the hot end and the other one the cool end: see Ends.
+func EndsOf(b *[2]Body, od, l, t, f quantity.Length, unsure quantity.Fraction) {
+	b[1] = b[0]
+	hot, cool := &b[0], &b[1]
 	hot.Diameter, hot.Height, hot.Area = od, l, quantity.Area(math.Pi*od*l)
 	cool.Diameter, cool.Height, cool.Area = t, l, quantity.Area(math.Pi*t*f)
 	if cool.Way == Hanging {
 		cool.Way = Still
 	}
-	if probe := b.Air + 50; hot.Loss(probe) > cool.Loss(probe) {
-		hot, cool = cool, hot
+	if probe := hot.Air + 50; hot.Loss(probe) > cool.Loss(probe) {
+		b[0], b[1] = b[1], b[0]
 	}
-	hot.Share, cool.Share = b.Share*(1-unsure), b.Share*(1+unsure)
-	return hot, cool
+	hot.Share *= 1 - unsure
+	cool.Share *= 1 + unsure
 }
 
 // InWater returns a body, without size yet, in stirred water at t (K).
@@ -185,9 +195,15 @@ func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 
 // Bounds returns which bounds a body at t (K) leaves, with fibre of thickness d (m) and conductivity k (W/(m·K)).
 func (b *Body) Bounds(t quantity.Temperature, d quantity.Length, k float64) Outside {
-	h, out := b.Film(t)
-	if Biot(float64(b.Share)*h+Radiation(b.Emissivity, t, b.Walls), d, k) > MostBiot {
+	_, out := b.Film(t)
+	if b.Biot(t, d, k) > MostBiot {
 		out |= OutsideLumped
 	}
 	return out
+}
+
+// Biot returns the Biot number of a body at t (K), with fibre of thickness d (m) and conductivity k (W/(m·K)).
+func (b *Body) Biot(t quantity.Temperature, d quantity.Length, k float64) quantity.Number {
+	h, _ := b.Film(t)
+	return Biot(float64(b.Share)*h+Radiation(b.Emissivity, t, b.Walls), d, k)
 }

@@ -226,7 +226,7 @@ func TestBalanceUnknown(t *testing.T) {
 		b.Heat.At20 = 1
 		assert.True(t, math.IsNaN(float64(b.After(400, 1, 5))))
 		assert.True(t, math.IsNaN(float64(b.TimeTo(400, 410, 1))))
-		low, high := b.Cycle(1, 2, 1)
+		low, high := b.Cycle(&b, 1, 2, 1)
 		assert.True(t, math.IsNaN(float64(low)) && math.IsNaN(float64(high)))
 	}
 }

@@ -38,7 +38,7 @@ func NusseltLying(rayleigh, prandtl float64) float64 {
 func NusseltUpright(grashof, prandtl, slender float64) float64 {
 	plate := 0.825 + 0.387*power(grashof*prandtl, 1.0/6)/power(1+power(0.492/prandtl, 9.0/16), 8.0/27)
 	b := 0.0571322 + 0.20305*power(prandtl, -0.43)
-	c := 0.9165 - 0.0043*math.Sqrt(prandtl) + 0.01333*math.Log(prandtl) + 4.809e-4/prandtl
+	c := 0.9165 - 0.0043*math.Sqrt(prandtl) + 0.01333*quantity.Log(prandtl) + 4.809e-4/prandtl
 	return plate * plate * (1 + b*power(curvature(grashof, slender), c))
 }
 

@@ -194,9 +194,9 @@ func equation(t *testing.T, lit *ast.CompositeLit) {
 	constants := map[string]bool{}
 	switch c := parts["Const"].(type) {
 	case *ast.Ident:
-		require.Equal(t, "gravity", c.Name)
-		constants["g"] = true
-		eq.Const = gravity
+		eq.Const = map[string][]Constant{"gravity": gravity, "copper": copper}[c.Name]
+		require.Len(t, eq.Const, 1, c.Name)
+		constants[eq.Const[0].Symbol] = true
 	case *ast.CompositeLit:
 		constants[WaterEq.Const[0].Symbol] = true
 		eq.Const = WaterEq.Const

@@ -33,6 +33,13 @@ func LoadedLength(f quantity.Length, p quantity.Force, k quantity.Stiffness) qua
 
 var LoadedLengthEq = Equation{Symbol: "L", Expr: "f + F ÷ k", Holds: "straight-line", Source: &Geometry, Grade: Estimate}
 
+// UnloadedLength is the way back: the length (m) without a pull p (N) of what is l (m) long under it and k (N/m) stiff.
+func UnloadedLength(l quantity.Length, p quantity.Force, k quantity.Stiffness) quantity.Length {
+	return l - quantity.Length(float64(p)/float64(k))
+}
+
+var UnloadedLengthEq = Equation{Symbol: "f", Expr: "L − F ÷ k", Holds: "straight-line", Source: &Geometry, Grade: Estimate}
+
 // Opposing is what a muscle pulls on: a weight (N) that always hangs, and a spring (N/m), or another muscle, that goes slack when the muscle
 // is as long as Slack (m). A spring of no stiffness is none.
 type Opposing struct {
@@ -42,12 +49,21 @@ type Opposing struct {
 }
 
 // At returns the pull (N) of the load at a length l (m) of the muscle.
+//
+//go:noinline
 func (a Opposing) At(l quantity.Length) quantity.Force {
 	if a.Spring == 0 || l >= a.Slack {
 		return a.Weight
 	}
-	return a.Weight + HeldForce(a.Spring, a.Slack, l)
+	return LoadPull(a.Weight, a.Spring, a.Slack, l)
 }
+
+// LoadPull returns the pull (N) of a weight w (N) and a spring of s (N/m) when the muscle is l (m) long, e (m) being where the spring goes slack.
+func LoadPull(w quantity.Force, s quantity.Stiffness, e, l quantity.Length) quantity.Force {
+	return w + HeldForce(s, e, l)
+}
+
+var LoadPullEq = Equation{Symbol: "F", Expr: "w + s × (e − L)", Holds: "spring-taut", Source: &Geometry}
 
 // Settled returns the length (m) at which a muscle of stiffness k (N/m) that is f (m) long without pull comes to rest against a weight w (N)
 // and a spring of stiffness s (N/m) that is slack when the muscle is e (m) long.
@@ -59,6 +75,8 @@ var SettledEq = Equation{Symbol: "L", Expr: "(k × f + F + s × e) ÷ (k + s)", 
 
 // Rest returns the length (m) at which a muscle comes to rest against a load: where both pull alike, or its length without pull where the load
 // pulls nothing.
+//
+//go:noinline
 func (p Pull) Rest(a Opposing) quantity.Length {
 	if a.Spring != 0 {
 		if l := Settled(p.Rate, p.Free, a.Weight, a.Spring, a.Slack); !(l >= a.Slack) {
@@ -71,6 +89,8 @@ func (p Pull) Rest(a Opposing) quantity.Length {
 // Outcome is what a muscle does against a load: its length (m) and the pull (N) cold and hot; how much more it pulls hot when it is held at
 // its cold length; and what stops it before it would come to rest: "touch", its turns, "straight", its fibre drawn out, or "".
 type Outcome struct {
+	_ [0]func() // these are not compared
+
 	Cold, Hot         quantity.Length
 	ColdPull, HotPull quantity.Force
 	Blocked           quantity.Force
@@ -155,6 +175,20 @@ var SpecificPowerEq = Equation{Symbol: "p", Expr: "P ÷ m", Holds: "active-fibre
 func LeverPull(f quantity.Force, i quantity.Number) quantity.Force { return f * quantity.Force(i) }
 
 var LeverPullEq = Equation{Symbol: "p", Expr: "F × i", Holds: "no-friction", Source: &Geometry}
+
+// MusclePull returns the pull (N) on each of n muscles side by side that together hold a mass m (kg), which moves i times as far as they do.
+func MusclePull(m quantity.Mass, i quantity.Number, n quantity.Count) quantity.Force {
+	return LeverPull(HangingForce(m), i) / quantity.Force(n)
+}
+
+var MusclePullEq = Equation{Symbol: "p", Expr: "m × g × i ÷ n", Const: gravity, Holds: "shared-lever", Source: &Geometry}
+
+// SpringAtMuscle returns how stiff (N/m) a spring of k (N/m) is to each of n muscles side by side, when its end moves i times as far as they do.
+func SpringAtMuscle(k quantity.Stiffness, i quantity.Number, n quantity.Count) quantity.Stiffness {
+	return LeverRate(k, i) / quantity.Stiffness(n)
+}
+
+var SpringAtMuscleEq = Equation{Symbol: "s", Expr: "k × i² ÷ n", Holds: "shared-lever", Source: &Geometry}
 
 // LeverStroke returns how far (m) a load moves that goes i times as far as a muscle's stroke s (m).
 func LeverStroke(s quantity.Length, i quantity.Number) quantity.Length {

@@ -36,6 +36,10 @@ func TestForceRows(t *testing.T) {
 		{"work on a spring from 1 to 2 N over 10 mm", float64(SpringWork(1, 2, 0.01)), 0.015, 1e-12},
 		{"power", float64(WorkPower(0.015, 3)), 0.005, 1e-12},
 		{"specific power", float64(SpecificPower(0.005, 1e-4)), 50, 1e-12},
+		// by hand: 200 g five times as far are 9.80665 N, shared by two; a spring of 2 N/m there is 50, shared by two
+		{"two on a lever", float64(MusclePull(0.2, 5, 2)), 4.903325, 1e-12},
+		{"a spring there", float64(SpringAtMuscle(2, 5, 2)), 25, 1e-12},
+		{"without its load", float64(UnloadedLength(0.1275, 0.6, 80)), 0.12, 1e-12},
 		{"lever, five times as far", float64(LeverPull(1, 5)), 5, 1e-12},
 		{"its stroke", float64(LeverStroke(0.01, 5)), 0.05, 1e-12},
 		{"its spring", float64(LeverRate(2, 5)), 50, 1e-12},

@@ -34,6 +34,8 @@ var nylonWarming = Warming{
 const ColdestWarm, HottestWarm = 0 + ice, 180 + ice
 
 // warm reads a column of Warming at a temperature (K), straight between its rows; NaN beyond ColdestWarm and HottestWarm.
+//
+//go:noinline
 func warm(column *[9]float64, at quantity.Temperature) float64 {
 	if !(at >= ColdestWarm && at <= HottestWarm) {
 		return quantity.NaN
@@ -82,10 +84,17 @@ var FreeStrokeEq = Equation{Symbol: "s", Expr: "l × T × (f − e) ÷ N", Holds
 // Stroke returns how far (m) a muscle shortens from a cold to a hot length (both m).
 func Stroke(cold, hot quantity.Length) quantity.Length { return cold - hot }
 
-var StrokeEq = Equation{Symbol: "s", Expr: "c − h", Holds: "same-load", Source: &Geometry}
+var StrokeEq = Equation{Symbol: "s", Expr: "c − h", Holds: "same-load", Source: &Geometry, Grade: Estimate}
+
+// Contracted returns the hot length (m) of a muscle that shortens by s from l (both m).
+func Contracted(l, s quantity.Length) quantity.Length { return l - s }
+
+var ContractedEq = Equation{Symbol: "h", Expr: "L − s", Holds: "same-load", Source: &Geometry}
 
 // StrokeShare returns what share a stroke s is of a base (both m): the cold length under its load, which papers mostly mean, or the length as
 // it came off, or the finished length. The base is always said.
+//
+//go:noinline
 func StrokeShare(s, base quantity.Length) quantity.Fraction {
 	return quantity.Fraction(float64(s) / positive(float64(base)))
 }

@@ -45,19 +45,50 @@ func OhmsOf(v quantity.Voltage, i quantity.Current) quantity.Resistance {
 
 var OhmsOfEq = Equation{Symbol: "R", Expr: "V ÷ I", Holds: "at-the-muscle", Source: &Geometry}
 
-// AtMuscle returns what is left (V) at a muscle of r (Ω) of a supply of u (V) behind leads of q (Ω).
-func AtMuscle(u quantity.Voltage, r, q quantity.Resistance) quantity.Voltage {
-	return u * quantity.Voltage(positive(float64(r))/float64(r+q))
+// ThroughLeads returns the current (A) that a supply of u (V) drives through r (Ω) and its leads of q (Ω); SupplyOfCurrent is the way back.
+func ThroughLeads(u quantity.Voltage, r, q quantity.Resistance) quantity.Current {
+	return Current(u, r+q)
 }
 
-var AtMuscleEq = Equation{Symbol: "V", Expr: "U × R ÷ (R + q)", Holds: "ohms-as-they-are", Source: &Geometry}
-
-// AtSupply is the way back from AtMuscle.
-func AtSupply(v quantity.Voltage, r, q quantity.Resistance) quantity.Voltage {
-	return v * quantity.Voltage(float64(r+q)/positive(float64(r)))
+func SupplyOfCurrent(i quantity.Current, r, q quantity.Resistance) quantity.Voltage {
+	return VoltageOfCurrent(i, r+q)
 }
 
-var AtSupplyEq = Equation{Symbol: "U", Expr: "V × (R + q) ÷ R", Holds: "ohms-as-they-are", Source: &Geometry}
+// PowerOfCurrent returns the power (W) of i (A) in r (Ω); CurrentOfPower is the way back.
+func PowerOfCurrent(i quantity.Current, r quantity.Resistance) quantity.Power { return LeadHeat(i, r) }
+
+func CurrentOfPower(p quantity.Power, r quantity.Resistance) quantity.Current {
+	return quantity.Current(math.Sqrt(float64(p) / positive(float64(r))))
+}
+
+var (
+	ThroughLeadsEq    = Equation{Symbol: "I", Expr: "U ÷ (R + q)", Holds: "ohms-as-they-are", Source: &Geometry}
+	SupplyOfCurrentEq = Equation{Symbol: "U", Expr: "I × (R + q)", Holds: "ohms-as-they-are", Source: &Geometry}
+	PowerOfCurrentEq  = Equation{Symbol: "P", Expr: "I² × R", Holds: "ohms-as-they-are", Source: &Geometry}
+	CurrentOfPowerEq  = Equation{Symbol: "I", Expr: "√(P ÷ R)", Holds: "ohms-as-they-are", Source: &Geometry}
+)
+
+// RowCurrent returns the current (A) that u (V) drives through s times p muscles of r (Ω) all in one row, leads left out; SideCurrent the same of
+// all side by side.
+func RowCurrent(u quantity.Voltage, r quantity.Resistance, s, p quantity.Count) quantity.Current {
+	return Current(u, Wired(r, s*p, 1))
+}
+
+func SideCurrent(u quantity.Voltage, r quantity.Resistance, s, p quantity.Count) quantity.Current {
+	return Current(u, Wired(r, 1, s*p))
+}
+
+var (
+	RowCurrentEq  = Equation{Symbol: "I", Expr: "U ÷ (R × s × p)", Holds: "equal-ohms", Source: &Geometry}
+	SideCurrentEq = Equation{Symbol: "I", Expr: "U × s × p ÷ R", Holds: "equal-ohms", Source: &Geometry}
+)
+
+// LeadDrop returns what i (A) loses (V) in leads of q (Ω).
+func LeadDrop(i quantity.Current, q quantity.Resistance) quantity.Voltage {
+	return quantity.Voltage(float64(i) * float64(q))
+}
+
+var LeadDropEq = Equation{Symbol: "V", Expr: "I × q", Holds: "ohms-as-they-are", Source: &Geometry}
 
 // LeadHeat returns the heat (W) of i (A) in leads of q (Ω).
 func LeadHeat(i quantity.Current, q quantity.Resistance) quantity.Power {
@@ -68,10 +99,7 @@ var LeadHeatEq = Equation{Symbol: "H", Expr: "I² × q", Holds: "ohms-as-they-ar
 
 // Duty returns the share of the time that p (W) must be on for an average of a (W); NaN where even all of it is too little.
 func Duty(a, p quantity.Power) quantity.Share {
-	if !(a <= p) {
-		return quantity.Share(quantity.NaN)
-	}
-	return quantity.Share(a / p)
+	return atMostAll(float64(a / p))
 }
 
 var DutyEq = Equation{Symbol: "d", Expr: "a ÷ P", Holds: "even-period", Source: &Geometry}
@@ -99,6 +127,35 @@ var EffectiveCurrentEq = Equation{Symbol: "j", Expr: "I × √(d)", Holds: "even
 func OnTime(d quantity.Share, t quantity.Time) quantity.Time { return quantity.Time(d) * t }
 
 var OnTimeEq = Equation{Symbol: "s", Expr: "d × t", Holds: "even-period", Source: &Geometry}
+
+// DutyOfTime is the way back from OnTime; NaN where it would be on for longer than the period.
+func DutyOfTime(s, t quantity.Time) quantity.Share {
+	return atMostAll(float64(s / t))
+}
+
+var DutyOfTimeEq = Equation{Symbol: "d", Expr: "s ÷ t", Holds: "even-period", Source: &Geometry}
+
+// atMostAll returns a share that is not over the whole, but by what was rounded, and NaN for any other.
+func atMostAll(x float64) quantity.Share {
+	if !(x <= 1+1e-9) {
+		x = quantity.NaN
+	}
+	return quantity.Share(min(x, 1))
+}
+
+// MusclePower returns the part of p (W) in each muscle, of n in each of m rows.
+func MusclePower(p quantity.Power, n, m quantity.Count) quantity.Power {
+	return p / quantity.Power(n*m)
+}
+
+var MusclePowerEq = Equation{Symbol: "m", Expr: "P ÷ (s × p)", Holds: "equal-ohms", Source: &Geometry}
+
+// PowerPer returns the power per length (W/m) of p (W) over a length l (m).
+func PowerPer(p quantity.Power, l quantity.Length) quantity.PowerPerLength {
+	return quantity.PowerPerLength(float64(p) / positive(float64(l)))
+}
+
+var PowerPerEq = Equation{Symbol: "k", Expr: "P ÷ l", Holds: "that-length", Source: &Geometry}
 
 // A SupplyLimit is what a supply gives (V), at most (A), and the least it must be asked for (A) lest it switches itself off.
 type SupplyLimit struct {
@@ -137,26 +194,12 @@ func DummyOhms(v quantity.Voltage, m, i quantity.Current) quantity.Resistance {
 
 var DummyOhmsEq = Equation{Symbol: "R", Expr: "V ÷ (m − i)", Holds: "steady-draw", Source: &Geometry}
 
-// BatteryEnergy returns what a battery of charge q (C) holds (J) at its nominal voltage v (V): that of its cells, not of its outlet.
-func BatteryEnergy(q quantity.Charge, v quantity.Voltage) quantity.Energy {
-	return quantity.Energy(float64(q) * float64(v))
+// ChargeCycles returns how many times a battery of charge q (C) and cells of v (V) heats with p (W) for t (s), if all of it arrives.
+func ChargeCycles(q quantity.Charge, v quantity.Voltage, p quantity.Power, t quantity.Time) quantity.Number {
+	return quantity.Number(float64(q) * float64(v) / positive(float64(p)*float64(t)))
 }
 
-var BatteryEnergyEq = Equation{Symbol: "E", Expr: "Q × V", Holds: "cell-voltage", Source: &Geometry}
-
-// BatteryCycles returns how many times a battery of e (J), of which a share h arrives, heats with p (W) for t (s).
-func BatteryCycles(e quantity.Energy, h quantity.Share, p quantity.Power, t quantity.Time) quantity.Number {
-	return quantity.Number(float64(e) * float64(h) / positive(float64(p)*float64(t)))
-}
-
-var BatteryCyclesEq = Equation{Symbol: "c", Expr: "E × h ÷ (P × t)", Holds: "fresh-battery", Source: &Geometry}
-
-// BatteryTime returns how long (s) a battery of e (J), of which a share h arrives, gives an average of p (W).
-func BatteryTime(e quantity.Energy, h quantity.Share, p quantity.Power) quantity.Time {
-	return quantity.Time(float64(e) * float64(h) / positive(float64(p)))
-}
-
-var BatteryTimeEq = Equation{Symbol: "t", Expr: "E × h ÷ a", Holds: "fresh-battery", Source: &Geometry}
+var ChargeCyclesEq = Equation{Symbol: "c", Expr: "Q × V ÷ (P × t)", Holds: "fresh-battery", Source: &Geometry}
 
 // fuses are the rated currents (A) of small fuses: ten to the decade, rounded.
 var fuses = [...]quantity.Current{0.032, 0.04, 0.05, 0.063, 0.08, 0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8,

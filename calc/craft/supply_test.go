@@ -20,18 +20,24 @@ func TestSupplyRows(t *testing.T) {
 		{"volts of it", float64(VoltageOfPower(1.25, 20)), 5},
 		{"volts of the current", float64(VoltageOfCurrent(0.25, 20)), 5},
 		{"ohms of both", float64(OhmsOf(5, 0.25)), 20},
-		{"behind 5 Ω of leads", float64(AtMuscle(5, 20, 5)), 4},
-		{"and back", float64(AtSupply(4, 20, 5)), 5},
+		{"behind 5 Ω of leads", float64(ThroughLeads(5, 20, 5)), 0.2},
+		{"and back", float64(SupplyOfCurrent(0.2, 20, 5)), 5},
+		{"watts of it", float64(PowerOfCurrent(0.2, 20)), 0.8},
+		{"and back", float64(CurrentOfPower(0.8, 20)), 0.2},
+		{"six in a row", float64(RowCurrent(6, 20, 3, 2)), 0.05},
+		{"six side by side", float64(SideCurrent(6, 20, 3, 2)), 1.8},
 		{"heat in the leads", float64(LeadHeat(0.2, 5)), 0.2},
 		{"duty for 0.5 W", float64(Duty(0.5, 1.25)), 0.4},
 		{"all of it", float64(Duty(1.25, 1.25)), 1},
 		{"average current", float64(AverageCurrent(0.4, 0.25)), 0.1},
 		{"effective current", float64(EffectiveCurrent(0.25, 0.25)), 0.125},
 		{"on in 20 s", float64(OnTime(0.4, 20)), 8},
+		{"duty of 8 s in 20", float64(DutyOfTime(8, 20)), 0.4},
+		{"lost in 5 Ω of leads", float64(LeadDrop(0.2, 5)), 1},
+		{"of 6 W in six muscles", float64(MusclePower(6, 3, 2)), 1},
+		{"1 W on 10 cm, per cm", float64(PowerPer(1, 0.1)) / 100, 0.1},
 		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05)), 100},
-		{"2000 mAh at 3.7 V, in Wh", float64(BatteryEnergy(7200, 3.7)) / 3600, 7.4},
-		{"cycles of 10 Wh, 0.8 of it, 1.25 W for 8 s", float64(BatteryCycles(36000, 0.8, 1.25, 8)), 2880},
-		{"hours of the same at 0.5 W", float64(BatteryTime(36000, 0.8, 0.5)) / 3600, 16},
+		{"cycles of 2000 mAh at 3.7 V, 7.4 Wh, 1.25 W for 8 s", float64(ChargeCycles(7200, 3.7, 1.25, 8)), 2664},
 	} {
 		assert.InEpsilon(t, row.want, row.got, 1e-12, row.name)
 	}
@@ -39,10 +45,12 @@ func TestSupplyRows(t *testing.T) {
 	isNaN(t, Watts(5, -1), "negative ohms")
 	isNaN(t, VoltageOfPower(-1, 20), "negative watts")
 	isNaN(t, OhmsOf(5, 0), "no current")
-	isNaN(t, AtMuscle(5, 0, 0.1), "a short")
+	isNaN(t, ThroughLeads(5, 0, 0), "a short")
 	isNaN(t, Duty(2, 1.25), "more than there is")
+	isNaN(t, DutyOfTime(21, 20), "longer than the period")
+	isNaN(t, PowerPer(1, 0), "no length")
 	isNaN(t, DummyOhms(5, 0.1, 0.1), "enough already")
-	isNaN(t, BatteryCycles(36000, 0.8, 0, 8), "no power")
+	isNaN(t, ChargeCycles(36000, 3.7, 0, 8), "no power")
 }
 
 // Each of volts, amperes and watts says the other two, at any resistance.

@@ -56,7 +56,7 @@ func (r *run) step() bool {
 			r.next = h / 10
 			continue
 		}
-		grow := 0.9 * math.Cbrt(stepError/off)
+		grow := 0.9 * power(stepError/off, 1.0/3)
 		r.next = h * max(0.2, min(5, grow))
 		if off > stepError {
 			continue
@@ -81,7 +81,7 @@ func (r *run) step() bool {
 func (r *run) between(t float64) float64 {
 	h := r.at - r.was.at
 	if !(h > 0) {
-		return r.temp
+		return r.temp + 0*t
 	}
 	x := (t - r.was.at) / h
 	d := r.temp - r.was.temp
@@ -140,14 +140,15 @@ func (b *Body) TimeTo(from, to quantity.Temperature, watts quantity.Power) quant
 	return quantity.Time(math.Inf(1))
 }
 
-// Cycle returns the temperatures (K) between which a body comes to swing when it is heated with watts (W) for on and not for off (both s),
-// again and again: low when a heating begins, high when it ends. NaN where it doesn't settle.
+// Cycle returns the temperatures (K) between which a body comes to swing when it is heated with watts (W) for on and then, as it is while it
+// cools, not for off (both s), again and again: low when a heating begins, high when it ends. Both bodies are the same one, cool what is
+// around it while it cools: where surroundings alone warm it, that is what changes. NaN where it doesn't settle.
 //
 // It is a search for the low one: that from which one cycle leads back to it.
-func (b *Body) Cycle(on, off quantity.Time, watts quantity.Power) (low, high quantity.Temperature) {
+func (b *Body) Cycle(cool *Body, on, off quantity.Time, watts quantity.Power) (low, high quantity.Temperature) {
 	var c chord
-	c.low, c.high = float64(b.Steady(0)), min(hottest, float64(b.Steady(watts)))
-	c.least, c.most = b.gain(c.low, on, off, watts), b.gain(c.high, on, off, watts)
+	c.low, c.high = float64(cool.Steady(0)), min(hottest, float64(b.Steady(watts)))
+	c.least, c.most = b.gain(cool, on, off, watts, c.low), b.gain(cool, on, off, watts, c.high)
 	was := c.low
 	switch {
 	case unknown(c.least + c.most):
@@ -163,7 +164,7 @@ func (b *Body) Cycle(on, off quantity.Time, watts quantity.Power) (low, high qua
 			if math.Abs(step) < stepError {
 				break
 			}
-			c.take(t, b.gain(t, on, off, watts))
+			c.take(t, b.gain(cool, on, off, watts, t))
 		}
 	}
 	low = quantity.Temperature(was)
@@ -171,7 +172,9 @@ func (b *Body) Cycle(on, off quantity.Time, watts quantity.Power) (low, high qua
 }
 
 // gain returns how much warmer (K) a body is after one cycle that it begins at t (K).
-func (b *Body) gain(t float64, on, off quantity.Time, watts quantity.Power) float64 {
+//
+//go:noinline
+func (b *Body) gain(cool *Body, on, off quantity.Time, watts quantity.Power, t float64) float64 {
 	from := quantity.Temperature(t)
-	return float64(b.After(b.After(from, watts, on), 0, off) - from)
+	return float64(cool.After(b.After(from, watts, on), 0, off) - from)
 }

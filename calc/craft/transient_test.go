@@ -24,7 +24,7 @@ func TestTransientRows(t *testing.T) {
 	assert.InDelta(t, 80, float64(b.Steady(1.6)-b.Air), 1e-6)
 	assert.InDelta(t, 31.48, float64(b.After(b.Air, 1.6, 5)-b.Air), 0.01)
 	assert.InDelta(t, 13.86, float64(b.TimeTo(b.Air+80, b.Air+20, 0)), 0.01)
-	low, high := b.Cycle(2, 8, 1.6)
+	low, high := b.Cycle(&b, 2, 8, 1.6)
 	assert.InDelta(t, 22.94, float64(high-b.Air), 0.02)
 	assert.InDelta(t, 10.31, float64(low-b.Air), 0.02)
 	// H03b, Incropera ex. 5.1: 25 to 199 °C in a gas of 200 °C with a time constant of 1 s: 5.16 s
@@ -153,7 +153,7 @@ func TestCycle(t *testing.T) {
 		for _, b := range []*Body{&hot, &cool} {
 			watts := b.Loss(120 + ice)
 			for _, c := range [][2]quantity.Time{{2, 8}, {0.2, 0.3}, {5, 1}, {30, 60}, {0.01, 0.01}, {0.001, 0.002}, {3, 0}, {0, 3}} {
-				low, high := b.Cycle(c[0], c[1], watts)
+				low, high := b.Cycle(b, c[0], c[1], watts)
 				assert.InDelta(t, float64(high), float64(b.After(low, watts, c[0])), 1e-9)
 				assert.InDelta(t, float64(low), float64(b.After(high, 0, c[1])), 0.02, "%d, %v", w, c)
 				at := low + 0.2 // a cycle forgets where it began
@@ -165,13 +165,26 @@ func TestCycle(t *testing.T) {
 				}
 				assert.InDelta(t, float64(at), float64(low), 0.1, "%d, %v", w, c)
 			}
-			low, high := b.Cycle(1000, 1000, watts)
+			low, high := b.Cycle(b, 1000, 1000, watts)
 			assert.InDelta(t, float64(b.Air), float64(low), 0.01)
 			assert.InDelta(t, 120+ice, float64(high), 0.01)
 			duty := Duty(b.Loss(80+ice), watts)
-			_, high = b.Cycle(0.02*quantity.Time(duty), 0.02*quantity.Time(1-duty), watts)
+			_, high = b.Cycle(b, 0.02*quantity.Time(duty), 0.02*quantity.Time(1-duty), watts)
 			assert.InDelta(t, 80, float64(high-ice), 1.5, "held on average")
 		}
+	}
+}
+
+// Warmed by what is around it alone: first in air of 60 °C, then in air of 20 °C. With its losses in proportion the swing is known: with
+// e = exp(−t/τ) of each, low − 20 = 40 (1 − a) b/(1 − a b).
+func TestCycleOfSurroundings(t *testing.T) {
+	cold, warm := m14(), m14()
+	warm.Air, warm.Walls = 60+ice, 60+ice
+	for _, c := range [][2]float64{{5, 5}, {2, 10}, {30, 1}, {100, 100}} {
+		a, b := math.Exp(-c[0]/10), math.Exp(-c[1]/10)
+		low, high := warm.Cycle(&cold, quantity.Time(c[0]), quantity.Time(c[1]), 0)
+		assert.InDelta(t, 20+40*(1-a)*b/(1-a*b), float64(low-ice), 0.03, "%v", c)
+		assert.InDelta(t, 20+40*(1-a)/(1-a*b), float64(high-ice), 0.03, "%v", c)
 	}
 }
 
@@ -179,7 +192,7 @@ func TestCycle(t *testing.T) {
 func TestCycleIsReachedFromBelow(t *testing.T) {
 	hot, _ := real(Hanging)
 	watts := hot.Loss(180 + ice)
-	low, high := hot.Cycle(3, 6, watts)
+	low, high := hot.Cycle(&hot, 3, 6, watts)
 	at := hot.Air
 	for range 40 {
 		peak := hot.After(at, watts, 3)
@@ -220,7 +233,7 @@ func TestExtremes(t *testing.T) {
 				assert.False(t, math.IsInf(float64(end.TimeTo(end.Air, 300+ice, watts)), 1))
 				continue
 			}
-			low, high := end.Cycle(on, off, watts)
+			low, high := end.Cycle(end, on, off, watts)
 			require.True(t, low >= end.Air-0.01 && high >= low-0.01 && high <= top+0.02, "%+v at %g W, %g and %g s: %g to %g K, at most %g", end, watts, on, off, low, high, top)
 			end.Curve(list[:], end.Air, watts, on)
 			was := end.Air
@@ -315,7 +328,7 @@ func TestAgainstScipy(t *testing.T) {
 			assert.InDelta(t, answer.Heat[i], float64(b.After(b.Air, watts, at)), 0.25, "%g s", float64(at))
 			assert.InDelta(t, answer.Cool[i], float64(b.After(b.Steady(watts), 0, at)), 0.25, "%g s", float64(at))
 		}
-		low, high := b.Cycle(2, 5, watts)
+		low, high := b.Cycle(&b, 2, 5, watts)
 		assert.InDelta(t, answer.Low, float64(low), 0.25)
 		assert.InDelta(t, answer.High, float64(high), 0.25)
 		assert.InDelta(t, answer.Steady, float64(b.Steady(watts)), 0.5)
@@ -327,7 +340,7 @@ func TestTransientAllocatesNothing(t *testing.T) {
 	var list [200]quantity.Temperature
 	assert.Zero(t, testing.AllocsPerRun(20, func() {
 		hot.Curve(list[:100], hot.Air, 1, 0.1)
-		hot.Cycle(2, 5, 1)
+		hot.Cycle(&hot, 2, 5, 1)
 		hot.TimeTo(hot.Air, 350, 1)
 		hot.Steady(1)
 	}))
@@ -343,7 +356,7 @@ func BenchmarkBand(b *testing.B) {
 			end.Steady(watts)
 			end.TimeTo(end.Air, 100+ice, watts)
 			end.TimeTo(100+ice, 40+ice, 0)
-			low, high := end.Cycle(4, 10, watts)
+			low, high := end.Cycle(end, 4, 10, watts)
 			end.Curve(list[:60], low, watts, 0.07)
 			end.Curve(list[60:], high, 0, 0.07)
 		}
@@ -362,7 +375,7 @@ func BenchmarkCurve(b *testing.B) {
 func BenchmarkCycle(b *testing.B) {
 	hot, _ := real(Hanging)
 	for range b.N {
-		hot.Cycle(4, 10, 1)
+		hot.Cycle(&hot, 4, 10, 1)
 	}
 }
 

@@ -1,10 +1,6 @@
 package craft
 
-import (
-	"math"
-
-	"twistbench/calc/quantity"
-)
+import "twistbench/calc/quantity"
 
 // Wire: what the conducting yarn of a muscle resists, and what the leads to it do. A length of yarn is that along the yarn: of one twisted in
 // with the fibre, or of a fibre that conducts itself, the precursor's; of one wrapped around afterwards, that of its own turns. Its
@@ -18,12 +14,19 @@ func YarnPerLength(r, q quantity.Resistance, l quantity.Length) quantity.Resista
 
 var YarnPerLengthEq = Equation{Symbol: "r", Expr: "(R − q) ÷ l", Holds: "straight-yarn", Source: &Geometry}
 
-// WrapLength returns the yarn (m) in n turns around a muscle, wrapped at a mean diameter w and a pitch p (both m).
-func WrapLength(n quantity.Turns, w, p quantity.Length) quantity.Length {
-	return FibreInCoils(n, TurnLength(w, p))
+// MeterReading is the way back from YarnPerLength: what the meter reads (Ω).
+func MeterReading(r quantity.ResistancePerLength, l quantity.Length, q quantity.Resistance) quantity.Resistance {
+	return quantity.Resistance(float64(r)*float64(l)) + q
 }
 
-var WrapLengthEq = Equation{Symbol: "y", Expr: "n × √((π × w)² + p²)", Holds: "helix", Source: &Geometry}
+var MeterReadingEq = Equation{Symbol: "R", Expr: "r × l + q", Holds: "straight-yarn", Source: &Geometry}
+
+// WrapLength returns the yarn (m) around a muscle of length l (m), wrapped at a mean diameter w and a pitch p (both m).
+func WrapLength(l, w, p quantity.Length) quantity.Length {
+	return FibreInCoils(Coils(l, p), TurnLength(w, p))
+}
+
+var WrapLengthEq = Equation{Symbol: "y", Expr: "L ÷ p × √((π × w)² + p²)", Holds: "helix", Source: &Geometry}
 
 // YarnOhms returns the resistance (Ω) of n strands side by side, each l (m) long with r ohms per metre.
 func YarnOhms(r quantity.ResistancePerLength, l quantity.Length, n quantity.Count) quantity.Resistance {
@@ -80,12 +83,12 @@ func GaugeDiameter(n quantity.Number) quantity.Length {
 	if !(n >= thickestGauge && n <= thinnestGauge) {
 		return quantity.Length(quantity.NaN)
 	}
-	return quantity.Length(127e-6 * math.Exp(gaugeStep*float64(36-n)))
+	return quantity.Length(127e-6 * quantity.Exp(gaugeStep*float64(36-n)))
 }
 
 // GaugeOf is the way back from GaugeDiameter: seldom a whole number.
 func GaugeOf(d quantity.Length) quantity.Number {
-	return quantity.Number(36 - math.Log(float64(d)/127e-6)/gaugeStep)
+	return quantity.Number(36 - quantity.Log(float64(d)/127e-6)/gaugeStep)
 }
 
 // gaugeStep is ln 92 over 39.
@@ -104,14 +107,15 @@ func WirePerLength(rho quantity.Resistivity, a quantity.Area) quantity.Resistanc
 	return quantity.ResistancePerLength(float64(rho) / positive(float64(a)))
 }
 
-var WirePerLengthEq = Equation{Symbol: "r", Expr: "ρ ÷ A", Holds: "at-20", Source: &Copper, Grade: Handbook}
+var copper = []Constant{{Symbol: "ρ", SI: 1 / 58e6, Unit: quantity.KindResistivity.Default(), Text: "0.01724"}}
 
 // LeadOhms returns the resistance (Ω) of a pair of leads of r ohms per metre to a muscle l (m) away, there and back.
 func LeadOhms(r quantity.ResistancePerLength, l quantity.Length) quantity.Resistance {
 	return quantity.Resistance(2 * float64(r) * float64(l))
 }
 
-var LeadOhmsEq = Equation{Symbol: "q", Expr: "2 × r × l", Holds: "there-and-back", Source: &Geometry}
+// CopperOhmsEq is that of copper leads by their section.
+var CopperOhmsEq = Equation{Symbol: "q", Expr: "2 × ρ × l ÷ A", Const: copper, Holds: "there-and-back", Source: &Copper, Grade: Handbook}
 
 // LeadDensity is a careful current density (A/m²) for copper leads with their insulation, lying together: 3 A in 0.5 mm², as flexible cords
 // are held to, from memory. The rating of the lead itself goes before.
@@ -144,6 +148,8 @@ var OhmsDriftEq = Equation{Symbol: "x", Expr: "b ÷ a − 1", Holds: "same-tempe
 const DriftCare = 0.1
 
 // positive returns x over 0, and NaN for any other.
+//
+//go:noinline
 func positive(x float64) float64 {
 	if !(x > 0) {
 		return quantity.NaN

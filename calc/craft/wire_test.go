@@ -47,10 +47,11 @@ func TestWireRows(t *testing.T) {
 		{"leads taken off", 3.5/float64(YarnPerLength(3.5, 0.4, 1)) - 1, 0.129, 2e-3},
 		{"leads, as a share of the reading", 1 - float64(YarnPerLength(3.5, 0.4, 1))/3.5, 0.114, 3e-3},
 		// by hand: five turns of 10 mm around and 30 mm along
-		{"wrapped", float64(WrapLength(5, 10*mm/math.Pi, 30*mm)), 5 * math.Sqrt(1000) * mm, 1e-12},
+		{"wrapped", float64(WrapLength(150*mm, 10*mm/math.Pi, 30*mm)), 5 * math.Sqrt(1000) * mm, 1e-12},
 		{"strands at most 10 Ω: 22.08 over 10", float64(StrandsForOhms(46, 0.48, 10)), 3, 1e-12},
 		{"yarn for 20 Ω in two strands", float64(YarnForOhms(20, 2, 50)), 0.8, 1e-12},
 		{"three muscles in each of two rows", float64(Wired(20, 3, 2)), 30, 1e-12},
+		{"the meter reads", float64(MeterReading(50, 0.4, 0.3)), 20.3, 1e-12},
 		{"leads there and back", float64(LeadOhms(0.0842, 2)), 0.3368, 1e-12},
 		{"20 Ω became 23", float64(OhmsDrift(20, 23)), 0.15, 1e-12},
 		{"rating of 0.5 mm²", float64(LeadRating(0.5e-6)), 3, 1e-12},

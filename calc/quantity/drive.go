@@ -9,6 +9,7 @@ type (
 	Voltage                float64 // volt
 	Current                float64 // ampere
 	Power                  float64 // watt
+	PowerPerLength         float64 // watt per metre
 	Charge                 float64 // coulomb
 	Stiffness              float64 // newton per metre
 	SpecificEnergy         float64 // joule per kilogram
@@ -24,6 +25,7 @@ var (
 	KindVoltage                = &Kind{Name: "voltage", Units: voltageUnits}
 	KindCurrent                = &Kind{Name: "current", Units: currentUnits}
 	KindPower                  = &Kind{Name: "power", Units: powerUnits}
+	KindPowerPerLength         = &Kind{Name: "power-per-length", Units: powerPerLengthUnits}
 	KindCharge                 = &Kind{Name: "charge", Units: chargeUnits}
 	KindStiffness              = &Kind{Name: "stiffness", Units: stiffnessUnits}
 	KindSpecificEnergy         = &Kind{Name: "specific-energy", Units: specificEnergyUnits}
@@ -37,6 +39,7 @@ func (*TemperatureCoefficient) Kind() *Kind { return KindTemperatureCoefficient 
 func (*Voltage) Kind() *Kind                { return KindVoltage }
 func (*Current) Kind() *Kind                { return KindCurrent }
 func (*Power) Kind() *Kind                  { return KindPower }
+func (*PowerPerLength) Kind() *Kind         { return KindPowerPerLength }
 func (*Charge) Kind() *Kind                 { return KindCharge }
 func (*Stiffness) Kind() *Kind              { return KindStiffness }
 func (*SpecificEnergy) Kind() *Kind         { return KindSpecificEnergy }
@@ -49,6 +52,7 @@ func (v *TemperatureCoefficient) SI() float64 { return float64(*v) }
 func (v *Voltage) SI() float64                { return float64(*v) }
 func (v *Current) SI() float64                { return float64(*v) }
 func (v *Power) SI() float64                  { return float64(*v) }
+func (v *PowerPerLength) SI() float64         { return float64(*v) }
 func (v *Charge) SI() float64                 { return float64(*v) }
 func (v *Stiffness) SI() float64              { return float64(*v) }
 func (v *SpecificEnergy) SI() float64         { return float64(*v) }
@@ -61,6 +65,7 @@ func (v *TemperatureCoefficient) SetSI(x float64) { *v = TemperatureCoefficient(
 func (v *Voltage) SetSI(x float64)                { *v = Voltage(x) }
 func (v *Current) SetSI(x float64)                { *v = Current(x) }
 func (v *Power) SetSI(x float64)                  { *v = Power(x) }
+func (v *PowerPerLength) SetSI(x float64)         { *v = PowerPerLength(x) }
 func (v *Charge) SetSI(x float64)                 { *v = Charge(x) }
 func (v *Stiffness) SetSI(x float64)              { *v = Stiffness(x) }
 func (v *SpecificEnergy) SetSI(x float64)         { *v = SpecificEnergy(x) }
@@ -108,6 +113,12 @@ var powerUnits = []Unit{
 	{Symbol: "mW", Factor: 1e-3, Aliases: []string{"milliwatt", "milliwatts"}},
 	{Symbol: "kW", Factor: 1e3, Aliases: []string{"kilowatt", "kilowatts"}},
 	{Symbol: "Btu/h", Factor: pound * 2326 / 3600, Aliases: []string{"Btu/hr"}},
+}
+
+var powerPerLengthUnits = []Unit{
+	{Symbol: "W/cm", Factor: 100, US: "W/in"},
+	{Symbol: "W/m", Factor: 1, US: "W/in"},
+	{Symbol: "W/in", Factor: 1 / inch},
 }
 
 var chargeUnits = []Unit{

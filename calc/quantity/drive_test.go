@@ -31,10 +31,18 @@ func TestDriveUnits(t *testing.T) {
 		{"per degree", KindTemperatureCoefficient, "0.393 %/°C", "ppm/K", 3930, 1e-12},
 		{"hours of current", KindCharge, "2.5 Ah", "mAh", 2500, 1e-12},
 		{"watt-hours", KindEnergy, "10 Wh", "J", 36000, 1e-15},
+		{"watts along", KindPowerPerLength, "2.54 W/in", "W/cm", 1, 1e-12},
 		{"milliwatt", KindPower, "250 mW", "W", 0.25, 1e-15},
 		{"grams a millimetre", KindStiffness, "10 gf/mm", "N/m", 98.0665, 1e-12}, // 9.80665 m/s², by definition
 		{"specific energy", KindSpecificEnergy, "2.48 kJ/kg", "J/kg", 2480, 1e-12},
 		{"specific power", KindSpecificPower, "5.3 kW/kg", "W/kg", 5300, 1e-12},
+		{"a fan", KindSpeed, "1 m/s", "ft/min", 196.850393701, 1e-11}, // 60 over 0.3048
+		{"wind", KindSpeed, "18 km/h", "m/s", 5, 1e-14},
+		{"a mile an hour", KindSpeed, "1 mph", "m/s", 0.44704, 1e-12}, // 5280 × 0.3048 over 3600
+		{"loss", KindHeatLoss, "20 mW/K", "W/K", 0.02, 1e-12},
+		{"capacity", KindHeatCapacity, "0.2 J/K", "mJ/K", 200, 1e-12},
+		{"a book of calories", KindSpecificHeat, "0.4 cal/g/K", "J/(kg·K)", 1673.6, 1e-12}, // 4.184 J
+		{"per gram", KindSpecificHeat, "1.46 J/gK", "J/(kg·K)", 1460, 1e-12},
 	} {
 		r, err := c.kind.Parse(c.text, "")
 		require.NoError(t, err, c.name)

@@ -19,6 +19,7 @@ const (
 	StyleList                 // masses, each with how many there are
 	StyleDay                  // a date: 2026-11-25
 	StyleClock                // a time of the day: 07:30
+	StyleRows                 // rows of two numbers, as they are pasted
 )
 
 // Kind is a kind of quantity: how it is written, and in which units.

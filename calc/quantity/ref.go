@@ -8,7 +8,7 @@ type Ref struct {
 	at   unsafe.Pointer
 }
 
-// RefTo returns the place at, which holds a quantity of kind k: a Word, List or RatioDoubt by its style, and else any of the types that
+// RefTo returns the place at, which holds a quantity of kind k: a Word, List, Rows or RatioDoubt by its style, and else any of the types that
 // are a float64.
 func RefTo(k *Kind, at unsafe.Pointer) Ref { return Ref{k, at} }
 
@@ -26,7 +26,7 @@ func (r Ref) SI() float64 {
 	case StyleList:
 		return (*List)(r.at).SI()
 	}
-	return *(*float64)(r.at) // of a RatioDoubt its size, which comes first
+	return *(*float64)(r.at) // of a RatioDoubt its size, of Rows their number, which come first
 }
 
 // SetSI sets the quantity to a value in SI.

@@ -12,7 +12,7 @@ func TestValues(t *testing.T) {
 		new(Energy), new(Acceleration), new(TemperatureDifference), new(Fraction), new(Ratio), new(Count), new(Word), new(List), new(RatioDoubt), new(Share),
 		new(Angle), new(Twist), new(TwistFactor), new(Turns), new(Rotation), new(Time), new(Torque), new(Number), new(Temperature),
 		new(Resistance), new(ResistancePerLength), new(Resistivity), new(TemperatureCoefficient), new(Voltage), new(Current), new(Power), new(Charge),
-		new(Stiffness), new(SpecificEnergy), new(SpecificPower)}
+		new(Stiffness), new(SpecificEnergy), new(SpecificPower), new(Speed), new(HeatLoss), new(HeatCapacity), new(SpecificHeat)}
 	for i, v := range values {
 		assert.Same(t, kinds[i], v.Kind())
 		switch v.(type) {

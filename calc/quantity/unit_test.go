@@ -99,7 +99,7 @@ var kinds = []*Kind{KindLength, KindMass, KindForce, KindStress, KindArea, KindV
 	KindAcceleration, KindTemperatureDifference, KindFraction, KindRatio, KindCount, KindWord, KindList, KindRatioDoubt, KindShare,
 	KindAngle, KindTwist, KindTwistFactor, KindTurns, KindRotation, KindTime, KindTorque, KindNumber, KindTemperature,
 	KindResistance, KindResistancePerLength, KindResistivity, KindTemperatureCoefficient, KindVoltage, KindCurrent, KindPower, KindCharge,
-	KindStiffness, KindSpecificEnergy, KindSpecificPower}
+	KindStiffness, KindSpecificEnergy, KindSpecificPower, KindSpeed, KindHeatLoss, KindHeatCapacity, KindSpecificHeat}
 
 func TestUnitTables(t *testing.T) {
 	names := map[string]bool{}
@@ -134,7 +134,7 @@ func TestUnitTables(t *testing.T) {
 	// The unit shown instead when US units are on.
 	us := map[string]string{"mm": "in", "m": "ft", "g": "oz", "kg": "lb", "N": "lbf", "MPa": "psi", "mm²": "in²", "ml": "fl oz", "J": "ft·lbf", "kg/m³": "lb/ft³",
 		"turns/m": "tpi", "K": "°F", "°C": "°F", "turns/m·√tex": "tpi/√Ne",
-		"Ω/m": "Ω/ft", "N/m": "lbf/in", "N/mm": "lbf/in"}
+		"Ω/m": "Ω/ft", "N/m": "lbf/in", "N/mm": "lbf/in", "m/s": "ft/min"}
 	for _, k := range kinds {
 		for _, u := range k.Units {
 			assert.Equal(t, us[u.Symbol], u.US, "%s %s", k.Name, u.Symbol)

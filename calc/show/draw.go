@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"twistbench/calc"
+	"twistbench/calc/quantity"
 )
 
 // Drawing is a picture in SVG. Its shapes are always the same ones: what a plan changes is their slots, "d" and sometimes "stroke-width" of a
@@ -36,6 +37,9 @@ const (
 	clampDrawing
 	heatDrawing
 	clockDrawing
+	wireDrawing
+	driveDrawing
+	strokeDrawing
 	fibreThread
 	hangThread
 	cutThread
@@ -43,25 +47,34 @@ const (
 	coilThread
 	clampThread
 	heatThread
+	wireThread
+	driveThread
+	strokeThread
 )
 
 // Drawings lists them: of each section, and of the thread that runs down the page beside it.
 var Drawings = [...]Drawing{
-	fibreDrawing: {"fibre", 320, 214, fibreShapes, fibreSaid},
-	hangDrawing:  {"hang", 320, 424, hangShapes, hangSaid},
-	cutDrawing:   {"cut", 320, 262, cutShapes, cutSaid},
-	twistDrawing: {"twist", 320, 364, twistShapes, twistSaid},
-	coilDrawing:  {"coil", 320, 322, coilShapes, coilSaid},
-	clampDrawing: {"clamp", 320, 238, clampShapes, clampSaid},
-	heatDrawing:  {"heat", 320, 192, heatShapes, heatSaid},
-	clockDrawing: {"clock", 320, 178, clockShapes, clockSaid},
-	fibreThread:  {"thread.fibre", 28, 2400, threadFibreShapes, nil},
-	hangThread:   {"thread.hang", 28, 2400, threadHangShapes, nil},
-	cutThread:    {"thread.cut", 28, 2400, threadCutShapes, nil},
-	twistThread:  {"thread.twist", 28, 2400, threadTwistShapes, nil},
-	coilThread:   {"thread.coil", 28, 2400, threadCoilShapes, nil},
-	clampThread:  {"thread.clamp", 28, 2400, threadClampShapes, nil},
-	heatThread:   {"thread.heat", 28, 2400, threadHeatShapes, nil},
+	fibreDrawing:  {"fibre", 320, 214, fibreShapes, fibreSaid},
+	hangDrawing:   {"hang", 320, 424, hangShapes, hangSaid},
+	cutDrawing:    {"cut", 320, 262, cutShapes, cutSaid},
+	twistDrawing:  {"twist", 320, 364, twistShapes, twistSaid},
+	coilDrawing:   {"coil", 320, 322, coilShapes, coilSaid},
+	clampDrawing:  {"clamp", 320, 238, clampShapes, clampSaid},
+	heatDrawing:   {"heat", 320, 192, heatShapes, heatSaid},
+	clockDrawing:  {"clock", 320, 178, clockShapes, clockSaid},
+	wireDrawing:   {"wire", 320, 216, wireShapes, wireSaid},
+	driveDrawing:  {"drive", 320, 234, driveShapes, driveSaid},
+	strokeDrawing: {"stroke", 320, 442, strokeShapes, strokeSaid},
+	fibreThread:   {"thread.fibre", 28, 2400, threadFibreShapes, nil},
+	hangThread:    {"thread.hang", 28, 2400, threadHangShapes, nil},
+	cutThread:     {"thread.cut", 28, 2400, threadCutShapes, nil},
+	twistThread:   {"thread.twist", 28, 2400, threadTwistShapes, nil},
+	coilThread:    {"thread.coil", 28, 2400, threadCoilShapes, nil},
+	clampThread:   {"thread.clamp", 28, 2400, threadClampShapes, nil},
+	heatThread:    {"thread.heat", 28, 2400, threadHeatShapes, nil},
+	wireThread:    {"thread.wire", 28, 2400, threadWireShapes, nil},
+	driveThread:   {"thread.drive", 28, 2400, threadDriveShapes, nil},
+	strokeThread:  {"thread.stroke", 28, 2400, threadStrokeShapes, nil},
 }
 
 // drawing appends the slots of drawing i. (A function in its row would move the sketch to the heap at every keystroke.)
@@ -88,6 +101,12 @@ func (w *writer) drawing(i int) {
 		drawHeat(&s)
 	case clockDrawing:
 		drawClock(&s)
+	case wireDrawing:
+		drawWire(&s)
+	case driveDrawing:
+		drawDrive(&s)
+	case strokeDrawing:
+		drawStroke(&s)
 	default:
 		drawThread(&s, i)
 	}
@@ -124,7 +143,9 @@ type sketch struct {
 	turns   int
 	thick   float64 // their fibre
 	marks   marks   // of a rule
+	graphs  graphs
 	bundle  bundle
+	plots   [2]plotted
 	upright bool // the pen's x runs down the page, as along a hanging thread
 }
 
@@ -250,6 +271,7 @@ const (
 	tubesNear
 	tubesNearInside
 	tubesClash
+	tubesYarn // a line along the near side
 )
 
 // tube draws one of these parts of the sketch's coils.
@@ -266,7 +288,7 @@ func (s *sketch) tube() {
 	if part == tubesFarInside || part == tubesNearInside {
 		width, past = max(s.thick-outline, 0), 0.6
 	}
-	if part != tubesEnds && part != tubesClash {
+	if part != tubesEnds && part < tubesClash {
 		s.width = width
 	}
 	for i := range s.coils {
@@ -332,6 +354,26 @@ func (s *sketch) curve(x1, y1, x2, y2, x, y float64) {
 	s.to(' ', x2, y2)
 	s.x, s.y = fromX, fromY
 	s.to(' ', x, y)
+}
+
+// graphs are three lines through points that are evenly apart: where the first is, how far apart they are, their values (NaN where there is
+// none), and where 0 is and how much higher 1 is.
+type graphs struct {
+	from, apart, zero, k float64
+	points               [graphPoints][3]quantity.Length
+}
+
+const graphPoints = 17
+
+// through draws one of the sketch's graphs.
+func (s *sketch) through() {
+	g, command := &s.graphs, byte('m')
+	for i := range g.points {
+		if y := g.zero - float64(g.points[i][int(s.a[0])])*g.k; known(y) {
+			s.to(command, g.from+float64(i)*g.apart, y)
+			command = 'l'
+		}
+	}
 }
 
 // turns returns how many turns to draw for a coil of that length in the drawing: how many there are is not known before it is coiled.

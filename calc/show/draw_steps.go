@@ -63,12 +63,15 @@ const (
 	strands        // which: of the fibre, 0, or of the companion yarn, 1
 	cuts           // the hatched faces of both
 	timed          // where: what is done in the oven, 0, or outside, 1
+	bank           // x, end, y, apart, in a row, rows: muscles between two rails
+	through        // which: the points of one of the sketch's graphs
+	plot           // which, x: a line through the points of one of the sketch's plots; x is 0
 	numSteps
 )
 
 // places is how many places stand behind each step.
 var places = [32]uint8{
-	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, strands: 1, ruler: 1, jaw: 2, holes: 1, timed: 1,
+	move: 2, line: 2, stroke: 4, bend: 6, circle: 3, disc: 3, box: 4, bar: 3, ends: 4, arrow: 3, hatch: 6, coil: 6, slants: 5, when: 1, tube: 1, strands: 1, ruler: 1, jaw: 2, holes: 1, timed: 1, bank: 6, through: 1, plot: 2,
 }
 
 // take reads n places into a, 0 where there are not so many, and returns the others. Their sum says whether all of them are known.
@@ -159,6 +162,12 @@ func (s *sketch) path(p *Shape) {
 			s.cuts()
 		case timed:
 			s.timed()
+		case bank:
+			s.bank()
+		case through:
+			s.through()
+		case plot:
+			s.plot()
 		case upright, level:
 			s.upright = step == upright
 		}
@@ -166,6 +175,24 @@ func (s *sketch) path(p *Shape) {
 	s.shut()
 	if s.width >= 0 {
 		s.attribute(p.ID, "stroke-width", s.width)
+	}
+}
+
+// plotted is the points of a curve; n of them.
+type plotted struct {
+	n    int
+	x, y [61]float64
+}
+
+// plot draws a line through the points of a plot.
+func (s *sketch) plot() {
+	p := &s.plots[int(s.a[0])&1]
+	for i := range p.n {
+		if i == 0 {
+			s.to('m', p.x[0], p.y[0])
+		} else {
+			s.to('l', p.x[i], p.y[i])
+		}
 	}
 }
 

@@ -43,6 +43,13 @@ var extremes = []string{
 	"twist.counted=1", "twist.counted=1e7", "twist.counted=150&twist.counted-precursor=1 mm", "fibre.polymer=other", "twist.bias=", "twist.bias=40.0000000000000000000000001 °",
 	"coil.pitch=0.3 mm", "coil.pitch=0.3 mm&twist.hand=s", "coil.pitch=50 mm", "coil.index=100", "coil.index=100&coil.pitch=1 µm", "coil.index=100&coil.pitch=500 mm", "coil.outside=0.2 mm", "coil.outside=500 mm&coil.pitch=500 mm",
 	"coil.outside=", "coil.count=0.5", "coil.count=3", "coil.count=1e6", "coil.per-length=1", "clamp.second=1 m", "clamp.second-stretch=400", "clamp.first-stretch=2000&clamp.stages=one", "clamp.measured=40 mm", "coil.mean=0.5 mm&coil.pitch=3 mm&clamp.measured=90 mm",
+	"wire.route=twisted&wire.per-length=50&wire.supply-voltage=5", "wire.route=wrapped&wire.per-length=50&wire.wrap-diameter=1.5 mm&wire.wrap-pitch=1.2 mm&wire.current=0.3 A&wire.in-row=3&wire.rows=2",
+	"wire.route=fibre&wire.per-length=0.001&wire.power=100 kW&wire.in-row=1000&wire.rows=1000", "wire.route=wrapped&wire.wrap-pitch=1 µm", "wire.route=wrapped&wire.wrap-pitch=500 mm&twist.hand=s", "wire.route=twisted", "wire.route=twisted&wire.in-row=&wire.rows=",
+	"wire.route=twisted&wire.per-length=1e6&wire.supply-voltage=5.00000000000000000000000000001 V&wire.lead-length=1000 m&wire.gauge=50", "wire.route=twisted&wire.per-length=50&wire.supply-voltage=60&wire.rows=30",
+	"stroke.load=0", "stroke.load=0&drive.target=20", "stroke.load=100 g&drive.target=120", "stroke.load=100 g&drive.target=120&coil.rod-hand=opposite", "stroke.load=1000 kg", "drive.target=0 °C", "drive.target=180", "drive.room=179.5&drive.target=180", "drive.room=200", "drive.target=400",
+	"stroke.own=95", "stroke.own=-100", "stroke.own=30&fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=20&stroke.base=coiled&stroke.light=50&stroke.heavy=150&stroke.cold-light=133 mm&stroke.cold-heavy=151 mm&stroke.hot-light=120 mm&stroke.hot-heavy=144 mm", "stroke.light=0&stroke.heavy=1 mg&stroke.cold-light=1 mm&stroke.cold-heavy=100 m", "stroke.light=0&stroke.heavy=1000 kg&stroke.cold-light=1 m&stroke.cold-heavy=1.0001 m&stroke.hot-light=1 mm&stroke.hot-heavy=100 m", "stroke.load=", "drive.target=",
+	"stroke.against=spring&stroke.spring=40&stroke.slack=140 mm&drive.target=150", "stroke.against=spring&stroke.spring=1e6&stroke.slack=10 m", "stroke.against=spring", "stroke.against=spring&stroke.spring=0.001&stroke.load=0&stroke.slack=1 mm", "stroke.against=muscle&stroke.slack=125&stroke.load=0&drive.target=100",
+	"stroke.beside=1000&stroke.lever=100&stroke.load=2 kg", "stroke.lever=0.01&drive.target=180&stroke.load=400 g&twist.hand=s", "clamp.first-stretch=0&clamp.second-stretch=0&drive.target=160&stroke.load=1 g", "stroke.load=0.123456789 g&drive.target=120.123456789 °C&drive.room=20.987654321 °C",
 	"clamp.coiled=85000 µm", "fibre.diameter=.022 in&clamp.coiled=3 1/4 in", "clamp.coiled=3346.456 thou&clamp.zero=2 in",
 }
 
@@ -190,7 +197,7 @@ func follow(t testing.TB, d string) (tr trace) {
 }
 
 // allPaths is how many bytes all paths may have together.
-const allPaths = 14000
+const allPaths = 27000
 
 // inside checks what is true of every drawing of every plan.
 func inside(t testing.TB, d *Display, st *calc.State, name string) {
@@ -276,9 +283,9 @@ func TestOneUnitOfAKind(t *testing.T) {
 		us    bool
 		never *regexp.Regexp
 	}{
-		{"fibre.diameter=20 thou&hang.add=12 oz&cut.ratio=4.8&cut.tail=1 1/2 in&clamp.coiled=3 1/4 in&clamp.zero=1 in&coil.outside=0.05 in&heat.set=356 °F&heat.melt=490 F&heat.frame-limit=420 F&twist.per-precursor=10 tpi&hang.clearance=1 in", false,
+		{"fibre.diameter=20 thou&hang.add=12 oz&cut.ratio=4.8&cut.tail=1 1/2 in&clamp.coiled=3 1/4 in&clamp.zero=1 in&coil.outside=0.05 in&heat.set=356 °F&heat.melt=490 F&heat.frame-limit=420 F&twist.per-precursor=10 tpi&hang.clearance=1 in&stroke.load=2 oz&stroke.slack=5 in&stroke.against=spring&stroke.spring=0.2 lbf/in&drive.target=200 °F&drive.room=70 °F", false,
 			regexp.MustCompile(`\d (in|ft|thou|oz|lb|lbf|psi|°F|tpi)\b`)},
-		{"hang.mass=368 g&heat.melt=255&heat.frame-limit=230 °C&heat.dial-1=150&heat.probe-1=170", true, regexp.MustCompile(`\d (mm|cm|m|g|kg|N|MPa|°C|K|turns/m)\b`)},
+		{"hang.mass=368 g&heat.melt=255&heat.frame-limit=230 °C&heat.dial-1=150&heat.probe-1=170&stroke.load=60 g&drive.target=90 °C", true, regexp.MustCompile(`\d (mm|cm|m|g|kg|N|MPa|°C|K|turns/m)\b`)},
 	} {
 		s, faults := calc.ParsePlan(c.plan)
 		require.Empty(t, faults)

@@ -2,6 +2,10 @@ package show
 
 import (
 	"math"
+
+	"twistbench/calc"
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
 )
 
 // The thread's own drawings are narrow and long, and the page shows as much of their upper end as it has room for beside a section.
@@ -29,6 +33,8 @@ const (
 	threadFoot  // the face of the lower jaw
 	threadPiece // where it was before
 	threadFirst
+	threadWrap // 0 where yarn is wrapped round the coil, and how wide
+	threadWide
 )
 
 var threadFibreShapes = []Shape{
@@ -66,15 +72,48 @@ var threadTwistShapes = []Shape{
 }
 
 var threadCoilShapes = []Shape{
-	{"draw.thread.coil.line", "path", "fibre", "", []place{
-		when, threadCoil, stroke, 14 * u, 0, 14 * u, 24 * u, line, threadCoilX, 40 * u,
-		stroke, threadCoilX, threadCoilFoot, 14 * u, threadCoilFoot + 16*u, line, 14 * u, 2400 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
-	}, ""},
+	{"draw.thread.coil.line", "path", "fibre", "", threadCoilLine, ""},
 	{"draw.thread.coil.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
 	{"draw.thread.coil.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
 	{"draw.thread.coil.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
 	{"draw.thread.coil.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
 	{"draw.thread.coil.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+}
+
+var threadWireShapes = []Shape{
+	{"draw.thread.wire.line", "path", "fibre", "", threadCoilLine, ""},
+	{"draw.thread.wire.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
+	{"draw.thread.wire.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
+	{"draw.thread.wire.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
+	{"draw.thread.wire.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
+	{"draw.thread.wire.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.wire.yarn", "path", "yarn", "", []place{tube, threadYarn + tubesYarn*u, slants, threadWrap + 14*u, 40 * u, threadCoilFoot, threadWide, threadPitch}, ""},
+}
+
+var threadDriveShapes = []Shape{
+	{"draw.thread.drive.line", "path", "fibre", "", threadCoilLine, ""},
+	{"draw.thread.drive.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
+	{"draw.thread.drive.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
+	{"draw.thread.drive.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
+	{"draw.thread.drive.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
+	{"draw.thread.drive.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.drive.warmth", "path", "warm", "", nil, warmth},
+}
+
+var threadStrokeShapes = []Shape{
+	{"draw.thread.stroke.line", "path", "fibre", "", threadCoilLine, ""},
+	{"draw.thread.stroke.far", "path", "tube", "", []place{tube, tubesFar * u}, ""},
+	{"draw.thread.stroke.far-inside", "path", "tube inside", "", []place{tube, tubesFarInside * u}, ""},
+	{"draw.thread.stroke.ends", "path", "end", "", []place{tube, tubesEnds * u}, ""},
+	{"draw.thread.stroke.near", "path", "tube", "", []place{tube, tubesNear * u}, ""},
+	{"draw.thread.stroke.near-inside", "path", "tube inside", "", []place{tube, tubesNearInside * u}, ""},
+	{"draw.thread.stroke.load", "path", "mass", "", []place{box, threadMassX, threadCoilFoot + 26*u, threadMassW, threadMassH}, ""},
+}
+
+// The fibre above a coil, and below it.
+var threadCoilLine = []place{
+	when, threadCoil, stroke, 14 * u, 0, 14 * u, 24 * u, line, threadCoilX, 40 * u,
+	stroke, threadCoilX, threadCoilFoot, 14 * u, threadCoilFoot + 16*u, line, 14 * u, 2400 * u, instead, stroke, 14 * u, 0, 14 * u, 2400 * u,
 }
 
 var threadClampShapes = []Shape{
@@ -126,10 +165,18 @@ func drawThread(s *sketch, drawing int) {
 	case twistThread:
 		angle := float64(p.Bias)
 		n[threadTwist], n[threadPitch] = where(angle-1e-9)+where(math.Pi/2-angle), 16*math.Pi/math.Tan(angle)
-	case coilThread:
+	case coilThread, wireThread, driveThread, strokeThread:
 		const across, high, most = 22.0, 240.0, 6.0
 		thick, mean, pitch := float64(p.Thickness), float64(p.Mean), float64(p.Pitch)
 		coiled := where(thick-1e-12) + where(mean-1e-12) + where(pitch-1e-12)
+		if drawing == strokeThread { // hot, with its load
+			if hot := float64(o.HotLength) / float64(p.Count); hot > 0 {
+				pitch, mean = hot, float64(craft.MeanOfTurn(o.TurnLength, quantity.Length(hot)))
+				coiled += where(mean)
+			}
+			w, h := block(float64(p.Stroke.Load), 24, 25, 60)
+			n[threadMassX], n[threadMassW], n[threadMassH] = 14-w/2+coiled+0*float64(p.Stroke.Load), w, h
+		}
 		k := coiled + across/(mean+thick) // units to the metre
 		many := max(1, min(most, math.Floor(high/(pitch*k))))
 		k = min(k, high/pitch)
@@ -139,6 +186,9 @@ func drawThread(s *sketch, drawing int) {
 			s.thick = 0
 		}
 		n[threadCoil], n[threadCoilX], n[threadCoilFoot] = coiled, 14-s.hand*mean*k/2, foot
+		route, wrap := p.Wire.Route, float64(p.Wire.WrapPitch)*k
+		n[threadYarn] = coiled + only(route == calc.RouteTwisted)
+		n[threadWrap], n[threadWide], n[threadPitch] = coiled+only(route == calc.RouteWrapped), (mean+thick)*k/2+1, wrap+where(foot-40-wrap)
 	default:
 		piece, first, last := float64(p.Piece()), float64(p.First), float64(p.LastGap())
 		held := where(last - 1e-12)

@@ -73,7 +73,7 @@ func (p *Page) Changes(out []byte, last *Page) []byte {
 }
 
 // The sections of the page by the names of their elements, in its order; "" for what stands in several.
-var sections = [...]string{"", "fibre", "hang", "cut", "twist", "coil", "clamp", "heat", "clock", "trouble"}
+var sections = [...]string{"", "fibre", "hang", "cut", "twist", "coil", "clamp", "heat", "clock", "wire", "drive", "stroke", "trouble"}
 
 const heatSection = 7 // in sections
 

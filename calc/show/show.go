@@ -52,6 +52,20 @@ func (w *writer) box(id calc.ID) {
 	if HasWorking(id) {
 		w.workingSlot(id)
 	}
+	if id == calc.DriveAt {
+		w.slide("max", float64(w.st.Out.Shown))
+		w.slide(Value, w.st.SI(id))
+	}
+}
+
+// slide appends a slot of the slider beside the marker's box, a number in the box's unit; 0 where it is not known.
+func (w *writer) slide(what string, x float64) {
+	w.open("drive.at:slide", "", what)
+	if !known(x) {
+		x = 0
+	}
+	w.trimmed(x, w.boxUnit(calc.DriveAt), 4)
+	w.shut()
 }
 
 // held appends what the box of a number holds, and returns the unit that stands beside it.
@@ -126,7 +140,7 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 		return "unknown", "mark.empty"
 	case worked && w.impossible(id):
 		return "stop", "mark.worked"
-	case worked && grouped:
+	case worked && (grouped || id >= calc.DrivePower && id <= calc.DriveOff):
 		return "worked", "mark.worked"
 	case worked:
 		return "worked", "mark.book"
@@ -181,6 +195,13 @@ func (w *writer) says(id calc.ID) {
 		return
 	case style == quantity.StyleList:
 		w.list(id)
+		return
+	case style == quantity.StyleRows:
+		w.about("reading.rows", id, about{limit: x})
+		if notice.Part != "" {
+			w.char(' ')
+			w.about("reading.left-out", id, about{text: notice.Part})
+		}
 		return
 	case notice.Other != "":
 		w.about("reading.decimal", id, about{limit: x})
@@ -350,6 +371,9 @@ var Repeated = [...]calc.ID{
 	calc.ClampFirst, calc.ClampSecond,
 	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
+	calc.WireSupplyVoltage, calc.WireCurrent, calc.WirePower, calc.WireFuse,
+	calc.DriveTarget, calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost,
+	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone: what belongs to a second

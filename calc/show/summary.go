@@ -22,6 +22,11 @@ func (w *writer) summary(name string) {
 	}
 	w.line("summary.travel")
 	w.line("summary.heat")
+	if w.st.Plan.Wire.Route != calc.RouteNone {
+		w.line("summary.wire")
+	}
+	w.line("summary.drive")
+	w.line("summary.stroke")
 	w.line("summary.local")
 	w.char('\n')
 }

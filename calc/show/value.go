@@ -90,6 +90,8 @@ func (w *writer) number(id calc.ID) {
 		w.wordsOf("word.", calc.Fields[id].Words[int(x)])
 	case math.IsNaN(x):
 		w.str(quantity.Unknown)
+	case x == float64(calc.Never):
+		w.words("mark.never")
 	case style == quantity.StyleRatio:
 		w.alone(id, nil)
 		w.str(" : 1")

@@ -9,6 +9,11 @@ import "twistbench/calc/quantity"
 // It returns how many rows were read, at most as many as the lists hold, how many lines were no rows, and the number of the first of those,
 // from 1, 0 if there was none.
 func Columns(text string, times, temperatures []float64) (rows, bad, first int) {
+	return Pairs(text, quantity.KindTime, quantity.KindTemperature, times, temperatures)
+}
+
+// Pairs does the same with columns of the kinds kx and ky, to SI.
+func Pairs(text string, kx, ky *quantity.Kind, xs, ys []float64) (rows, bad, first int) {
 	line := 0
 	for text != "" {
 		row := text
@@ -22,7 +27,7 @@ func Columns(text string, times, temperatures []float64) (rows, bad, first int) 
 		if row == "" {
 			continue
 		}
-		t, y, ok := pair(row)
+		x, y, ok := pair(row, kx, ky)
 		switch {
 		case !ok && line == 1: // a heading
 		case !ok:
@@ -30,8 +35,8 @@ func Columns(text string, times, temperatures []float64) (rows, bad, first int) 
 			if first == 0 {
 				first = line
 			}
-		case rows < min(len(times), len(temperatures)):
-			times[rows], temperatures[rows] = t, y
+		case rows < min(len(xs), len(ys)):
+			xs[rows], ys[rows] = x, y
 			rows++
 		}
 	}
@@ -39,17 +44,17 @@ func Columns(text string, times, temperatures []float64) (rows, bad, first int) 
 }
 
 // pair reads the two cells of a row.
-func pair(row string) (t, y float64, ok bool) {
+func pair(row string, kx, ky *quantity.Kind) (x, y float64, ok bool) {
 	for _, mark := range [...]byte{'\t', ';', ' ', ','} {
 		for i := range len(row) {
 			if row[i] != mark {
 				continue
 			}
-			var tok, yok bool
-			t, tok = cell(row[:i], quantity.KindTime)
-			y, yok = cell(row[i+1:], quantity.KindTemperature)
-			if tok && yok {
-				return t, y, true
+			var xok, yok bool
+			x, xok = cell(row[:i], kx)
+			y, yok = cell(row[i+1:], ky)
+			if xok && yok {
+				return x, y, true
 			}
 		}
 	}
@@ -58,40 +63,6 @@ func pair(row string) (t, y float64, ok bool) {
 
 // cell reads a number and its unit, the default one if there is none, to SI.
 func cell(s string, k *quantity.Kind) (si float64, ok bool) {
-	s = quantity.Trim(s)
-	sign, i := 1.0, 0
-	if rest, minus := quantity.CutPrefix(s, "\u2212"); minus {
-		sign, s = -1, rest
-	} else if i < len(s) && (s[i] == '-' || s[i] == '+') {
-		if s[i] == '-' {
-			sign = -1
-		}
-		i++
-	}
-	x, tenth, digits := 0.0, 0.0, 0
-	for ; i < len(s); i++ {
-		c := s[i]
-		if c >= '0' && c <= '9' {
-			x = 10*x + float64(c-'0')
-			tenth *= 10
-			digits++
-		} else if (c == '.' || c == ',') && tenth == 0 {
-			tenth = 1
-		} else {
-			break
-		}
-	}
-	if digits == 0 || digits > 17 {
-		return 0, false
-	}
-	if tenth > 0 {
-		x /= tenth
-	}
-	u := k.Default()
-	if unit := quantity.Trim(s[i:]); unit != "" {
-		if u = k.Unit(unit); u == nil {
-			return 0, false
-		}
-	}
-	return u.ToSI(sign * x), true
+	r, err := k.Parse(s, "")
+	return r.SI, err == nil
 }

@@ -1,6 +1,10 @@
 package trial
 
-import "math"
+import (
+	"math"
+
+	"twistbench/calc/quantity"
+)
 
 // Decay is the exponential that fits readings best: y = End + Height × exp(−(x − First)/Constant), a body that cools, or warms, with losses in
 // proportion. First is the least x of the readings, so that they may begin at any time of a clock.
@@ -17,11 +21,13 @@ type Decay struct {
 	Residual                             float64 // standard deviation of the readings about the curve
 }
 
-// The shortest and longest Constant that readings may tell, in spans of theirs, and the steps between in which it is looked for first.
+// The shortest and longest Constant that readings may tell, in spans of theirs, and the steps between in which it is looked for at first and then.
 const (
 	shortest = 0.01
 	longest  = 10
 	grid     = 60
+	fine     = 20
+	finest   = 1e-7 // of a Constant
 )
 
 // FitDecay returns the exponential for which the squares of the distances in y are least. With end known, as that of a room is, it is kept;
@@ -32,21 +38,18 @@ const (
 func FitDecay(x, y []float64, end float64) Decay {
 	nan := math.NaN()
 	d := Decay{First: nan, End: nan, Height: nan, Constant: nan, EndDoubt: nan, HeightDoubt: nan, ConstantDoubt: nan, Residual: nan}
-	e := make([]float64, 0, len(x)) // the readings that are known, and what becomes of x
-	z := make([]float64, 0, len(x))
-	v := make([]float64, 0, len(x))
+	x, y = x[:min(len(x), len(y))], y[:min(len(x), len(y))]
 	last := nan
-	for i := range min(len(x), len(y)) {
+	for i := range x {
 		if x[i]+y[i] != x[i]+y[i] {
 			continue
 		}
-		if len(v) == 0 {
+		if d.N == 0 {
 			d.First, last = x[i], x[i]
 		}
 		d.First, last = min(d.First, x[i]), max(last, x[i])
-		z, v, e = append(z, x[i]), append(v, y[i]), append(e, 0)
+		d.N++
 	}
-	d.N = len(v)
 	unknowns := 3
 	if end == end {
 		unknowns = 2
@@ -55,100 +58,86 @@ func FitDecay(x, y []float64, end float64) Decay {
 	if d.N < unknowns || !(span > 0) {
 		return d
 	}
-	for i := range z {
-		z[i] -= d.First
-	}
-	// the best of a grid, then the golden section of what lies between its neighbours
-	best, least := -1, math.Inf(1)
-	ratio := math.Exp(math.Log(longest/shortest) / grid)
-	at := shortest * span
-	for i := 0; i <= grid; i++ {
-		if rest, _ := squares(e, z, v, end, at); rest < least {
-			best, least = i, rest
+	// The best of a grid, and then again and again the best of a finer one between its neighbours.
+	var s sums
+	low, steps, step := shortest*span, grid, quantity.Log(longest/shortest)/grid
+	for finer := false; step > finest; finer = true {
+		ratio := quantity.Exp(step)
+		best, least, at := 0, math.Inf(1), low
+		for i := range steps + 1 {
+			if rest := s.take(x, y, d.First, end, at); rest+1e-14*s.yy < least { // by more than rounding
+				best, least, d.Constant = i, rest, at
+			}
+			at *= ratio
 		}
-		at *= ratio
+		if !finer && (best == 0 || best == steps) {
+			d.Constant = nan
+			return d
+		}
+		low, steps, step = d.Constant/ratio, fine, 2*step/fine
 	}
-	if best <= 0 || best >= grid {
+	rest := s.take(x, y, d.First, end, d.Constant)
+	d.Height = s.ey / s.ee
+	d.End = s.y - d.Height*s.e
+	free := float64(d.N - unknowns)
+	if free < 1 {
 		return d
 	}
-	at = shortest * span * math.Exp(math.Log(ratio)*float64(best))
-	low, high := at/ratio, at*ratio
-	const golden = 0.6180339887498949
-	a, b := high-golden*(high-low), low+golden*(high-low)
-	fa, _ := squares(e, z, v, end, a)
-	fb, _ := squares(e, z, v, end, b)
-	for high-low > 1e-7*at {
-		if fa < fb {
-			high, b, fb = b, a, fa
-			a = high - golden*(high-low)
-			fa, _ = squares(e, z, v, end, a)
-		} else {
-			low, a, fa = a, b, fb
-			b = low + golden*(high-low)
-			fb, _ = squares(e, z, v, end, b)
-		}
+	// How sure it is, from the sum of the squares that are left and how each reading would move with each unknown: with Height as e, with
+	// Constant as Height × s/Constant², with End as 1, which is taken out where that is searched.
+	variance := rest / free
+	d.Residual = math.Sqrt(variance)
+	variance /= s.ee*s.ss - s.es*s.es
+	d.HeightDoubt = math.Sqrt(variance * s.ss)
+	d.ConstantDoubt = math.Sqrt(variance*s.ee) * d.Constant * d.Constant / math.Abs(d.Height)
+	d.EndDoubt = 0
+	if unknowns == 3 {
+		d.EndDoubt = math.Sqrt(rest/free/float64(d.N) + variance*(s.e*s.e*s.ss-2*s.e*s.s*s.es+s.s*s.s*s.ee))
 	}
-	d.Constant = (low + high) / 2
-	rest, l := squares(e, z, v, end, d.Constant)
-	d.Height, d.End = l.Slope, l.At(0)
-	d.doubts(e, z, rest, unknowns)
 	return d
 }
 
-// squares returns the sum of the squares of the distances for a Constant, and the line in e = exp(−x/Constant) that makes it least.
-func squares(e, x, y []float64, end, constant float64) (rest float64, l Line) {
-	for i := range x {
-		e[i] = math.Exp(-x[i] / constant)
-	}
-	if end == end { // through a point that is known
-		ee, ey := 0.0, 0.0
-		for i := range e {
-			ee += e[i] * e[i]
-			ey += e[i] * (y[i] - end)
-		}
-		l = Line{N: len(x), MeanY: end, Slope: ey / ee}
-	} else {
-		l = Fit(e, y)
-	}
-	for i := range e {
-		off := y[i] - l.At(e[i])
-		rest += off * off
-	}
-	return rest, l
-}
+// sums are of e = exp(−x/Constant), of s = x × e, and of y: their means, or, with the end known, 0, 0 and the end; and the sums of the
+// products of what they are off those.
+type sums struct{ e, s, y, ee, es, ss, ey, yy float64 }
 
-// doubts works out how sure the fit is, from the sum of the squares that are left and how each reading would move with each unknown: with
-// Height as e, with Constant as s = Height x e/Constant², with End as 1.
-func (d *Decay) doubts(e, x []float64, rest float64, unknowns int) {
-	free := d.N - unknowns
-	if free < 1 {
-		return
+// take works them out for a Constant, and returns the sum of the squares of the distances from the line in e for which that is least.
+func (m *sums) take(x, y []float64, first, end, constant float64) (rest float64) {
+	*m = sums{}
+	n := 0.0
+	for pass := range 2 {
+		for i := range x {
+			z, v := x[i]-first, y[i]
+			if z+v != z+v {
+				continue
+			}
+			e := quantity.Exp(-z / constant)
+			s := z * e
+			if pass == 0 {
+				n++
+				m.e += e
+				m.s += s
+				m.y += v
+				continue
+			}
+			e, s, v = e-m.e, s-m.s, v-m.y
+			m.ee += e * e
+			m.es += e * s
+			m.ss += s * s
+			m.ey += e * v
+			m.yy += v * v
+		}
+		if pass == 0 {
+			m.e, m.s, m.y = m.e/n, m.s/n, m.y/n
+			if end == end {
+				m.e, m.s, m.y = 0, 0, end
+			}
+		}
 	}
-	var ee, es, ss, e1, s1, n float64
-	for i := range e {
-		s := d.Height * x[i] * e[i] / (d.Constant * d.Constant)
-		ee += e[i] * e[i]
-		es += e[i] * s
-		ss += s * s
-		e1 += e[i]
-		s1 += s
-	}
-	variance := rest / float64(free)
-	d.Residual = math.Sqrt(variance)
-	d.EndDoubt = 0
-	if unknowns == 3 {
-		// taking each about its mean leaves what End doesn't take up
-		n = float64(d.N)
-		all := ee*(ss*n-s1*s1) - es*(es*n-s1*e1) + e1*(es*s1-ss*e1)
-		d.EndDoubt = math.Sqrt(variance * (ee*ss - es*es) / all)
-		ee, es, ss = ee-e1*e1/n, es-e1*s1/n, ss-s1*s1/n
-	}
-	det := ee*ss - es*es
-	d.HeightDoubt = math.Sqrt(variance * ss / det)
-	d.ConstantDoubt = math.Sqrt(variance * ee / det)
+	return max(0, m.yy-m.ey*m.ey/m.ee)
 }
 
 // At returns the y of the curve at x.
 func (d *Decay) At(x float64) float64 {
-	return d.End + d.Height*math.Exp(-(x-d.First)/d.Constant)
+	return d.End + d.Height*quantity.Exp(-(x-d.First)/d.Constant)
 }

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"twistbench/calc/quantity"
 )
 
 // Handbook E01, block E01: a made-up cooling curve, and scipy 1.10.1 curve_fit on it, to 1e-5 of the parameters and 1e-3 of the doubts; with
@@ -138,7 +140,7 @@ func TestColumns(t *testing.T) {
 		{"words", "cooling\nas read\nx;y", nil, nil, 2, 2},
 		{"one column", "1\n2\n3", nil, nil, 2, 2},
 		{"three columns", "1;2;3\n1;2;3", nil, nil, 1, 2},
-		{"too long a number", "0;90\n1;123456789012345678901", []float64{0}, []float64{90}, 1, 2},
+		{"too large a number", "0;90\n1;1e999", []float64{0}, []float64{90}, 1, 2},
 		{"nothing", " \n\n", nil, nil, 0, 0},
 		{"more than there is room for", "1;1\n2;2\n3;3\n4;4\n5;5", []float64{1, 2, 3, 4}, []float64{1, 2, 3, 4}, 0, 0},
 	} {
@@ -152,6 +154,28 @@ func TestColumns(t *testing.T) {
 		}
 		assert.Equal(t, c.bad, bad, c.name)
 		assert.Equal(t, c.first, first, c.name)
+	}
+}
+
+// A line test of ohms: lengths in mm where nothing is said, and a meter's Ω.
+func TestPairs(t *testing.T) {
+	var x, y [4]float64
+	for _, c := range []struct {
+		text             string
+		rows, bad, first int
+		x, y             []float64
+	}{
+		{"length, ohms\n100, 5.2\n200, 9.9\n\n300, 15.1", 3, 0, 0, []float64{0.1, 0.2, 0.3}, []float64{5.2, 9.9, 15.1}},
+		{"10 cm;5,2 Ω\n20 cm;\n1 ft;1,2 kΩ", 2, 1, 2, []float64{0.1, 0.3048}, []float64{5.2, 1200}}, // a foot is 304.8 mm
+		{"100 mm", 0, 0, 0, nil, nil},
+		{"100 5.2\n200 s 9", 1, 1, 2, []float64{0.1}, []float64{5.2}}, // seconds are no length
+	} {
+		n, bad, first := Pairs(c.text, quantity.KindLength, quantity.KindResistance, x[:], y[:])
+		assert.Equal(t, [3]int{c.rows, c.bad, c.first}, [3]int{n, bad, first}, c.text)
+		for i := range c.x {
+			assert.InEpsilon(t, c.x[i], x[i], 1e-12, c.text)
+			assert.InEpsilon(t, c.y[i], y[i], 1e-12, c.text)
+		}
 	}
 }
 

@@ -42,6 +42,7 @@ var allowed = []arrow{
 	{from: "scripts/serve", to: builders},
 	{from: "scripts/answer", to: builders},
 	{from: "scripts/check", to: builders},
+	{from: "scripts/check/kernel", to: core[:2]},
 	{from: "scripts/check/browser", to: builders,
 		tests: []string{"github.com/chromedp/chromedp", "github.com/chromedp/cdproto", "github.com/emersion/go-ical"}},
 }

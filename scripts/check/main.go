@@ -32,6 +32,7 @@ var checks = []check{
 	{"arrows", arrows},
 	{"linked", linked},
 	{"house", house},
+	{"kernel", kernel},
 	{"references", references},
 	{"size", sizes},
 	{"same-bytes", sameBytes},

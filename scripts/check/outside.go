@@ -113,7 +113,7 @@ var spellings = []struct {
 		"Ω·mm²/m": {"ohm mm^2/m", "ohm*mm^2/m"}, "Ω·m": {"ohm m", "ohm*m"},
 	}},
 	{quantity.KindTemperatureCoefficient, "1/K", map[string]spelling{
-		"%/K": {"percent/K", "0.01/kelvin"}, "ppm/K": {"ppm/K", "ppm/kelvin"},
+		"%/K": {"percent/K", "0.01/kelvin"}, "ppm/K": {"ppm/K", "1e-6/kelvin"},
 	}},
 	{quantity.KindVoltage, "V", map[string]spelling{
 		"V": {"V", "V"}, "mV": {"mV", "mV"},
@@ -123,6 +123,9 @@ var spellings = []struct {
 	}},
 	{quantity.KindPower, "W", map[string]spelling{ // pint's Btu is another, 2e-7 apart
 		"W": {"W", "W"}, "mW": {"mW", "mW"}, "kW": {"kW", "kW"}, "Btu/h": {"btu/hr", ""},
+	}},
+	{quantity.KindPowerPerLength, "W/m", map[string]spelling{
+		"W/cm": {"W/cm", "W/cm"}, "W/m": {"W/m", "W/m"}, "W/in": {"W/inch", "W/inch"},
 	}},
 	{quantity.KindCharge, "C", map[string]spelling{
 		"mAh": {"mA hr", "mA*hour"}, "Ah": {"A hr", "A*hour"},
@@ -135,6 +138,18 @@ var spellings = []struct {
 	}},
 	{quantity.KindSpecificPower, "W/kg", map[string]spelling{
 		"W/kg": {"W/kg", "W/kg"}, "kW/kg": {"kW/kg", "kW/kg"},
+	}},
+	{quantity.KindSpeed, "m/s", map[string]spelling{
+		"m/s": {"m/s", "m/s"}, "km/h": {"km/hr", "km/hour"}, "ft/min": {"ft/min", "ft/minute"}, "mph": {"mph", "mph"},
+	}},
+	{quantity.KindHeatLoss, "W/K", map[string]spelling{
+		"mW/K": {"mW/K", "mW/kelvin"}, "W/K": {"W/K", "W/kelvin"},
+	}},
+	{quantity.KindHeatCapacity, "J/K", map[string]spelling{
+		"mJ/K": {"mJ/K", "mJ/kelvin"}, "J/K": {"J/K", "J/kelvin"},
+	}},
+	{quantity.KindSpecificHeat, "J/(kg K)", map[string]spelling{
+		"J/(kg·K)": {"J/kg K", "J/kg/kelvin"}, "kJ/(kg·K)": {"kJ/kg K", "kJ/kg/kelvin"}, "cal/(g·K)": {"4.184 J/g K", "4.184*J/g/kelvin"},
 	}},
 }
 

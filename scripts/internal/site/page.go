@@ -7,6 +7,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"twistbench/calc"
@@ -73,6 +74,8 @@ func (r *renderer) funcs() template.FuncMap {
 		"head":     func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
 		"notes":    r.notes,
 		"polymers": r.polymers,
+		"volts":    r.volts,
+		"touches":  r.touches,
 		"bench":    r.bench,
 		"rows":     r.rows,
 		"cards":    cards,
@@ -131,7 +134,7 @@ type box struct {
 	Key, Label, Name, Letter, Hint, Mode, About string
 	Value, State, Mark, Says, Other, Sure       string
 	Unit, UnitWords, Type                       string
-	List, Why                                   bool
+	List, Why, Rows                             bool
 	Asked                                       string // what the ± is of
 	Units, Options                              []option
 	Doubt                                       *box
@@ -190,6 +193,8 @@ func (r *renderer) field(key string) (*box, error) {
 	switch k.Style {
 	case quantity.StyleList:
 		b.List, b.Mode = true, "text"
+	case quantity.StyleRows:
+		b.Rows = true
 	case quantity.StyleCount:
 		b.Mode = "numeric"
 	case quantity.StyleRatio:
@@ -258,26 +263,18 @@ func (r *renderer) notes(key string) (template.HTML, error) {
 // polymers renders the table of what each polymer stands, in °C, each figure with its source: a number that the line below the table explains,
 // or the words for a figure from memory.
 func (r *renderer) polymers() (template.HTML, error) {
-	type cell struct{ Span, Source string }
-	type row struct {
-		Name  string
-		Cells []cell
-	}
-	var data struct {
-		Rows    []row
-		Sources []string
-	}
+	var rows []bookRow
+	var notes sources
 	celsius := quantity.KindTemperature.Default()
-	number := map[*craft.Source]string{}
 	for i := range craft.Heatings[:calc.PolymerOther] {
 		h := &craft.Heatings[i]
-		one := row{Name: r.maybe("option." + craft.Polymers[i].Key)}
+		one := bookRow{Name: r.maybe("option." + craft.Polymers[i].Key)}
 		for _, c := range []struct {
 			craft.Span
 			from *craft.Source
 		}{{h.Melt, h.MeltSource}, {h.Glass, h.GlassSource}, {h.Setting, h.SettingSource}} {
 			if math.IsNaN(float64(c.Low)) {
-				one.Cells = append(one.Cells, cell{Span: quantity.Unknown})
+				one.Cells = append(one.Cells, bookCell{Span: quantity.Unknown})
 				continue
 			}
 			span := quantity.Append(nil, float64(c.Low), celsius, 1, r.display.Lang.Mark)
@@ -285,19 +282,100 @@ func (r *renderer) polymers() (template.HTML, error) {
 				span = append(span, "\u00a0… "...)
 				span = quantity.Append(span, float64(c.High), celsius, 1, r.display.Lang.Mark)
 			}
-			source := r.words.Say("heat.memory")
-			if c.from.Mark == craft.Read {
-				if number[c.from] == "" {
-					number[c.from] = fmt.Sprintf("(%d)", len(number)+1)
-					data.Sources = append(data.Sources, number[c.from]+" "+r.words.Say("heat.read")+" "+c.from.Cite)
-				}
-				source = number[c.from]
-			}
-			one.Cells = append(one.Cells, cell{string(span), source})
+			one.Cells = append(one.Cells, bookCell{string(span), notes.mark(r, c.from)})
 		}
-		data.Rows = append(data.Rows, one)
+		rows = append(rows, one)
 	}
-	return r.part("polymers", data)
+	return r.part("polymers", book{rows, notes.lines})
+}
+
+// book is a table of book values.
+type book struct {
+	Rows    []bookRow
+	Sources []string
+}
+
+type bookRow struct {
+	Name  string
+	Cells []bookCell
+}
+
+type bookCell struct{ Span, Source string }
+
+// sources are what the figures of a table were read in, each with its number, in the order in which they are named.
+type sources struct {
+	all   []*craft.Source
+	lines []string
+}
+
+// mark returns what stands beside a figure: the number of what it was read in, or that it is from memory.
+func (s *sources) mark(r *renderer, from *craft.Source) string {
+	if from.Mark != craft.Read {
+		return r.words.Say("heat.memory")
+	}
+	i := slices.Index(s.all, from)
+	if i < 0 {
+		i = len(s.all)
+		s.all = append(s.all, from)
+		s.lines = append(s.lines, fmt.Sprintf("(%d) %s %s", i+1, r.words.Say("heat.read"), from.Cite))
+	}
+	return fmt.Sprintf("(%d)", i+1)
+}
+
+// touches renders the table of how hot a surface may be that is touched for how long, in °C, each row with its source as in polymers.
+func (r *renderer) touches() (template.HTML, error) {
+	celsius, seconds := quantity.KindTemperature.Default(), quantity.KindTime
+	var rows []bookRow
+	var notes sources
+	for i := range craft.Touches {
+		t := &craft.Touches[i]
+		unit := seconds.Default()
+		switch {
+		case t.Time >= 3600:
+			unit = seconds.Unit("h")
+		case t.Time >= 60:
+			unit = seconds.Unit("min")
+		}
+		one := bookRow{Name: string(quantity.AppendTrimmed(nil, float64(t.Time), unit, 2, r.display.Lang.Mark)) + "\u00a0" + unit.Symbol}
+		for _, most := range t.Most {
+			if most == 0 {
+				one.Cells = append(one.Cells, bookCell{Span: quantity.Unknown})
+				continue
+			}
+			span := string(quantity.Append(nil, float64(most), celsius, 1, r.display.Lang.Mark))
+			if t.Under {
+				span = "<\u00a0" + span
+			}
+			one.Cells = append(one.Cells, bookCell{span, notes.mark(r, t.Source)})
+		}
+		rows = append(rows, one)
+	}
+	return r.part("touches", book{rows, notes.lines})
+}
+
+// volts renders the table of voltages that can hurt, in V, with where each is from.
+func (r *renderer) volts() (template.HTML, error) {
+	type row struct{ Name, Source, DC, AC string }
+	var data struct {
+		Rows    []row
+		Sources []string
+	}
+	number := map[*craft.Source]string{}
+	for _, v := range craft.Voltages {
+		name, err := r.say("volts." + v.Key)
+		if err != nil {
+			return "", err
+		}
+		if number[v.Source] == "" {
+			number[v.Source] = fmt.Sprintf("(%d)", len(number)+1)
+			data.Sources = append(data.Sources, number[v.Source]+" "+r.words.Say("heat.read")+" "+v.Source.Cite)
+		}
+		volts := func(x quantity.Voltage) string {
+			return string(quantity.Append(nil, float64(x), quantity.KindVoltage.Default(), 1, r.display.Lang.Mark))
+		}
+		data.Rows = append(data.Rows, row{name, number[v.Source], volts(v.DC), volts(v.AC)})
+	}
+	return r.part("volts", data)
 }
 
 var levels = [...]struct{ state, words string }{

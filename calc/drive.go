@@ -1,0 +1,310 @@
+package calc
+
+import (
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+	"twistbench/calc/trial"
+)
+
+// The words of DriveWay; the first three are craft's ways of losing heat in air, in its order.
+const (
+	WayStill quantity.Word = iota
+	WayHanging
+	WayFan
+	WayWater
+)
+
+// Driving is what was typed for heating and cooling, in SI; NaN where a number is unknown. Power, times and specific heat that were left empty
+// are worked out by drive.
+type Driving struct {
+	_ [0]func() // these are not compared
+
+	Way                  quantity.Word // how it loses its heat
+	Speed                quantity.Speed
+	Room, Target, CoolTo quantity.Temperature // around it and at first; hot; cold enough for the next heating
+	Power                quantity.Power       // in one muscle while it is on
+	On, Off              quantity.Time
+	At                   quantity.Time // of the marker
+	Altitude             quantity.Length
+	Emissivity           quantity.Share
+	SpecificHeat         quantity.SpecificHeat
+	Curve                quantity.Rows // own cooling curve
+
+	empty struct{ power, on, off, heat bool } // what was left empty
+}
+
+// The two ends between which a muscle loses its heat.
+const (
+	hotEnd = iota
+	coolEnd
+	ends
+)
+
+// warmth is a muscle at both ends, while it is heated and while it cools, and the own cooling curve that was fitted last.
+type warmth struct {
+	on, off   [ends]craft.Body
+	watts     quantity.Power
+	surrounds bool          // what is around it heats it, and no current
+	outside   craft.Outside // which bounds its losses leave
+
+	text    string // the own cooling curve that was read last: its rows, and the first line that is none
+	columns [2][curveRows]float64
+	rows    int
+	left    string
+	fitted  string // and what was fitted last
+	room    quantity.Temperature
+	decay   trial.Decay
+}
+
+const (
+	// Never stands for a time (s) without an end.
+	Never quantity.Time = 1e9
+
+	cycles = 3 // in the drawing and under its marker
+
+	nearly = 0.05 // of a difference that is left where it would take for ever
+
+	boiling = 373.15 // K: water, at sea level
+
+	curveRows  = 200 // of a cooling curve
+	fewestRows = 3
+	heatUnsure = 0.08 // of the specific heat, and so of losses that are known from a time and it
+)
+
+// drive works out how hot it gets, and how fast.
+func drive(p *Plan, r *Results) {
+	d, w := &p.Drive, &r.warmth
+	nan := quantity.NaN
+	full := d.Power
+	if d.empty.power {
+		d.Power, full = r.MusclePower, r.FullPower
+	}
+	w.watts, w.surrounds = d.Power, p.Wire.Route == RouteNone && d.empty.power
+	goal := d.Target
+	if w.surrounds {
+		d.Power, w.watts, full = quantity.Power(nan), 0, 0
+		goal -= nearly * (d.Target - d.Room)
+	}
+	if !(d.CoolTo < goal) {
+		goal = quantity.Temperature(nan)
+	}
+	muscle(p, r)
+	for i := range ends {
+		on, off := &w.on[i], &w.off[i]
+		r.Steady[i] = on.Steady(w.watts)
+		r.Heats[i] = timeTo(on, d.CoolTo, goal, w.watts)
+		r.Cools[i] = timeTo(off, d.Target+0*goal, d.CoolTo, 0)
+		r.Hold[i] = off.Loss(d.Target)
+	}
+	hot := &w.on[hotEnd]
+	r.Stuck = r.Steady[hotEnd]
+	if full != w.watts {
+		r.Stuck = hot.Steady(full)
+	}
+	r.StuckMargin = craft.Margin(p.Heat.Melt, r.Stuck)
+	r.MeltTime = timeTo(hot, d.Room, p.Heat.Melt, full)
+
+	order(&r.Heats[0], &r.Heats[1]) // what loses least heat is slower to be warmed by what is around it
+	order(&r.Cools[0], &r.Cools[1])
+	// A cycle that both ends take part in: as long as the slower one takes, and what never gets there nearly to where it settles.
+	if d.empty.on {
+		settled := r.Steady[coolEnd]
+		d.On = within(r.Heats[1], &w.on[coolEnd], d.CoolTo, settled-nearly*(settled-d.CoolTo), w.watts)
+	}
+	if d.empty.off {
+		d.Off = within(r.Cools[1], &w.off[hotEnd], d.Target, d.Room+nearly*(d.Target-d.Room), 0)
+	}
+	var lows [ends]quantity.Temperature
+	for i := range ends {
+		lows[i], r.Peaks[i] = w.on[i].Cycle(&w.off[i], d.On, d.Off, w.watts)
+		var course [2 * cycles]quantity.Temperature
+		r.Then[i] = w.course(d, i, course[:], d.At)
+	}
+	r.Coldest = min(lows[0], lows[1])
+	order(&r.Peaks[0], &r.Peaks[1])
+	order(&r.Then[0], &r.Then[1])
+	r.PerMinute = craft.CyclesPerMinute(d.On, d.Off)
+	r.Shown = cycles * (d.On + d.Off)
+	r.HoldDuty = quantity.Share(r.Hold[coolEnd] / d.Power) // over 1 where all of it is too little
+	r.CycleEnergy = craft.CycleEnergy(d.Power, d.On)
+}
+
+// order puts the lower of two numbers first.
+//
+//go:noinline
+func order[T ~float64](a, b *T) {
+	if *a > *b {
+		*a, *b = *b, *a
+	}
+}
+
+// timeTo returns how long a body takes, Never where it doesn't get there.
+//
+//go:noinline
+func timeTo(b *craft.Body, from, to quantity.Temperature, watts quantity.Power) quantity.Time {
+	return min(b.TimeTo(from, to, watts), Never)
+}
+
+// within returns a time, and where that is Never the one that a body takes to another temperature; NaN where that is Never too.
+//
+//go:noinline
+func within(t quantity.Time, b *craft.Body, from, to quantity.Temperature, watts quantity.Power) quantity.Time {
+	if t == Never {
+		t = timeTo(b, from, to, watts)
+	}
+	if t == Never {
+		t = quantity.Time(quantity.NaN)
+	}
+	return t
+}
+
+// muscle makes the bodies, of the fibre as it is coiled and the length as it is finished.
+func muscle(p *Plan, r *Results) {
+	d, w := &p.Drive, &r.warmth
+	off := &w.off
+	b, unsure := &off[hotEnd], quantity.Fraction(craft.StillUnsure)
+	if d.Way == WayWater {
+		*b, unsure = craft.InWater(d.Room), craft.WaterUnsure
+		if d.Room >= boiling || w.surrounds && d.Target >= boiling {
+			b.Coefficient = quantity.NaN
+		}
+	} else {
+		*b = craft.InRoom(craft.Way(d.Way), d.Room, d.Altitude)
+		b.Speed, b.Emissivity = float64(d.Speed), quantity.Fraction(d.Emissivity)
+	}
+	yarn := craft.YarnHeat * float64(craft.FibreMass(p.Yarn.Area, p.Yarn.Density, p.Yarn.Strands, p.Precursor))
+	if !known(yarn) {
+		yarn = 0 // without a size it is left out, as of every sum
+	}
+	heat := craft.SpecificHeats[p.Fibre.Polymer].Capacity
+	if d.empty.heat {
+		d.SpecificHeat = quantity.SpecificHeat(heat.At20)
+	} else {
+		heat = craft.Capacity{At20: float64(d.SpecificHeat)}
+	}
+	b.Heat = heat.Of(r.FibreMass, yarn)
+	if known(p.Wire.Coefficient) {
+		b.Tempco = p.Wire.Coefficient
+	}
+	r.Capacity = quantity.HeatCapacity(b.Heat.At((d.Room + d.Target) / 2))
+	craft.EndsOf(off, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
+	w.outside = 0
+	for i := range ends {
+		w.outside |= off[i].Bounds(d.Target, p.Thickness, craft.NylonConductivity)
+	}
+	r.Biot = off[coolEnd].Biot(d.Target, p.Thickness, craft.NylonConductivity)
+	r.Inner = craft.InnerTime(p.Fibre.Density, float64(d.SpecificHeat), p.Thickness, craft.NylonConductivity)
+
+	if w.fitted != d.Curve.Text || w.room != d.Room {
+		w.fitted, w.room = d.Curve.Text, d.Room
+		w.decay = trial.FitDecay(w.columns[0][:w.rows], w.columns[1][:w.rows], float64(d.Room))
+	}
+	r.Constant = quantity.Time(quantity.NaN)
+	if known(d.Curve.N) {
+		r.Constant = quantity.Time(w.decay.Constant)
+	}
+	loss := craft.TrialLoss(float64(r.Capacity), r.Constant)
+	if r.TrialLoss = quantity.HeatLoss(loss); known(loss) { // it takes the place of the book's
+		share := heatUnsure
+		if doubt := w.decay.ConstantDoubt / w.decay.Constant; doubt > 0 {
+			share = min(share+doubt, 0.9)
+		}
+		off[hotEnd].Measured(loss * (1 - share))
+		off[coolEnd].Measured(loss * (1 + share))
+	}
+	w.on = w.off
+	if w.surrounds {
+		for i := range ends {
+			w.on[i].Air, w.on[i].Walls = d.Target, d.Target
+		}
+	}
+}
+
+// course puts the temperatures (K) of an end into a list, from a cold start on: at as many moments, evenly apart, of each of the heatings and
+// the coolings that are drawn, up to a time left (s) from the start. It returns the last, NaN where the time is beyond them.
+func (w *warmth) course(d *Driving, end int, into []quantity.Temperature, left quantity.Time) quantity.Temperature {
+	each := len(into) / (2 * cycles)
+	t := d.Room
+	for i := range 2 * cycles {
+		b, watts, time := &w.on[end], w.watts, d.On
+		if i&1 != 0 {
+			b, watts, time = &w.off[end], 0, d.Off
+		}
+		time = min(time, left)
+		left -= time
+		t = b.Curve(into[i*each:(i+1)*each], t, watts, time/quantity.Time(each))
+	}
+	if left > 1e-9*d.At {
+		t = quantity.Temperature(quantity.NaN)
+	}
+	return t
+}
+
+// Course puts the temperatures (K) of the end that loses least heat (0) or most (1) into a list, from a cold start on: at as many moments,
+// evenly apart, of each of the heatings and the coolings that are drawn.
+func (st *State) Course(end int, into []quantity.Temperature) {
+	st.Out.warmth.course(&st.Plan.Drive, end, into, st.Out.Shown)
+}
+
+// readCurve takes the own cooling curve if it has as many rows as a fit needs. Part of its notice is the first line that is no row; the others
+// count. It remembers what it read last.
+func (st *State) readCurve() {
+	text, w, n := st.sheet.Text[DriveCurve], &st.Out.warmth, &st.Notices[DriveCurve]
+	if w.text != text {
+		line := 0
+		w.text, w.left, w.fitted = text, "", ""
+		w.rows, _, line = trial.Columns(text, w.columns[0][:], w.columns[1][:])
+		for rest := text; line > 0; line-- {
+			w.left, rest = quantity.Split(rest, '\n')
+		}
+	}
+	n.Part = w.left
+	if w.rows >= fewestRows {
+		st.Plan.Drive.Curve = quantity.Rows{N: float64(w.rows), Text: text}
+	} else if text != "" {
+		n.Reason = TooFewTimes
+	}
+}
+
+var (
+	heatTerms = []ID{DriveTarget, DriveRoom, CoilOutside, ClampThisFinished, TwistThickness, TwistStraight, DriveEmissivity, DriveAltitude, CutFibreMass, DriveSpecificHeat, DriveSpeed, DriveCoolTo, DrivePower}
+
+	// where what it loses is from, by way, and then of an own cooling curve
+	balances = [...]Working{
+		{Method: "balance", Source: &craft.LyingCylinder, Terms: heatTerms},
+		{Method: "balance", Source: &craft.SlenderBody, Terms: heatTerms},
+		{Method: "balance", Source: &craft.StreamCylinder, Terms: heatTerms},
+		{Method: "balance", Source: &craft.Memory, Terms: heatTerms},
+		{Method: "balance-own", Source: &craft.HeatTheory, Terms: []ID{DriveRoom, DriveTarget, DriveTrialLoss, DrivePower}},
+	}
+	inTime   = Working{Method: "in-time", Source: &craft.StepPair, Terms: heatTerms}
+	swing    = Working{Method: "swing", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest}}
+	course   = Working{Method: "course", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest, DriveAt}}
+	decayFit = Working{Method: "decay-fit", Source: &craft.LeastSquares, Terms: []ID{DriveRoom, DriveCurve}}
+
+	// how an empty power and empty times are worked out
+	emptied = [...]Working{
+		{Method: "of-wire", Source: &craft.Geometry, Terms: []ID{WireMusclePower}},
+		{Method: "on-time", Source: &craft.StepPair, Terms: []ID{DriveHeatMost}},
+		{Method: "off-time", Source: &craft.StepPair, Terms: []ID{DriveCoolMost}},
+	}
+
+	// where the specific heat of each polymer is from
+	bookHeats = [...]Working{
+		{Method: "book-value", Source: &craft.HeatTables},
+		{Method: "book-value", Source: &craft.HeatTables},
+		{Method: "book-value", Source: &craft.Memory},
+		{Method: "book-value", Source: &craft.HeatTables},
+		{Method: "book-value", Source: &craft.Memory},
+		{Method: "book-value", Source: &craft.Memory},
+	}
+)
+
+// balance returns how it was worked out what a muscle loses and where that settles.
+func balance(p *Plan) *Working {
+	way := p.Drive.Way
+	if known(p.Drive.Curve.N) {
+		way = WayWater + 1
+	}
+	return &balances[way]
+}

@@ -1,0 +1,113 @@
+package calc
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+)
+
+// What follows from what is typed, in SI.
+func TestStroke(t *testing.T) {
+	const g = 9.80665 // the 3rd General Conference on Weights and Measures, 1901
+	for _, row := range []struct {
+		plan string
+		id   ID
+		want float64
+		rel  float64
+	}{
+		// by hand: the load, times as far as it moves, over the number of muscles
+		{"stroke.load=200 g&stroke.lever=3&stroke.beside=2", StrokePull, 0.2 * g * 3 / 2, 1e-12},
+		{"stroke.against=spring&stroke.spring=40 N/m&stroke.lever=3&stroke.beside=2", StrokeBack, 40 * 9 / 2.0, 1e-12},
+		{"stroke.against=weight&stroke.spring=40 N/m", StrokeBack, 0, 0},
+		// the craft notes: 150 and 250 g make 133 and 151 mm, 54.5 N/m; 1000 to 846 g are 1.510 N
+		{"stroke.light=150&stroke.heavy=250&stroke.cold-light=133&stroke.cold-heavy=151", StrokeColdRate, 54.5, 5e-4},
+		{"stroke.light=150&stroke.heavy=250&stroke.hot-light=133&stroke.hot-heavy=151", StrokeHotRate, 54.5, 5e-4},
+		{"stroke.scale-cold=1000 g&stroke.scale-hot=846 g", StrokeScalePull, 1.510, 2e-4},
+		// 15 % of 85 mm as coiled, and of the finished 85 + 0.85 × 35.7 mm
+		{"stroke.own=15 %&stroke.base=coiled", StrokeStroke, 0.01275, 1e-12},
+		{"stroke.own=15 %&stroke.base=finished", StrokeStroke, 0.15 * 0.115345, 1e-12},
+		{"stroke.own=15 %&stroke.base=finished", StrokeOfFinished, 0.15, 1e-12},
+		{"stroke.own=15 %", StrokeShare, 0.15, 1e-12},
+		{"stroke.own=10 %&stroke.base=coiled&stroke.lever=4", StrokeLoadTravel, 0.034, 1e-12},
+		{"stroke.own=10 %&stroke.base=coiled&stroke.pulley=8.5 mm", StrokeTurn, 1, 1e-12}, // a radian
+		// own stroke without load and the book's moduli of no account: it would be as long as measured
+		{"stroke.own=10 %&stroke.base=finished&stroke.load=0", StrokeHotFree, 0.9 * 0.115345, 1e-12},
+		{"stroke.own=10 %&stroke.base=finished&stroke.load=0", StrokeFree, 0.1 * 0.115345, 1e-12},
+		// work of a load that stays: 100 g by 8.5 mm, on 98.78 mg of fibre (design, section 7), in 2 s
+		{"stroke.load=100 g&stroke.own=10 %&stroke.base=coiled", StrokeWork, 0.1 * g * 8.5e-3, 1e-12},
+		{"stroke.load=100 g&stroke.own=10 %&stroke.base=coiled", StrokeSpecificWork, 0.1 * g * 8.5e-3 / 98.78e-6, 1e-4},
+		{"stroke.load=100 g&stroke.own=10 %&stroke.base=coiled&stroke.time=2 s", StrokePower, 0.1 * g * 8.5e-3 / 2, 1e-12},
+		// strains at 160 °C from memory: −2.2 and 2.65 %; the solid length of the start plan is 84.82 mm (design, section 7)
+		{"drive.target=160 °C", StrokeAlong, -0.022, 1e-12},
+		{"drive.target=160 °C", StrokeAcross, 0.0265, 1e-12},
+		{"drive.target=170 °C&stroke.load=1 g&clamp.stages=one&clamp.first-stretch=5 %", StrokeHotLength, 0.08482, 1e-4},
+		// 354 mm of fibre in 147.5 coils hold 169.3 turns; 4.85 % of them undone
+		{"drive.target=160 °C", StrokeFree, 0.354 * 169.3 / 147.5 * 0.0485, 1e-3},
+	} {
+		st := work(t, row.plan)
+		if row.want == 0 {
+			assert.Zero(t, st.SI(row.id), "%s of %s", row.id.Key(), row.plan)
+			continue
+		}
+		assert.InEpsilon(t, row.want, st.SI(row.id), row.rel, "%s of %s", row.id.Key(), row.plan)
+	}
+}
+
+// Each end of the band stays on its side, as does that of the share; own trials leave no band.
+func TestStrokeBand(t *testing.T) {
+	for _, plan := range []string{"", "drive.target=120 °C&stroke.load=100 g", "coil.rod-hand=opposite&drive.target=120 °C", "stroke.against=muscle&stroke.slack=125&drive.target=90", "stroke.against=spring&stroke.spring=30 N/m&drive.target=90"} {
+		st := work(t, plan)
+		r := &st.Out
+		assert.Less(t, r.Strokes[0], r.Strokes[1], plan)
+		assert.Less(t, r.Strokes[1], r.Strokes[2], plan)
+		assert.Less(t, r.Shares[0], r.Shares[1], plan)
+		assert.Less(t, r.Shares[1], r.Shares[2], plan)
+		var at [3]quantity.Length
+		st.StrokeAt(st.Plan.Drive.Target, &at)
+		assert.Equal(t, r.Strokes, at, plan)
+		st.StrokeAt(st.Plan.Drive.Room, &at)
+		for _, s := range at {
+			assert.InDelta(t, 0, float64(s), 1e-15, plan)
+		}
+	}
+	r := &work(t, "stroke.own=8 %&drive.target=120 °C").Out
+	assert.Equal(t, [3]quantity.Length{r.Strokes[1], r.Strokes[1], r.Strokes[1]}, r.Strokes)
+	assert.Equal(t, [3]quantity.Fraction{r.Shares[1], r.Shares[1], r.Shares[1]}, r.Shares)
+}
+
+// As the page says, two equal muscles without another load move twice the stroke, from one hot to the other.
+func TestStrokePair(t *testing.T) {
+	for _, plan := range []string{"drive.target=100&stroke.slack=125", "drive.target=120&stroke.slack=140", "drive.target=60&stroke.slack=118"} {
+		st := work(t, plan+"&stroke.load=0&stroke.against=muscle")
+		p, r := &st.Plan, &st.Out
+		e := craft.Pulls{Cold: craft.Pull{Free: r.ThisFinished, Rate: r.ColdRate}, Hot: craft.Pull{Free: r.HotFree, Rate: r.HotRate}}
+		hot, cold := craft.Pair(&e, &e, r.ThisFinished+p.Stroke.Slack, r.Solid, r.Solid)
+		assert.InEpsilon(t, 2*float64(r.Strokes[1]), float64(cold-hot), 1e-9, plan)
+		assert.InEpsilon(t, float64(hot), float64(r.HotLength), 1e-12, plan)
+	}
+}
+
+// Masses that make no spring give no stiffness, and not the book's instead.
+func TestStrokeMasses(t *testing.T) {
+	for _, plan := range []string{
+		"stroke.light=150&stroke.heavy=250&stroke.cold-light=151&stroke.cold-heavy=133", "stroke.light=250&stroke.heavy=150&stroke.cold-light=133&stroke.cold-heavy=151",
+		"stroke.light=150&stroke.heavy=250&stroke.cold-light=133&stroke.cold-heavy=133",
+	} {
+		st := work(t, plan)
+		assert.True(t, math.IsNaN(st.SI(StrokeColdRate)), plan)
+		assert.True(t, math.IsNaN(st.SI(StrokeStroke)), plan)
+	}
+	assert.True(t, known(work(t, "stroke.light=150&stroke.heavy=250&stroke.cold-light=133").SI(StrokeColdRate)), "one length is no test yet")
+}
+
+// All that is worked out of the stroke at a keystroke.
+func BenchmarkStroke(b *testing.B) {
+	st := work(b, "drive.target=120 °C")
+	for b.Loop() {
+		stroke(&st.Plan, &st.Out)
+	}
+}

@@ -1,0 +1,183 @@
+package calc
+
+import (
+	"twistbench/calc/craft"
+	"twistbench/calc/quantity"
+	"twistbench/calc/trial"
+)
+
+// The words of WireRoute.
+const (
+	RouteNone quantity.Word = iota
+	RouteTwisted
+	RouteWrapped
+	RouteFibre
+)
+
+// SupplyBank is the word of WireSupply from which on a supply has a least current, or none that is known.
+const SupplyBank quantity.Word = 4
+
+// Wiring is what was typed for the wire and its supply, in SI; NaN where a number is unknown.
+type Wiring struct {
+	_ [0]func() // these are not compared
+
+	Route                   quantity.Word // how the current goes through the muscle
+	PerLength               quantity.ResistancePerLength
+	Reading, ReadingLeads   quantity.Resistance
+	ReadingLength           quantity.Length
+	Test                    quantity.Rows // lengths, and what they read
+	Strands                 quantity.Count
+	WrapDiameter, WrapPitch quantity.Length
+	InRow, Rows             quantity.Count // muscles end to end, and such rows side by side
+
+	Supply                   quantity.Word
+	Most, Least              quantity.Current // what it gives, and must be asked for
+	SupplyVoltage            quantity.Voltage
+	Current                  quantity.Current // while on
+	Power                    quantity.Power   // the same, in all muscles
+	Duty                     quantity.Share
+	OnTime, Period           quantity.Time
+	Average                  quantity.Power
+	Area                     quantity.Area // of a lead
+	Gauge                    quantity.Number
+	LeadDiameter, LeadLength quantity.Length
+	LeadRating               quantity.Current
+
+	Charge        quantity.Charge
+	Cell          quantity.Voltage
+	Coefficient   quantity.TemperatureCoefficient
+	Before, After quantity.Resistance
+
+	// Worked out.
+	Total, LeadOhms quantity.Resistance // of all muscles, and of both leads
+
+	bookRating bool // no rating was typed
+	line       trial.Line
+	lineDoubt  float64 // of its slope
+}
+
+// wireToHub works the hub of a group of the wire out from a member.
+func wireToHub(w *Wiring, id ID) {
+	switch id {
+	case WireReading:
+		w.PerLength = craft.YarnPerLength(w.Reading, w.ReadingLeads, w.ReadingLength)
+	case WireGauge:
+		w.Area = craft.Area(craft.GaugeDiameter(w.Gauge))
+	case WireLeadDiameter:
+		w.Area = craft.Area(w.LeadDiameter)
+	case WireSupplyVoltage:
+		w.Current = craft.ThroughLeads(w.SupplyVoltage, w.Total, w.LeadOhms)
+	case WirePower:
+		w.Current = craft.CurrentOfPower(w.Power, w.Total)
+	case WireOnTime:
+		w.Duty = craft.DutyOfTime(w.OnTime, w.Period)
+	case WireAverage:
+		w.Duty = craft.Duty(w.Average, w.Power)
+	}
+}
+
+// wireFromHub works a member out from its hub.
+func wireFromHub(w *Wiring, id ID) {
+	switch id {
+	case WireReading:
+		w.Reading = craft.MeterReading(w.PerLength, w.ReadingLength, w.ReadingLeads)
+	case WireGauge:
+		w.Gauge = craft.GaugeOf(craft.Diameter(w.Area))
+	case WireLeadDiameter:
+		w.LeadDiameter = craft.Diameter(w.Area)
+	case WireSupplyVoltage:
+		w.SupplyVoltage = craft.SupplyOfCurrent(w.Current, w.Total, w.LeadOhms)
+	case WirePower:
+		w.Power = craft.PowerOfCurrent(w.Current, w.Total)
+	case WireOnTime:
+		w.OnTime = craft.OnTime(w.Duty, w.Period)
+	case WireAverage:
+		w.Average = craft.AveragePower(w.Duty, w.Power)
+	}
+}
+
+// wire works out the answers of the wire and its supply, and the groups among its fields, which need some of them.
+func wire(p *Plan, r *Results) {
+	w := &p.Wire
+	r.TestPerLength, r.TestContact = quantity.ResistancePerLength(w.line.Slope), quantity.Resistance(w.line.Intercept())
+	solveGroup(p, MeterGroup)
+	solveGroup(p, LeadGroup)
+	if w.bookRating {
+		w.LeadRating = craft.LeadRating(w.Area)
+	}
+	switch w.Route {
+	case RouteNone:
+		r.YarnLength = quantity.Length(quantity.NaN)
+	case RouteWrapped:
+		r.YarnLength = craft.WrapLength(r.ThisFinished, w.WrapDiameter, w.WrapPitch)
+	default:
+		r.YarnLength = p.Precursor
+	}
+	r.Ohms = craft.YarnOhms(w.PerLength, r.YarnLength, w.Strands)
+	r.LeastOhms = craft.ShuntedOhms(r.Ohms, r.Piece, r.YarnLength)
+	r.OfPrecursor, r.OfCoil, r.OfFinished = craft.OhmsPer(r.Ohms, p.Precursor), craft.OhmsPer(r.Ohms, r.Piece), craft.OhmsPer(r.Ohms, r.ThisFinished)
+	w.Total = craft.Wired(r.Ohms, w.InRow, w.Rows)
+	w.LeadOhms = craft.LeadOhms(craft.WirePerLength(craft.CopperResistivity, w.Area), w.LeadLength)
+	solveGroup(p, SupplyGroup)
+	solveGroup(p, DutyGroup)
+
+	r.RowCurrent, r.SideCurrent = craft.RowCurrent(w.SupplyVoltage, r.Ohms, w.InRow, w.Rows), craft.SideCurrent(w.SupplyVoltage, r.Ohms, w.InRow, w.Rows)
+	r.AverageCurrent = craft.AverageCurrent(w.Duty, w.Current)
+	r.MusclePower = craft.MusclePower(w.Average, w.InRow, w.Rows)
+	r.FullPower = craft.MusclePower(w.Power, w.InRow, w.Rows)
+	r.PowerPer = craft.PowerPer(r.FullPower, r.ThisFinished)
+	r.Drop = craft.LeadDrop(w.Current, w.LeadOhms)
+	r.LeadHeat = craft.LeadHeat(w.Current, w.LeadOhms)
+	r.Fuse = craft.Fuse(w.Current)
+	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, r.AverageCurrent)
+	r.Cycles = craft.ChargeCycles(w.Charge, w.Cell, w.Power, w.OnTime)
+	r.HotOhms = craft.OhmsAt(w.Total, w.Coefficient, p.Drive.Target, p.Drive.Room)
+	r.Drift = craft.OhmsDrift(w.Before, w.After)
+}
+
+// readTest reads what was pasted as rows of a length and its ohms, and lays a line through them: its slope is the yarn's, and what it reads at no
+// length at all are the contacts. Part of its notice is the first line that is no row; the others count.
+func (w *Wiring) readTest(text string, n *Notice) {
+	var lengths, ohms [mostRows]float64
+	rows, _, first := trial.Pairs(text, quantity.KindLength, quantity.KindResistance, lengths[:], ohms[:])
+	x, y := lengths[:rows], ohms[:rows]
+	w.line = trial.Fit(x, y)
+	w.lineDoubt = w.line.SlopeDoubt(x, y)
+	for rest := text; first > 0; first-- {
+		n.Part, rest = quantity.Split(rest, '\n')
+	}
+	switch {
+	case text == "":
+	case rows < 2:
+		n.Reason = TooFewRows
+		w.line = trial.Fit(nil, nil)
+	default:
+		w.Test = quantity.Rows{N: float64(rows), Text: text}
+	}
+}
+
+var (
+	perLengthOfReading = Working{Eq: &craft.YarnPerLengthEq, Terms: []ID{WireReading, WireReadingLeads, WireReadingLength}}
+	readingOfPerLength = Working{Eq: &craft.MeterReadingEq, Terms: []ID{WirePerLength, WireReadingLength, WireReadingLeads}}
+	areaOfGauge        = Working{Method: "gauge", Source: &craft.WireGauge, Terms: []ID{WireGauge}}
+	gaugeOfArea        = Working{Method: "gauge", Source: &craft.WireGauge, Terms: []ID{WireArea}}
+	areaOfLead         = Working{Eq: &craft.AreaEq, Terms: []ID{WireLeadDiameter}}
+	leadOfArea         = Working{Eq: &craft.DiameterEq, Terms: []ID{WireArea}}
+	currentOfSupply    = Working{Eq: &craft.ThroughLeadsEq, Terms: []ID{WireSupplyVoltage, WireTotal, WireLeadOhms}}
+	supplyOfCurrent    = Working{Eq: &craft.SupplyOfCurrentEq, Terms: []ID{WireCurrent, WireTotal, WireLeadOhms}}
+	currentOfPower     = Working{Eq: &craft.CurrentOfPowerEq, Terms: []ID{WirePower, WireTotal}}
+	powerOfCurrent     = Working{Eq: &craft.PowerOfCurrentEq, Terms: []ID{WireCurrent, WireTotal}}
+	dutyOfTime         = Working{Eq: &craft.DutyOfTimeEq, Terms: []ID{WireOnTime, WirePeriod}}
+	timeOfDuty         = Working{Eq: &craft.OnTimeEq, Terms: []ID{WireDuty, WirePeriod}}
+	dutyOfAverage      = Working{Eq: &craft.DutyEq, Terms: []ID{WireAverage, WirePower}}
+	averageOfDuty      = Working{Eq: &craft.AveragePowerEq, Terms: []ID{WireDuty, WirePower}}
+
+	yarnAlong   = Working{Method: "yarn-along", Source: &craft.Geometry, Terms: []ID{CutPrecursor}}
+	yarnWrapped = Working{Eq: &craft.WrapLengthEq, Terms: []ID{ClampThisFinished, WireWrapPitch, WireWrapDiameter}}
+	lineTest    = Working{Method: "line-test", Source: &craft.LeastSquares, Terms: []ID{WireTest}}
+
+	// where the limits of a supply are from, and the rating of a lead
+	bookSupply = Working{Method: "book-value", Source: &craft.USBPort}
+	bookBank   = Working{Method: "book-value", Source: &craft.Common}
+	bookRating = Working{Method: "lead-rating", Source: &craft.Memory, Terms: []ID{WireArea}}
+)

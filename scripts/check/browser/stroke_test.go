@@ -1,0 +1,70 @@
+package browser
+
+import (
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// The stroke, typed by hand. Each expected number is worked out beside it.
+func TestStrokeTyped(t *testing.T) {
+	p := open(t, phone)
+	for _, c := range []struct {
+		name  string
+		given []pair
+		want  []pair
+	}{
+		// 50 g are 0.4903 N; 0.4903 N/90.31 N/m is 5.43 mm beyond the finished 115.3; the estimates are the core's own
+		{"start plan", nil, []pair{{"stroke.pull", "0.490 N"}, {"stroke.cold-length", "120.8 mm"}, {"stroke.least", "0.33 mm"}, {"note.stroke-least", ""}}},
+		{"own trial", []pair{{"stroke.own", "10"}, {"stroke.base", "finished"}, {"stroke.load", "100"}}, // a tenth of 115.345 mm
+			[]pair{{"stroke.stroke", "11.5 mm"}, {"stroke.of-finished", "10.0 %"}, {"stroke.least", "12 mm"}, {"note.stroke-own", says("note.stroke-own", "")}}},
+		{"lever and pulley", []pair{{"stroke.lever", "5"}, {"stroke.beside", "2"}, {"stroke.own", "10"}, {"stroke.base", "coiled"}, {"stroke.pulley", "8.5"}},
+			[]pair{{"stroke.pull", "1.23 N"}, {"stroke.load-travel", "42.5 mm"}, {"stroke.turn", "57.3 °"}}}, // 0.4903 × 5 ÷ 2; 8.5 × 5; a radian
+		{"two masses", []pair{{"stroke.light", "150"}, {"stroke.heavy", "250"}, {"stroke.cold-light", "133"}, {"stroke.cold-heavy", "151"}},
+			[]pair{{"stroke.cold-rate", "54.5 N/m"}}}, // 0.1 × 9.80665 ÷ 0.018
+		{"masses swapped", []pair{{"stroke.light", "250"}, {"stroke.heavy", "150"}, {"stroke.cold-light", "133"}, {"stroke.cold-heavy", "151"}},
+			[]pair{{"stroke.cold-rate", "–"}, {"note.stroke-masses", says("note.stroke-masses", "")}, {"stroke.light", "250 g"}}},
+		{"kitchen scale", []pair{{"stroke.scale-cold", "1000"}, {"stroke.scale-hot", "846"}}, []pair{{"stroke.scale-pull", "1.510 N"}}},
+		{"a spring without a number", []pair{{"stroke.against", "spring"}}, []pair{{"stroke.stroke", "–"}, {"stroke.stroke:doubt", needs("stroke.spring")}}},
+		{"a negative length", []pair{{"stroke.slack", "-5"}}, []pair{{"stroke.slack:says", says("problem.low", "stroke.slack", "0.1 mm")}, {"stroke.slack", "-5 mm"}}},
+		{"no stiffness", []pair{{"stroke.against", "spring"}, {"stroke.spring", "0"}}, []pair{{"stroke.spring:says", says("problem.low", "stroke.spring", "0.001 N/m")}, {"stroke.stroke", "–"}}},
+		{"half a muscle", []pair{{"stroke.beside", "1.5"}}, []pair{{"stroke.beside:says", says("problem.whole", "stroke.beside")}}},
+		{"more than all", []pair{{"stroke.own", "120 %"}}, []pair{{"stroke.own:says", says("problem.high", "stroke.own", "95 %")}, {"stroke.own", "120 %"}}},
+		{"too heavy", []pair{{"stroke.load", "5 kg"}}, []pair{{"note.stroke-straight", says("note.stroke-straight", "")}}},
+		{"a polymer nobody knows", []pair{{"fibre.polymer", "pvdf"}}, []pair{{"stroke.stroke", "–"}, {"stroke.stroke:doubt", needs("fibre.polymer")}, {"note.stroke-polymer", says("note.stroke-polymer", "", "PVDF")}}},
+		{"hotter than the book", []pair{{"drive.target", "200"}}, []pair{{"stroke.stroke", "–"}, {"note.stroke-warm", says("note.stroke-warm", "")}}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p.again(t)
+			p.enter(c.given)
+			for _, w := range c.want {
+				p.expect(w.id, w.text)
+			}
+		})
+	}
+}
+
+// The section as it is seen, and its bench view.
+func TestStrokeSection(t *testing.T) {
+	for _, s := range []screen{phone, desk} {
+		for _, looks := range [][]look{nil, {dark}} {
+			name := s.name + map[bool]string{true: "-dark"}[looks != nil]
+			t.Run(name, func(t *testing.T) {
+				p := open(t, s, looks...)
+				p.enter([]pair{{"drive.target", "120"}, {"stroke.load", "100"}})
+				eval[bool](p, `(document.getElementById("stroke").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
+				p.shot("stroke-" + name)
+				eval[bool](p, `(document.querySelector("#stroke .drawing").scrollIntoView({behavior: "instant"}), new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))`)
+				p.shot("stroke-drawing-" + name)
+				p.press("#stroke-bench")
+				require.Equal(t, "stroke", eval[string](p, `document.documentElement.dataset.bench`))
+				assert.True(t, eval[bool](p, `[...document.querySelectorAll("#stroke-big output, #stroke .drawing")].every((e) => { const r = e.getBoundingClientRect(); return r.top >= 0 && r.bottom <= innerHeight && r.height > 20 })`))
+				p.shot("stroke-bench-" + name)
+				p.do(chromedp.KeyEvent(kb.Escape))
+			})
+		}
+	}
+}

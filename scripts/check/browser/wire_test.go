@@ -1,0 +1,85 @@
+package browser
+
+import (
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// A heater on a 5 V supply, typed by hand. 408 mm at 50 Ω/m are 20.4 Ω, two metres of 0.5 mm² 0.069 Ω.
+func TestWireTyped(t *testing.T) {
+	p := open(t, phone)
+	heater := []pair{{"wire.route", "twisted"}, {"wire.per-length", "50"}, {"wire.supply-voltage", "5"}}
+	and := func(more ...pair) []pair { return append(append([]pair(nil), heater...), more...) }
+	for _, c := range []struct {
+		name  string
+		given []pair
+		want  []pair
+	}{
+		{"warmed from outside", nil, []pair{{"draw.wire.none", says("draw.wire.none", "")}, {"wire.ohms", "–"}, {"wire.ohms:doubt", needs("wire.route")}, {"wire.fuse:doubt", needs("wire.route")}, {"wire.current:mark", needs("wire.route")}}},
+		{"a heater", heater, []pair{{"wire.ohms", "20.40 Ω"}, {"wire.current", "0.2443 A"}, {"wire.power", "1.217 W"}, {"wire.fuse", "0.250 A"}, {"wire.of-precursor", "0.500 Ω/cm"}, {"draw.wire.none", ""}}},
+		{"two side by side, half the time", and(pair{"wire.rows", "2"}, pair{"wire.duty", "50"}), []pair{{"wire.total", "10.20 Ω"}, {"wire.on-time", "10.0 s"}, {"wire.average-current", "0.243 A"}, {"wire.side-current", "0.490 A"}, {"wire.row-current", "0.123 A"}}}, // 5 V over 10.27 Ω
+		{"watts that are too many", and(pair{"wire.average", "2"}), []pair{{"note.wire-average", says("note.wire-average", "", "1.217 W")}, {"wire.average", "2 W"}, {"wire.duty", "%"}}},
+		{"a port that gives too little", and(pair{"wire.supply", "usb-2"}, pair{"wire.rows", "3"}), []pair{{"note.wire-most", says("note.wire-most", "", "0.7279 A", "0.500 A")}, {"wire.most:mark", says("mark.book", "")}}}, // 5 V over 6.869 Ω
+		{"a power bank that switches off", and(pair{"wire.supply", "power-bank"}, pair{"wire.duty", "20"}), []pair{{"wire.dummy", "97.8 Ω"}}},                                                                                 // 5 V over 0.1 less 0.04885 A
+		{"no ohms", []pair{{"wire.per-length", "0"}}, []pair{{"wire.per-length:says", says("problem.low", "wire.per-length", "0.001 Ω/m")}, {"wire.ohms", "–"}}},
+		{"ohms below nothing", []pair{{"wire.before", "-3"}}, []pair{{"wire.before:says", says("problem.low", "wire.before", "0.001 Ω")}, {"wire.drift", "–"}}},
+		{"a length below nothing", and(pair{"wire.lead-length", "-1"}), []pair{{"wire.lead-length:says", says("problem.low", "wire.lead-length", "0 m")}, {"wire.drop", "–"}, {"wire.ohms", "20.40 Ω"}}},
+		{"the mains", []pair{{"wire.supply-voltage", "230"}}, []pair{{"wire.supply-voltage:says", says("problem.high", "wire.supply-voltage", "60 V")}, {"wire.current", "A"}}},
+		{"over 30 V", []pair{{"wire.supply-voltage", "48"}}, []pair{{"note.wire-volts", says("note.wire-volts", "")}}},
+		{"a meter that reads its leads", []pair{{"wire.reading", "0.2"}, {"wire.reading-length", "500"}}, []pair{{"note.wire-leads", says("note.wire-leads", "")}, {"wire.per-length", "Ω/m"}}},
+		{"a meter in feet", []pair{{"wire.reading", "14.3"}, {"wire.reading-length", "1 ft"}}, []pair{{"wire.per-length", "45.93 Ω/m"}}}, // 14 Ω/ft
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p.again(t)
+			p.enter(c.given)
+			for _, w := range c.want {
+				p.expect(w.id, w.text)
+			}
+		})
+	}
+}
+
+// Rows as they are pasted: with a heading, commas and gaps, and one alone. Each is answered with a sentence, and no row is lost.
+func TestLineTestPasted(t *testing.T) {
+	p := open(t, phone)
+	paste := func(text string) {
+		p.reveal("wire.test")
+		eval[bool](p, `(e => { e.focus(); e.select(); return document.execCommand("insertText", false, `+strconv.Quote(text)+`) })(`+byID("wire.test")+`)`)
+		p.leave()
+	}
+	paste("length, ohms\n100, 5.4\n200, 10.4\n\ngap\n300, 15.4")
+	p.expect("wire.test:says", says("reading.rows", "wire.test", "3")+" "+says("reading.left-out", "wire.test", "gap"))
+	p.expect("wire.test-per-length", "50.00 Ω/m")
+	p.expect("wire.test-contact", "0.400 Ω")
+	assert.Equal(t, "length, ohms\n100, 5.4\n200, 10.4\n\ngap\n300, 15.4", p.raw("wire.test", "value"))
+	p.press(`[data-do="line"]`)
+	p.expect("wire.per-length", "50.00 Ω/m")
+	paste("100;5,4")
+	p.expect("wire.test:says", says("problem.rows", "wire.test", ""))
+	p.expect("wire.test-per-length", "–")
+	assert.Equal(t, "100;5,4", p.raw("wire.test", "value"))
+	p.reload()
+	assert.Equal(t, "100;5,4", p.raw("wire.test", "value"))
+}
+
+// Nothing of the section is wider than the screen, with every number in it and all of it open.
+func TestWireSection(t *testing.T) {
+	for _, s := range []screen{phone, desk} {
+		for _, looks := range [][]look{nil, {dark}} {
+			name := s.name + map[bool]string{true: "-dark"}[looks != nil]
+			t.Run(name, func(t *testing.T) {
+				p := open(t, s, looks...)
+				p.enter([]pair{{"wire.route", "wrapped"}, {"wire.per-length", "50"}, {"wire.wrap-diameter", "1.5"}, {"wire.wrap-pitch", "1.2"}, {"wire.supply-voltage", "12"}, {"wire.in-row", "2"}, {"wire.rows", "3"}, {"wire.most", "0.1"}, {"wire.charge", "2000"}})
+				p.shot("wire-screen-" + name)
+				p.unfold()
+				p.leave()
+				assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width))
+				assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll("#wire .answer")].filter((e) => e.scrollWidth > e.clientWidth + 1).map((e) => e.id)`))
+				eval[bool](p, `(document.querySelectorAll("main > section:not(#wire), header.top").forEach((e) => { e.hidden = true; e.style.setProperty("display", "none") }), true)`)
+				p.whole("wire-" + name)
+			})
+		}
+	}
+}
