@@ -18,6 +18,11 @@
   const skipped = new Set(); // what the browser leaves out, for it is out of sight
   addEventListener("contentvisibilityautostatechange", (event) => { skipped[event.skipped ? "add" : "delete"](event.target); }, true);
 
+  // The page comes without the ids of what is named after the number in whose box or row it stands: they are many, and follow.
+  for (const part of document.querySelectorAll(".mark, .doubt, .other, .why, .working")) {
+    part.id ||= part.closest("[id$=':box'], [id$=':row']").id.replace(/:.*/, ":" + part.className);
+  }
+
   // A box that was emptied and yet has a number, which is worked out then, shows it when it is left.
   addEventListener("focusout", ({ target }) => {
     if (target.value === "" && document.documentElement.dataset.ready) target.value = target.kept ?? target.defaultValue ?? "";
