@@ -6,7 +6,6 @@ require (
 	github.com/chromedp/cdproto v0.159.0
 	github.com/chromedp/chromedp v0.23.0
 	github.com/emersion/go-ical v0.0.0-20250329121855-f41e73efc392
-	github.com/hack-pad/safejs v0.1.0
 	github.com/stretchr/testify v1.12.1
 )
 
@@ -16,4 +15,3 @@ require (
 	go.yaml.in/yaml/v3 v3.0.5 // indirect
 )
 
-replace github.com/hack-pad/safejs => ./wasm/safejs

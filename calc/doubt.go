@@ -138,10 +138,7 @@ func Gets(id ID) bool {
 
 // doubts fills in Doubt and Mostly.
 func (st *State) doubts() {
-	if st.moved == nil {
-		st.moved = new(State)
-	}
-	m := st.moved
+	m := &st.moved
 	for id := range st.Doubt {
 		st.Doubt[id], st.Mostly[id] = quantity.NaN, None
 	}
@@ -163,7 +160,7 @@ func (st *State) doubts() {
 		m.Plan = st.base
 		m.solve()
 		for _, id := range asked {
-			unmoved[id] = m.SI(id)
+			unmoved[id] = m.Value(id).SI()
 		}
 		for i := range questions[q].moves {
 			mv := &questions[q].moves[i]
@@ -175,7 +172,7 @@ func (st *State) doubts() {
 			mv.apply(&m.Plan, by*step)
 			m.solve()
 			for _, id := range asked {
-				d := (m.SI(id) - unmoved[id]) / step
+				d := (m.Value(id).SI() - unmoved[id]) / step
 				if d *= d; d > 0 {
 					sum[id] += d
 					if d > most[id] {
@@ -208,8 +205,8 @@ func (st *State) doubts() {
 	}
 }
 
-// solve works out the state's plan, whose loads are chosen already.
-func (st *State) solve() {
-	Solve(&st.Plan)
-	results(&st.Plan, &st.Out)
+// solve works out the plan, whose loads are chosen already.
+func (w *solved) solve() {
+	Solve(&w.Plan)
+	results(&w.Plan, &w.Out)
 }

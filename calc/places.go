@@ -113,16 +113,16 @@ var kindsOf = [...]**quantity.Kind{
 	ofVoltage:                &quantity.KindVoltage,
 }
 
-// Where the parts of a State begin, and how wide a number is.
+// Where the parts of what is worked begin, and how wide a number is.
 const (
-	inPlan   = unsafe.Offsetof(State{}.Plan)
+	inPlan   = unsafe.Offsetof(solved{}.Plan)
 	inFibre  = inPlan + unsafe.Offsetof(Plan{}.Fibre)
 	inYarn   = inPlan + unsafe.Offsetof(Plan{}.Yarn)
 	inHeat   = inPlan + unsafe.Offsetof(Plan{}.Heat)
 	inWire   = inPlan + unsafe.Offsetof(Plan{}.Wire)
 	inDrive  = inPlan + unsafe.Offsetof(Plan{}.Drive)
 	inStroke = inPlan + unsafe.Offsetof(Plan{}.Stroke)
-	inOut    = unsafe.Offsetof(State{}.Out)
+	inOut    = unsafe.Offsetof(solved{}.Out)
 	wide     = unsafe.Sizeof(float64(0))
 )
 
@@ -523,10 +523,12 @@ var places = [NumIDs]place{
 //go:noinline
 func KindOf(id ID) *quantity.Kind { return *kindsOf[places[id].kind] }
 
-// Value returns where the state keeps a number; the zero Ref for a choice of masses.
-func (st *State) Value(id ID) quantity.Ref {
+// Value returns where a number is kept; the zero Ref for a choice of masses.
+//
+//go:noinline
+func (w *solved) Value(id ID) quantity.Ref {
 	p := &places[id]
-	return quantity.RefTo(*kindsOf[p.kind], unsafe.Add(unsafe.Pointer(st), p.at))
+	return quantity.RefTo(*kindsOf[p.kind], unsafe.Add(unsafe.Pointer(w), p.at))
 }
 
 // Value returns where the plan keeps a field, or one of the few answers that it holds.

@@ -107,16 +107,11 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 }
 
 func readWord(f *Field, text string, v quantity.Ref, n *Notice) {
-	v.SetSI(0)
-	for i, w := range f.Words {
-		if w == text {
-			v.SetSI(float64(i))
-			return
-		}
-	}
-	if text != "" {
+	i := quantity.Place(f.Words, text)
+	if i < 0 && text != "" {
 		n.Reason, n.Part = NotAWord, text
 	}
+	v.SetSI(float64(max(i, 0)))
 }
 
 func readList(f *Field, text string, list *quantity.List, n *Notice) {

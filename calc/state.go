@@ -9,8 +9,7 @@ import (
 type State struct {
 	_ [0]func() // states are not compared
 
-	Plan    Plan
-	Out     Results
+	solved
 	Notices [NumFields]Notice
 	Doubt   [NumIDs]float64 // SI; NaN where none is known
 	Mostly  [NumIDs]ID      // where the doubt mostly comes from
@@ -21,7 +20,13 @@ type State struct {
 	owned  quantity.List // what Set was read from
 	pieces float64       // in Set; NaN for none
 	base   Plan          // the plan from which readings are moved
-	moved  *State        // the plan with one reading moved by its doubt
+	moved  solved        // with one reading moved by its doubt
+}
+
+// solved is a plan and the answers to it.
+type solved struct {
+	Plan Plan
+	Out  Results
 }
 
 // Work reads a sheet and works out everything that follows.

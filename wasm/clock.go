@@ -32,7 +32,7 @@ func (a *app) takeNow(h *happening) {
 func (a *app) openRuns() {
 	for i := range a.clock.runs {
 		r := &timetable.Run{}
-		if text, _ := a.shelf.get(runKey(i)); !r.Parse(text) {
+		if text, _ := stored(runKey(i)); !r.Parse(text) {
 			r = nil
 		}
 		a.clock.runs[i] = r
@@ -116,8 +116,8 @@ func (a *app) file(r *timetable.Run) {
 //go:noinline
 func (a *app) keepRun(i int) {
 	if r := a.clock.runs[i]; r.Off {
-		a.shelf.remove(runKey(i))
-	} else if !a.shelf.set(runKey(i), r.Text()) {
+		drop(runKey(i))
+	} else if !keep(runKey(i), r.Text()) {
 		a.tell("say.not-kept", "")
 	}
 	a.tick()

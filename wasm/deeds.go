@@ -71,7 +71,7 @@ var deeds = [...]string{
 
 // tap is a tap on one of the page's buttons.
 func (a *app) tap(h *happening) {
-	switch do := deed(place(deeds[:], h.do)); do {
+	switch do := deed(quantity.Place(deeds[:], h.do)); do {
 	case doUndo:
 		a.undo()
 	case doClear:
@@ -107,7 +107,7 @@ func (a *app) tap(h *happening) {
 	case doSummary:
 		a.copy(string(a.display.Summary(nil, &a.state, a.name)))
 	case doTake:
-		a.worker.take(a)
+		takeOver()
 	case doBench:
 		a.openBench(h.key)
 	case doStart, doStartAt, doCalendar:

@@ -17,10 +17,7 @@ type drill struct {
 const longPause = 60e3
 
 func (a *app) tapped() {
-	now := a.float(a.call(a.window("performance"), "now"))
-	if a.err != nil {
-		return
-	}
+	now := elapsed()
 	d := &a.drill
 	if d.taps == 0 || now-d.last > longPause {
 		*d = drill{first: now, last: now, taps: 1}

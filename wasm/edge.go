@@ -2,119 +2,80 @@
 
 package main
 
-import "github.com/hack-pad/safejs"
+// What the page's own script, web/boot.js, does for the core; nothing of it throws. A text comes back in two steps: what asks for it returns its
+// length in bytes, less than 0 where there is none, and answer then fills them in. Package syscall/js would be a twenty-fifth of all that the
+// page downloads.
 
-// edge is the way to the browser. It holds the first error that the browser gave, and asks nothing more while it holds one: what is asked for
-// is undefined then, so that a row of questions is looked at once, at its end.
-type edge struct{ err error }
+//go:wasmimport page answer
+func answer(into *byte)
 
-//go:noinline
-func (e *edge) get(of safejs.Value, name string) (v safejs.Value) {
-	if e.err == nil {
-		v, e.err = of.Get(name)
-	}
-	return v
-}
+// apply writes records to the page.
+//
+//go:wasmimport page apply
+func apply(slots string)
 
-//go:noinline
-func (e *edge) call(of safejs.Value, name string, args ...any) (v safejs.Value) {
-	if e.err == nil {
-		v, e.err = of.Call(name, args...)
-	}
-	return v
-}
+// kept asks for a text that the device keeps.
+//
+//go:wasmimport page kept
+func kept(key string) (length int32)
 
-// text returns what is a string.
+// keyAt asks for the key of one of all texts that it keeps.
+//
+//go:wasmimport page keyAt
+func keyAt(i int32) (length int32)
+
+// keep keeps a text; it reports whether it is kept.
+//
+//go:wasmimport page keep
+func keep(key, text string) bool
+
+//go:wasmimport page drop
+func drop(key string)
+
+// wait lets paused happen after so many milliseconds without another call of it. Package time would be a tenth of all that the page downloads.
+//
+//go:wasmimport page wait
+func wait(ms int32)
+
+// copyText copies a text; copied or uncopied happens then.
+//
+//go:wasmimport page copy
+func copyText(text string)
+
+// forget takes the link out of the page's address.
+//
+//go:wasmimport page forget
+func forget()
+
+// takeOver lets the version that waits take the place of this one.
+//
+//go:wasmimport page takeOver
+func takeOver()
+
+// elapsed is the time since the page was opened, in milliseconds.
+//
+//go:wasmimport page elapsed
+func elapsed() float64
+
+// received returns the text of so many bytes that is ready.
 //
 //go:noinline
-func (e *edge) text(v safejs.Value) (s string) {
-	if e.err == nil {
-		s, e.err = v.String()
+func received(length int32) (text string, ok bool) {
+	if length <= 0 {
+		return "", length == 0
 	}
-	return s
+	b := make([]byte, length)
+	answer(&b[0])
+	return string(b), true
 }
 
-// float returns what is a number.
-func (e *edge) float(v safejs.Value) (x float64) {
-	if e.err == nil {
-		x, e.err = v.Float()
-	}
-	return x
-}
-
-// window returns something of the browser's window.
+// happened is called with everything that happens: so many bytes that say what, and which boxes there are.
 //
-//go:noinline
-func (e *edge) window(name string) safejs.Value { return e.get(safejs.Global(), name) }
-
-// navigator returns something that not every browser has.
-func (e *edge) navigator(name string) safejs.Value { return e.get(e.window("navigator"), name) }
-
-// there reports whether the browser has something.
-//
-//go:noinline
-func there(v safejs.Value) bool { return v.Type() == safejs.TypeObject }
-
-// report is where every error of the browser ends.
-func (e *edge) report() {
-	if e.err != nil {
-		said := e.err.Error()
-		e.err = nil
-		e.call(e.window("console"), "error", said)
-		e.err = nil
-	}
-}
-
-// reason is why the browser calls the program back.
-type reason uint8
-
-const (
-	happened   reason = iota // an event
-	paused                   // in typing
-	registered               // the service worker
-	unregistered
-	copied
-	uncopied
-
-	numReasons
-)
-
-// callbacks makes the functions that the browser calls, one for each reason.
-func (a *app) callbacks() {
-	for why := range numReasons {
-		f, err := safejs.FuncOf(func(_ safejs.Value, args []safejs.Value) any {
-			a.called(why, args)
-			return nil
-		})
-		if err != nil {
-			a.err = err
-		}
-		a.back[why] = f.Value()
-	}
-}
-
-// called takes what happened to where it is answered, and writes what that put. Its errors end here.
-func (a *app) called(why reason, args []safejs.Value) {
-	switch why {
-	case happened:
-		a.event(args[0])
-	case paused:
-		a.paused()
-	case registered:
-		a.worker.registered(a, args[0])
-	case copied:
-		a.tell("say.copied", "")
-	case uncopied:
-		a.byHand()
-	}
-	a.report()
-	a.flush()
-	a.report()
-}
-
-// then lets a promise that is settled be answered, for one of two reasons.
-//
-//go:noinline
-func (a *app) then(promise safejs.Value, good, bad reason) {
-	a.call(promise, "then", a.back[good], a.back[bad])
+//go:wasmexport happened
+func happened(length int32) {
+	said, _ := received(length)
+	var h happening
+	h.read(said)
+	core.event(&h)
+	core.flush()
 }

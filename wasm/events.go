@@ -6,31 +6,30 @@ import (
 	"twistbench/calc"
 	"twistbench/calc/quantity"
 	"twistbench/calc/show"
-
-	"github.com/hack-pad/safejs"
 )
 
-// kind is a kind of events.
+// kind is a kind of events: the browser's own, and those of boot.js.
 type kind uint8
 
 const (
-	input kind = iota // of the document
+	input kind = iota
 	change
 	focusout
 	click
 	toggle
 	keydown
 	contentvisibilityautostatechange
-
-	storage // of the window
+	storage
 	hashchange
-	tick
 	visibilitychange
 	beforeprint
 
-	controllerchange // of the service worker
-	updatefound
-	statechange
+	start
+	tick
+	paused // in typing
+	copied
+	uncopied
+	offered // a version of the page that waits
 )
 
 var kinds = [...]string{
@@ -43,53 +42,32 @@ var kinds = [...]string{
 	contentvisibilityautostatechange: "contentvisibilityautostatechange",
 	storage:                          "storage",
 	hashchange:                       "hashchange",
-	tick:                             "tick",
 	visibilitychange:                 "visibilitychange",
 	beforeprint:                      "beforeprint",
-	controllerchange:                 "controllerchange",
-	updatefound:                      "updatefound",
-	statechange:                      "statechange",
+	start:                            "start",
+	tick:                             "tick",
+	paused:                           "paused",
+	copied:                           "copied",
+	uncopied:                         "uncopied",
+	offered:                          "offered",
 }
 
-// place returns where a name stands in a list, -1 where it does not.
-//
-//go:noinline
-func place(names []string, name string) int {
-	for i := range names {
-		if names[i] == name {
-			return i
-		}
+func (a *app) event(h *happening) {
+	kind := kind(quantity.Place(kinds[:], h.kind))
+	if kind == start {
+		a.start(h)
+		return
 	}
-	return -1
-}
-
-// on lets events that happen to a target be answered.
-//
-//go:noinline
-func (a *app) on(target safejs.Value, first, last kind) {
-	for ; first <= last; first++ {
-		a.call(target, "addEventListener", kinds[first], a.back[happened], true) // toggle does not bubble
-	}
-}
-
-func (a *app) listen() {
-	a.on(a.window("document"), input, contentvisibilityautostatechange)
-	a.on(safejs.Global(), storage, beforeprint)
-}
-
-func (a *app) event(event safejs.Value) {
-	var h happening
-	a.gather(&h, event)
-	a.takeNow(&h)
-	switch kind(place(kinds[:], h.kind)) {
+	a.takeNow(h)
+	switch kind {
 	case input:
-		a.input(&h)
+		a.input(h)
 	case change:
-		a.choice(&h)
+		a.choice(h)
 	case focusout:
-		a.left(&h)
+		a.left(h)
 	case click:
-		a.tap(&h)
+		a.tap(h)
 	case toggle:
 		if key, ok := quantity.CutSuffix(h.id, ":why"); ok {
 			a.display.Open[calc.Find(key)] = h.value != "" // only open ones are rendered
@@ -104,7 +82,7 @@ func (a *app) event(event safejs.Value) {
 			a.slots(&a.state)
 		}
 	case storage:
-		a.stored(h.value)
+		a.changed(h.value)
 	case tick:
 		a.tick()
 	case visibilitychange:
@@ -115,12 +93,15 @@ func (a *app) event(event safejs.Value) {
 			a.openLink(link)
 			a.opened()
 		}
-	case controllerchange:
-		a.worker.controlled(a)
-	case updatefound:
-		a.worker.follow(a)
-	case statechange:
-		a.worker.offer(a)
+	case paused:
+		a.pause()
+	case copied:
+		a.tell("say.copied", "")
+	case uncopied:
+		a.byHand()
+	case offered:
+		a.put("offer-text", text, a.say("say.new-version", ""))
+		a.put("offer", hidden, "")
 	}
 }
 
@@ -156,8 +137,11 @@ func (a *app) input(h *happening) {
 			a.put(h.id, chosenOption, own) // the text names its unit itself
 		}
 	}
-	a.wait(id)
+	a.paused = id
+	wait(short)
 }
+
+const short = 800 // ms, a pause in typing
 
 // showIn shows a number in the unit chosen beside it.
 //
@@ -181,30 +165,13 @@ func (a *app) left(h *happening) {
 	}
 }
 
-// pause is the wait for a pause in typing. The browser's timer does it: package time would be a tenth of all that the page downloads.
-type pause struct {
-	timer safejs.Value
-	id    calc.ID // the box typed in
-}
-
-const short = 800 // ms
-
-// wait lets a short time pass without another keystroke in the box id.
-func (a *app) wait(id calc.ID) {
-	p := &a.pause
-	p.id = id
-	window := safejs.Global()
-	a.call(window, "clearTimeout", p.timer)
-	p.timer = a.call(window, "setTimeout", a.back[paused], short)
-}
-
-// paused says what is wrong with the box, or else the few numbers for the bench.
-func (a *app) paused() {
+// pause says what is wrong with the box, or else the few numbers for the bench.
+func (a *app) pause() {
 	a.display.Typing = calc.None
 	a.slots(&a.state)
 	var sentence []byte
-	if n := &a.state.Notices[a.pause.id]; n.Reason != "" {
-		sentence = a.display.AppendProblem(nil, &a.state, a.pause.id, n.Problem)
+	if n := &a.state.Notices[a.paused]; n.Reason != "" {
+		sentence = a.display.AppendProblem(nil, &a.state, a.paused, n.Problem)
 	} else {
 		sentence = a.display.Sentence(nil, &a.state)
 	}
@@ -216,7 +183,7 @@ func (a *app) choice(h *happening) {
 	switch h.id {
 	case "units":
 		a.display.US = h.value == "us"
-		a.shelf.set(deviceKey, h.value)
+		keep(deviceKey, h.value)
 		a.slots(&a.state)
 	case "plan-list":
 		a.choose(h.value)
@@ -242,7 +209,7 @@ func (a *app) clear() {
 	was := a.sheet
 	a.change(a.sheet.Cleared(), calc.None)
 	if a.sheet != was {
-		a.cleared = a.shelf.set(clearedKey, calc.Kept(a.open, &was))
+		a.cleared = keep(clearedKey, calc.Kept(a.open, &was))
 	}
 	a.tell("say.cleared", "")
 }
@@ -250,7 +217,7 @@ func (a *app) clear() {
 // uncleared forgets what was cleared: from here on undo has other steps to take back first.
 func (a *app) uncleared() {
 	if a.cleared {
-		a.shelf.remove(clearedKey)
+		drop(clearedKey)
 		a.cleared = false
 	}
 }

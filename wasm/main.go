@@ -7,20 +7,12 @@ package main
 import (
 	"twistbench/calc"
 	"twistbench/calc/words"
-
-	"github.com/hack-pad/safejs"
 )
 
-func main() {
-	a := &app{}
-	a.display.Lang = words.Languages[0]
-	a.start()
-	if a.err != nil {
-		a.report()
-		return
-	}
-	select {}
-}
+// core is the one page there is.
+var core app
+
+func main() { select {} } // all else is in answer to what happens
 
 // app is the open page.
 type app struct {
@@ -30,7 +22,6 @@ type app struct {
 	history calc.History
 	state   calc.State
 
-	shelf    shelf
 	open     string // key of the kept plan on the page; "" for one that is not kept
 	name     string // of the plan
 	bench    string // the step that fills the screen, "" for none
@@ -40,54 +31,45 @@ type app struct {
 	copying  string // what was asked to be copied last
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
-	back   [numReasons]safejs.Value // what the browser calls
-	pause  pause
+	paused calc.ID // the box typed in last
 	clock  clock
 	drill  drill
-	worker worker
 }
 
 // start takes over the page as the build made it: first what it shows, then a link or the plan that was open, then whatever was typed
 // before the program was there.
-func (a *app) start() {
-	a.boot = a.window("twistbench")
-	a.shelf.storage = a.get(a.boot, "shelf")
-	a.callbacks()
+func (a *app) start(now *happening) {
+	a.display.Lang = words.Languages[0]
 	a.sheet = calc.Start()
 	a.state.Work(&a.sheet)
 	a.assume(&a.state)
-	var now happening
-	a.gather(&now)
 
 	a.name = a.say("plan.start", "")
 	if link := linkOf(now.href); link != "" {
 		a.openLink(link)
-	} else if key, ok := a.shelf.lastOpen(); ok {
+	} else if key, ok := lastOpen(); ok {
 		a.openKept(key)
 		a.put("status", text, "") // in place of what stands there for the start plan
 	}
-	if was, key, ok := a.shelf.lastCleared(); ok && key == a.open && key != "" {
+	if was, key, ok := lastCleared(); ok && key == a.open && key != "" {
 		a.history.Before(&was, calc.None)
 		a.cleared = true
 		a.set("undo", disabled, false)
 	}
-	units, _ := a.shelf.get(deviceKey)
+	units, _ := stored(deviceKey)
 	a.display.US = units == "us"
 	a.plans()
 	was := a.sheet
-	a.early(&now, true)
-	a.early(&now, false)
+	a.early(now, true)
+	a.early(now, false)
 	if a.sheet != was {
 		a.keep()
 	}
-	a.listen()
-	a.takeNow(&now)
+	a.takeNow(now)
 	a.refresh()
 	a.clock.last, _, _ = a.display.Started(nil, &a.clock.runs, "") // as the build made it
 	a.openRuns()
 	a.set("page", "data-ready", true)
-	a.flush()
-	a.worker.start(a)
 }
 
 // refresh works the sheet; flush then shows what changed.

@@ -6,15 +6,10 @@ import (
 	"twistbench/calc"
 	"twistbench/calc/quantity"
 	"twistbench/calc/show"
-
-	"github.com/hack-pad/safejs"
 )
 
 // page is what was last written to the browser's page, and what is to be written next.
 type page struct {
-	edge
-	boot safejs.Value // boot.js: gather, apply and shelf
-
 	display show.Display
 	plan    *show.Page // as it was last written
 	next    *show.Page // room for the next
@@ -83,12 +78,12 @@ func (p *page) slots(st *calc.State) {
 // flush writes what is to be written.
 func (p *page) flush() {
 	if len(p.out) > 0 {
-		p.call(p.boot, "apply", string(p.out))
+		apply(string(p.out))
 		p.out = p.out[:0]
 	}
 }
 
-// happening is an event and every box as it is then.
+// happening is an event and the box that it happened in, or at the start every box.
 type happening struct {
 	kind, id, do, key, value, href, now, away string
 	boxes                                     string
@@ -96,10 +91,10 @@ type happening struct {
 	text, unit string // of the box that was found, and the unit beside it
 }
 
-// gather reads an event, or with none just the page.
-func (p *page) gather(h *happening, event ...any) {
+// read takes apart what boot.js gathered.
+func (h *happening) read(gathered string) {
 	var first string
-	first, h.boxes = quantity.Split(p.edge.text(p.call(p.boot, "gather", event...)), show.Record)
+	first, h.boxes = quantity.Split(gathered, show.Record)
 	for _, part := range [...]*string{&h.kind, &h.id, &h.do, &h.key, &h.value, &h.href, &h.now, &h.away} {
 		*part, first = quantity.Split(first, show.Part)
 	}

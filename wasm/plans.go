@@ -16,20 +16,20 @@ func (a *app) keep() { a.keepAs("") }
 func (a *app) keepAs(name string) {
 	if a.linked {
 		a.linked = false
-		a.dropLink()
+		forget()
 	}
 	isNew := a.open == ""
 	if isNew {
-		n := a.shelf.unused()
+		n := unused()
 		a.open, a.name, a.deleted = planKey(n), name, ""
 		if name == "" {
 			a.name = a.say("plan.unnamed", decimal(n))
 		}
 	}
-	if !a.shelf.set(a.open, calc.Kept(a.name, &a.sheet)) {
+	if !keep(a.open, calc.Kept(a.name, &a.sheet)) {
 		a.tell("say.not-kept", "")
 	} else if isNew {
-		a.shelf.setOpen(a.open)
+		setOpen(a.open)
 		a.put("status", text, "") // in place of what stands there for the start plan
 	}
 	if isNew {
@@ -48,7 +48,7 @@ func (a *app) load(s calc.Sheet, key, name string) {
 
 // openKept opens a kept plan; what of it can't be read is left at its start text.
 func (a *app) openKept(key string) {
-	kept, ok := a.shelf.get(key)
+	kept, ok := stored(key)
 	if !ok {
 		return
 	}
@@ -57,14 +57,14 @@ func (a *app) openKept(key string) {
 		name = a.say("plan.unnamed", decimal(number(key)))
 	}
 	a.load(s, key, name)
-	a.shelf.setOpen(key)
+	setOpen(key)
 }
 
 // choose opens the plan of a key from the list; "" is the start plan.
 func (a *app) choose(key string) {
 	if key == "" {
 		a.load(calc.Start(), "", a.say("plan.start", ""))
-		a.shelf.setOpen("")
+		setOpen("")
 	} else {
 		a.openKept(key)
 	}
@@ -84,11 +84,11 @@ func (a *app) deletePlan() {
 		return
 	}
 	name, gone := a.name, a.sheet
-	a.shelf.remove(a.open)
+	drop(a.open)
 	a.load(calc.Start(), "", a.say("plan.start", ""))
 	a.history.Before(&gone, calc.None)
 	a.deleted = name
-	a.shelf.setOpen("")
+	setOpen("")
 	a.opened()
 	a.tell("say.deleted", name)
 }
@@ -123,9 +123,9 @@ func (a *app) list() {
 	const option, name = "\x1d", "\x1c"
 	all := name + a.say("plan.start", "")
 	listed := a.open == "" && a.name == a.say("plan.start", "")
-	for _, n := range a.shelf.plans() {
+	for _, n := range plans() {
 		key := planKey(n)
-		kept, _ := a.shelf.get(key)
+		kept, _ := stored(key)
 		title, _, _ := calc.ParseKept(kept)
 		if key == a.open {
 			title, listed = a.name, true
@@ -141,8 +141,8 @@ func (a *app) list() {
 	a.put("plan-list", chosenOption, chosen)
 }
 
-// stored is a change of what is kept by another tab: it is announced, not merged.
-func (a *app) stored(key string) {
+// changed is a change of what is kept by another tab: it is announced, not merged.
+func (a *app) changed(key string) {
 	if isRun(key) {
 		a.openRuns()
 		return
@@ -178,19 +178,10 @@ func (a *app) openLink(link string) {
 	a.tell("say.link-faults", keys)
 }
 
-// dropLink takes the link out of the address, so that a reload brings the plan as it is now.
-func (a *app) dropLink() { a.call(a.window("history"), "replaceState", nil, "", ".") }
-
 // copy copies a text; where the browser won't, it shows it for copying by hand.
 func (a *app) copy(text string) {
 	a.copying = text
-	var e edge // an error of its means that the browser won't
-	promise := e.call(e.navigator("clipboard"), "writeText", text)
-	if e.err != nil {
-		a.byHand()
-		return
-	}
-	a.then(promise, copied, uncopied)
+	copyText(text)
 }
 
 func (a *app) byHand() {

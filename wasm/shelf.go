@@ -7,16 +7,10 @@ import (
 
 	"twistbench/calc"
 	"twistbench/calc/quantity"
-
-	"github.com/hack-pad/safejs"
 )
 
-// shelf is what the device keeps: one entry for each plan, which of them was open, and how units are shown. Storage may be blocked or
-// full; then nothing is kept, and set says so. So its errors are its own, and looked at here.
-type shelf struct {
-	edge
-	storage safejs.Value // null where it is blocked
-}
+// The device keeps one entry for each plan, which of them was open, and how units are shown. Storage may be blocked or full; then nothing is
+// kept, and keep says so.
 
 const (
 	planPrefix = "twistbench/plan/"
@@ -25,39 +19,10 @@ const (
 	clearedKey = "twistbench/cleared"
 )
 
-// ask calls a method of the storage; it reports whether that could be done.
+// stored returns a text that is kept.
 //
 //go:noinline
-func (s *shelf) ask(method string, args ...any) (v safejs.Value, ok bool) {
-	s.err = nil
-	v = s.call(s.storage, method, args...)
-	return v, s.err == nil
-}
-
-// read returns a text that the storage answers with.
-//
-//go:noinline
-func (s *shelf) read(method string, arg any) (text string, ok bool) {
-	v, _ := s.ask(method, arg)
-	if v.Type() != safejs.TypeString {
-		return "", false
-	}
-	return s.text(v), s.err == nil
-}
-
-//go:noinline
-func (s *shelf) get(key string) (text string, ok bool) { return s.read("getItem", key) }
-
-// set keeps a text; it reports whether it is kept.
-//
-//go:noinline
-func (s *shelf) set(key, text string) bool {
-	_, ok := s.ask("setItem", key, text)
-	return ok
-}
-
-//go:noinline
-func (s *shelf) remove(key string) { s.ask("removeItem", key) } // what can't be removed stays listed
+func stored(key string) (text string, ok bool) { return received(kept(key)) }
 
 // planKey returns the entry of a plan.
 //
@@ -65,9 +30,9 @@ func (s *shelf) remove(key string) { s.ask("removeItem", key) } // what can't be
 func planKey(n int) string { return planPrefix + decimal(n) }
 
 // plans returns the numbers of the kept plans, oldest first.
-func (s *shelf) plans() (ns []int) {
-	for i := 0; ; i++ {
-		key, ok := s.read("key", i)
+func plans() (ns []int) {
+	for i := int32(0); ; i++ {
+		key, ok := received(keyAt(i))
 		if !ok {
 			return ns
 		}
@@ -102,34 +67,34 @@ func number(key string) int {
 func decimal(n int) string { return string(strconv.AppendInt(nil, int64(n), 10)) }
 
 // unused returns the number for a new plan.
-func (s *shelf) unused() int {
+func unused() int {
 	n := 1
-	for _, taken := range s.plans() {
+	for _, taken := range plans() {
 		n = max(n, taken+1)
 	}
 	return n
 }
 
-func (s *shelf) lastOpen() (key string, ok bool) {
-	key, ok = s.get(openKey)
+func lastOpen() (key string, ok bool) {
+	key, ok = stored(openKey)
 	if !ok || number(key) == 0 {
 		return "", false
 	}
-	_, ok = s.get(key)
+	_, ok = stored(key)
 	return key, ok
 }
 
-func (s *shelf) setOpen(key string) {
+func setOpen(key string) {
 	if key == "" {
-		s.remove(openKey)
+		drop(openKey)
 		return
 	}
-	s.set(openKey, key)
+	keep(openKey, key)
 }
 
 // lastCleared returns what a plan was before it was cleared, and the plan's key.
-func (s *shelf) lastCleared() (was calc.Sheet, key string, ok bool) {
-	kept, ok := s.get(clearedKey)
+func lastCleared() (was calc.Sheet, key string, ok bool) {
+	kept, ok := stored(clearedKey)
 	if !ok {
 		return was, "", false
 	}

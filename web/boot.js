@@ -1,8 +1,8 @@
-// The page's own small part of the program: it starts the core, and moves texts between the core and the page, one string each way.
+// The page's own small part of the program: it starts the core, tells it what happens, and does what it asks for.
 //
-// gather(event) returns what happened and the box it happened in, or with no event every box: "type <1f> id <1f> do <1f> key <1f> value <1f>
-// href <1f> now <1f> away <1e>", and then for each box "key <1f> text <1f> unit <1e>"; nothing for a key that says nothing to the core. Away are the sections out of sight. Now is the time in
-// seconds, and, with no event or where the page comes into sight, the local clocks: see zone. apply(slots) writes records "id <1f> what <1f> value
+// gather(event) returns what happened and the box it happened in, or at the start every box: "type <1f> id <1f> do <1f> key <1f> value <1f>
+// href <1f> now <1f> away <1e>", and then for each box "key <1f> text <1f> unit <1e>". Away are the sections out of sight. Now is the time in
+// seconds, and, at the start or where the page comes into sight, the local clocks: see zone. apply(slots) writes records "id <1f> what <1f> value
 // <1e>" where they differ. What is t for text, v for the value of a control but never of the one that is being typed in, s for a state, h for
 // hidden, f to move the focus there, o for the options of a list and c for the chosen one, r for the rows of a table, b for a file that a link
 // hands over, and anything else is an attribute, which an empty value takes away.
@@ -17,6 +17,11 @@
   const steps = [...document.querySelectorAll(".step")].map((step) => [step.id, [...step.querySelectorAll(".boxes, .drawing, .answers, .after")]]);
   const skipped = new Set(); // what the browser leaves out, for it is out of sight
   addEventListener("contentvisibilityautostatechange", (event) => { skipped[event.skipped ? "add" : "delete"](event.target); }, true);
+
+  // The page comes without the ids of what is named after the number in whose box or row it stands: they are many, and follow.
+  for (const part of document.querySelectorAll(".mark, .doubt, .other, .why, .working")) {
+    part.id ||= part.closest("[id$=':box'], [id$=':row']").id.replace(/:.*/, ":" + part.className);
+  }
 
   // A box that was emptied and yet has a number, which is worked out then, shows it when it is left.
   addEventListener("focusout", ({ target }) => {
@@ -34,15 +39,14 @@
   }
 
   function gather(event) {
-    const target = event?.target;
-    if (event?.skipped || (event?.type === "keydown" && event.key !== "Escape")) return "";
-    if (event && event.type !== "input") typing = undefined;
+    const { type, target } = event;
     const own = target?.id?.replace(/:unit$/, "");
     const button = target?.closest?.("[data-do]");
-    const value = event?.type === "toggle" ? (target.open ? "1" : "") : event?.key ?? target?.value ?? "";
-    let all = [event?.type ?? "", target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (!event || event.type === "visibilitychange" ? zone() : ""), steps.filter(([, parts]) => parts.every((part) => skipped.has(part))).map(([id]) => id).join(" ")].join(PART) + RECORD;
+    const value = type === "toggle" ? (target.open ? "1" : "") : event.key ?? target?.value ?? "";
+    const first = type === "start";
+    let all = [type, target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (first || type === "visibilitychange" ? zone() : ""), steps.filter(([, parts]) => parts.every((part) => skipped.has(part))).map(([id]) => id).join(" ")].join(PART) + RECORD;
     for (const box of boxes) {
-      if (event && box.id !== own) continue;
+      if (!first && box.id !== own) continue;
       const unit = document.getElementById(box.id + ":unit");
       all += box.id + PART + box.value + PART + (unit ? unit.value ?? unit.textContent : "") + RECORD;
     }
@@ -127,15 +131,6 @@
     if (link) requestAnimationFrame(() => requestAnimationFrame(jump));
   });
 
-  // Where storage is blocked its very name throws, and what throws there would end the core.
-  function shelf() {
-    try {
-      return localStorage;
-    } catch {
-      return null;
-    }
-  }
-
   const now = () => Math.floor(Date.now() / 1000) + " ";
 
   // Of each change of the local clocks from a month ago to three years from now: when, in seconds, and how many they are ahead of UTC, and a day more.
@@ -167,7 +162,7 @@
   // are needed, at once where something more comes due, and once for what came due while the page was away.
   setInterval(() => {
     const strip = document.getElementById("strip.clock").dataset, state = strip.state;
-    if (state) dispatchEvent(new Event("tick"));
+    if (state) tell({ type: "tick" });
     awake(state && document.documentElement.dataset.bench === "clock").catch(() => {}); // as where the battery is low: the page says so
     const newest = +strip.newest || 0, anew = newest > heard;
     heard = newest;
@@ -188,10 +183,108 @@
     document.documentElement.toggleAttribute("data-awake", !!lock && !lock.released);
   }
 
-  globalThis.twistbench = { gather, apply, shelf: shelf() };
+  // The service worker keeps the page for use without a network. A new version of it waits until the person takes it.
+  let worker, taken;
+  async function offline() {
+    const container = navigator.serviceWorker;
+    if (!container) return; // opened from a file, or not over https
+    container.addEventListener("controllerchange", () => { if (taken) location.reload(); });
+    worker = await container.register("sw.js");
+    worker.addEventListener("updatefound", follow);
+    follow();
+    offer();
+  }
+
+  function follow() {
+    worker.installing?.addEventListener("statechange", offer);
+  }
+
+  // On the first visit there is no version before it, and nothing to offer.
+  function offer() {
+    if (worker.active && worker.waiting) tell({ type: "offered" });
+  }
+
+  // Where storage is blocked its very name throws.
+  function ask(method, ...args) {
+    try {
+      return localStorage[method](...args);
+    } catch {
+      return null;
+    }
+  }
+
+  async function copy(text) {
+    let type = "uncopied";
+    try {
+      await navigator.clipboard.writeText(text);
+      type = "copied";
+    } catch {}
+    await null; // not while the core is at it
+    tell({ type });
+  }
+
+  let core, held, timer;
+  const encoder = new TextEncoder(), decoder = new TextDecoder();
+  const read = (place, length) => decoder.decode(new Uint8Array(core.mem.buffer, place, length));
+
+  // Holds a text until the core has made room for it.
+  function hold(text) {
+    held = encoder.encode(text ?? "");
+    return text === null ? -1 : held.length;
+  }
+
+  function tell(event) {
+    if (core) core.happened(hold(gather(event)));
+  }
+
+  // What the core may ask for: see wasm/edge.go, where a text is one argument, and here its place and its length.
+  const page = {
+    answer: (place) => new Uint8Array(core.mem.buffer, place).set(held),
+    apply: (...slots) => apply(read(...slots)),
+    kept: (...key) => hold(ask("getItem", read(...key))),
+    keyAt: (i) => hold(ask("key", i)),
+    keep: (key, length, ...text) => ask("setItem", read(key, length), read(...text)) !== null,
+    drop: (...key) => ask("removeItem", read(...key)),
+    wait(ms) {
+      clearTimeout(timer);
+      timer = setTimeout(tell, ms, { type: "paused" });
+    },
+    copy: (...text) => copy(read(...text)),
+    forget: () => history.replaceState(null, "", "."),
+    takeOver() {
+      taken = true;
+      worker.waiting?.postMessage({ type: "take" });
+    },
+    elapsed: () => performance.now(),
+  };
+
+  function failed(reason) {
+    core = undefined;
+    console.error(reason);
+    document.documentElement.dataset.failed = "1";
+  }
+
+  const told = ["input", "change", "focusout", "click", "toggle", "keydown", "contentvisibilityautostatechange", "storage", "hashchange", "visibilitychange", "beforeprint"];
+  function listen(event) {
+    if (event.skipped || (event.type === "keydown" && event.key !== "Escape")) return; // says nothing to the core
+    if (event.type !== "input") typing = undefined;
+    tell(event);
+  }
 
   async function start() {
     const go = new Go();
+    go.exit = () => failed(new Error("the core has stopped"));
+    go.importObject.page = {};
+    for (const [name, does] of Object.entries(page)) go.importObject.page[name] = (...args) => {
+      try {
+        return does(...args);
+      } catch (reason) {
+        console.error(reason); // what is thrown into the core would end it
+      }
+    };
+    // Go answers a timer through package syscall/js, which is not there. The core has none; the runtime's own, for giving back memory, can wait
+    // until something happens.
+    go.importObject.gojs["runtime.scheduleTimeoutEvent"] = () => {};
     let got;
     try {
       got = await WebAssembly.instantiateStreaming(fetch(wasm), go.importObject);
@@ -200,12 +293,12 @@
       const answer = await fetch(wasm);
       got = await WebAssembly.instantiate(await answer.arrayBuffer(), go.importObject);
     }
-    await go.run(got.instance);
-    throw new Error("the core has stopped");
+    core = got.instance.exports;
+    go.run(got.instance).catch(failed);
+    tell({ type: "start" });
+    for (const type of told) addEventListener(type, listen, true); // toggle does not bubble
+    offline().catch(() => {}); // without it the page works, with a network
   }
 
-  start().catch((reason) => {
-    console.error(reason);
-    document.documentElement.dataset.failed = "1";
-  });
+  start().catch(failed);
 })();

@@ -3,9 +3,23 @@ package quantity
 // Texts are cut here, for packages strings and bytes would bring package unicode to the page, and nothing on it needs that.
 
 // Index returns where the byte c first stands in a text, -1 where it does not.
+//
+//go:noinline
 func Index(text string, c byte) int {
 	for i := range len(text) {
 		if text[i] == c {
+			return i
+		}
+	}
+	return -1
+}
+
+// Place returns where a text stands in a list, -1 where it does not.
+//
+//go:noinline
+func Place(list []string, text string) int {
+	for i := range list {
+		if list[i] == text {
 			return i
 		}
 	}

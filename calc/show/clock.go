@@ -117,7 +117,7 @@ func (w *writer) timetable() {
 			w.char(Row)
 		}
 		if i == 0 && c.start != 0 {
-			w.startEnd("start")
+			w.when(c.start, w.Now, true)
 		} else {
 			w.moment(s.Start)
 		}
@@ -160,19 +160,6 @@ func (w *writer) ready() {
 		key = "clock.lasts"
 	}
 	w.words(key)
-}
-
-// startEnd appends when the timetable starts or ends, or how long it lasts.
-func (w *writer) startEnd(name string) {
-	c := &w.clock
-	switch name {
-	case "start":
-		w.when(c.start, w.Now, true)
-	case "end":
-		w.when(c.start+timetable.Instant(c.total), w.Now, true)
-	default:
-		w.hm(c.total)
-	}
 }
 
 // clockSays appends what there is to say of the time that was typed; without a day, always which one is taken.

@@ -111,6 +111,8 @@ var homes = func() (at [numParts]uint8) {
 }()
 
 // sectionOf returns the section that a key is named after, 0 where there is none. A yarn's is the fibre's.
+//
+//go:noinline
 func sectionOf(key string) uint8 {
 	if i := quantity.Index(key, '.'); i >= 0 {
 		key = key[:i]
@@ -118,12 +120,7 @@ func sectionOf(key string) uint8 {
 	if key == "yarn" {
 		key = "fibre"
 	}
-	for i := range sections {
-		if sections[i] == key {
-			return uint8(i)
-		}
-	}
-	return 0
+	return uint8(max(quantity.Place(sections[:], key), 0))
 }
 
 // Home returns the name of the section in which a number and its notes stand, "" where they stand in several.

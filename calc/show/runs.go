@@ -215,26 +215,6 @@ func (w *writer) stepOf(s *timetable.Step, on bool) {
 	w.ofLoad(r.Steps, s)
 }
 
-// ofRun appends what the words of a card name: what was missed; when hands are needed next, or since when all is done or something is due; what
-// for, what is on until then, how many minutes or steps it is, or whose the run is.
-func (w *writer) ofRun(name string) {
-	c := &w.card
-	switch name {
-	case "missed":
-		w.which(listMissed)
-	case "ends":
-		w.when(c.at, w.Now, false)
-	case "next":
-		w.which(listNext)
-	case "on":
-		w.which(listOn)
-	case "count":
-		w.int(c.count)
-	default:
-		w.str(c.run.Name)
-	}
-}
-
 // wait appends a number of seconds as they are counted down: 09:05, or 01:09:05.
 //
 //go:noinline

@@ -136,11 +136,9 @@ const mostTerms = 8
 
 func (w *writer) term(step *calc.Working, symbol string) {
 	var symbols [mostTerms]string
-	for i, s := range step.Eq.Symbols(symbols[:0]) {
-		if s == symbol {
-			w.bare(step.Terms[i])
-			return
-		}
+	if i := quantity.Place(step.Eq.Symbols(symbols[:0]), symbol); i >= 0 {
+		w.bare(step.Terms[i])
+		return
 	}
 	for _, c := range step.Eq.Const {
 		if c.Symbol == symbol {

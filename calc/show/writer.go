@@ -6,6 +6,7 @@ import (
 	"twistbench/calc"
 	"twistbench/calc/craft"
 	"twistbench/calc/quantity"
+	"twistbench/calc/timetable"
 	"twistbench/calc/words"
 )
 
@@ -129,6 +130,49 @@ func (w *writer) about(key string, id calc.ID, a about) {
 	}
 }
 
+// What a sentence may name besides numbers of the plan: package words says what each is.
+const (
+	saysName = iota
+	saysPart
+	saysLimit
+	saysOther
+	saysOwn
+	saysUnits
+	saysMasses
+	saysNear
+
+	saysStart // of the plan's timetable
+	saysEnd
+	saysLasts
+
+	saysMissed // of the card's run
+	saysEnds
+	saysNext
+	saysOn
+	saysCount
+	saysPlan
+)
+
+var sayable = [...]string{
+	saysName:   "name",
+	saysPart:   "part",
+	saysLimit:  "limit",
+	saysOther:  "other",
+	saysOwn:    "own",
+	saysUnits:  "units",
+	saysMasses: "masses",
+	saysNear:   "near",
+	saysStart:  "start",
+	saysEnd:    "end",
+	saysLasts:  "lasts",
+	saysMissed: "missed",
+	saysEnds:   "ends",
+	saysNext:   "next",
+	saysOn:     "on",
+	saysCount:  "count",
+	saysPlan:   "plan",
+}
+
 // sentence appends a sentence, said of a number, with what it names.
 //
 //go:noinline
@@ -137,27 +181,41 @@ func (w *writer) sentence(s string, id calc.ID, a about) {
 		var before, name string
 		before, name, s = words.Next(s)
 		w.str(before)
-		switch name {
-		case "":
-		case "name":
+		clock, card := &w.clock, &w.card
+		switch quantity.Place(sayable[:], name) {
+		case saysName:
 			w.name(id)
-		case "part":
+		case saysPart:
 			w.str(a.text)
-		case "limit":
+		case saysLimit:
 			w.at(id, a.limit)
-		case "units":
-			w.units(id)
-		case "masses":
-			w.masses(id)
-		case "near":
-			w.nearest()
-		case "start", "end", "lasts":
-			w.startEnd(name)
-		case "missed", "ends", "next", "on", "count", "plan":
-			w.ofRun(name)
-		case "own":
+		case saysOwn:
 			w.own(id, a.limit)
-		case "other":
+		case saysUnits:
+			w.units(id)
+		case saysMasses:
+			w.masses(id)
+		case saysNear:
+			w.nearest()
+		case saysStart:
+			w.when(clock.start, w.Now, true)
+		case saysEnd:
+			w.when(clock.start+timetable.Instant(clock.total), w.Now, true)
+		case saysLasts:
+			w.hm(clock.total)
+		case saysMissed:
+			w.which(listMissed)
+		case saysEnds:
+			w.when(card.at, w.Now, false)
+		case saysNext:
+			w.which(listNext)
+		case saysOn:
+			w.which(listOn)
+		case saysCount:
+			w.int(card.count)
+		case saysPlan:
+			w.str(card.run.Name)
+		case saysOther:
 			switch {
 			case a.other != calc.None:
 				w.name(a.other)

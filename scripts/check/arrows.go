@@ -13,13 +13,11 @@ import (
 type arrow struct {
 	from  string   // below the module
 	to    []string // packages of ours
-	third []string // packages of others, with all below them
-	tests []string // the same, in tests alone
+	tests []string // packages of others in its tests, with all below them; no other code of ours stands on any
 }
 
 const (
 	modulePath = "twistbench"
-	safejs     = "github.com/hack-pad/safejs"
 	testify    = "github.com/stretchr/testify"
 )
 
@@ -38,7 +36,7 @@ var allowed = []arrow{
 	{from: "calc/timetable", to: []string{"calc/quantity", "calc"}, tests: []string{"github.com/emersion/go-ical"}},
 	{from: "calc/words", to: core[:5]},
 	{from: "calc/show", to: core[:6]},
-	{from: "wasm", to: core, third: []string{safejs}},
+	{from: "wasm", to: core},
 	{from: "scripts/internal/site", to: core},
 	{from: "scripts/build", to: builders},
 	{from: "scripts/serve", to: builders},
@@ -54,10 +52,11 @@ var allowed = []arrow{
 var notInCore = []string{"fmt", "log", "reflect", "encoding/json", "html/template", "text/template", "math/rand", "net/url", "regexp"}
 
 // notLinked are packages that must not reach the page even through others.
-// fmt, and os and reflect with it, would be a ninth of the page (see wasm/safejs);
-// one call into time, a timer, would be a twentieth: the browser has timers.
-// Packages strings and bytes bring unicode; calc/quantity cuts texts without.
-var notLinked = []string{"fmt", "unicode", "os", "reflect", "time", "text/template", "html/template", "regexp", "encoding/json", "net/url", "math/rand"}
+// fmt, and os and reflect with it, would be a ninth of the page, and syscall/js
+// a twenty-fifth (wasm/edge.go is in its place); one call into time, a timer,
+// would be a twentieth: the browser has timers. Packages strings and bytes bring
+// unicode; calc/quantity cuts texts without.
+var notLinked = []string{"fmt", "syscall/js", "unicode", "os", "reflect", "time", "text/template", "html/template", "regexp", "encoding/json", "net/url", "math/rand"}
 
 // A listed package, as go list prints it.
 type listed struct {
@@ -117,7 +116,11 @@ func wrongArrows(all []listed, table []arrow) []string {
 		}
 		a := table[i]
 		linkedIn := slices.Contains(core, from) || from == "wasm"
-		judge := func(imports, third []string, inTests bool) {
+		judge := func(imports []string, inTests bool) {
+			var third []string
+			if inTests {
+				third = append([]string{testify}, a.tests...)
+			}
 			for _, to := range imports {
 				ours, isOurs := strings.CutPrefix(to, modulePath+"/")
 				switch {
@@ -126,7 +129,7 @@ func wrongArrows(all []listed, table []arrow) []string {
 						say("%s imports %s; it may import %s", from, ours, either(a.to))
 					}
 				case to == "syscall/js":
-					say("%s imports syscall/js; only safejs may, which turns its panics into errors", from)
+					say("%s imports syscall/js; wasm/edge.go is the way to the browser", from)
 				case isThird(to):
 					if !slices.ContainsFunc(third, func(t string) bool { return within(to, t) }) {
 						say("%s imports %s; of others it may import %s", from, to, either(third))
@@ -136,10 +139,9 @@ func wrongArrows(all []listed, table []arrow) []string {
 				}
 			}
 		}
-		judge(p.Imports, a.third, false)
-		tests := slices.Concat([]string{testify}, a.third, a.tests)
-		judge(p.TestImports, tests, true)
-		judge(p.XTestImports, tests, true)
+		judge(p.Imports, false)
+		judge(p.TestImports, true)
+		judge(p.XTestImports, true)
 	}
 	return wrong
 }
@@ -162,14 +164,7 @@ func wronglyLinked(deps []listed) []string {
 		if p.Standard || p.ImportPath == modulePath || within(p.ImportPath, modulePath) {
 			continue
 		}
-		if !within(p.ImportPath, safejs) {
-			wrong = append(wrong, fmt.Sprintf("%s is linked into the page, through %s; of others only safejs may be", p.ImportPath, either(importers(deps, p.ImportPath))))
-		}
-	}
-	for _, from := range importers(deps, "syscall/js") {
-		if i := slices.IndexFunc(deps, func(p listed) bool { return p.ImportPath == from }); !deps[i].Standard && !within(from, safejs) {
-			wrong = append(wrong, from+" imports syscall/js; only safejs may")
-		}
+		wrong = append(wrong, fmt.Sprintf("%s is linked into the page, through %s; of others nothing may be", p.ImportPath, either(importers(deps, p.ImportPath))))
 	}
 	return wrong
 }

@@ -26,15 +26,16 @@ func TestWrongArrows(t *testing.T) {
 		{"command to wasm", listed{ImportPath: "twistbench/scripts/serve", Imports: []string{"twistbench/wasm"}},
 			[]string{"scripts/serve imports wasm; it may import calc/quantity, calc/craft, calc/trial, calc, calc/timetable, calc/words, calc/show, scripts/internal/site"}},
 		{"unknown package", listed{ImportPath: "twistbench/calc/util"}, []string{"calc/util is not in the table of arrows"}},
-		{"browser alone", listed{ImportPath: "twistbench/wasm", Imports: []string{"github.com/hack-pad/safejs", "github.com/hack-pad/safejs/internal/catch"}}, nil},
-		{"safejs elsewhere", listed{ImportPath: "twistbench/calc/show", Imports: []string{"github.com/hack-pad/safejs"}},
+		{"another's in the page", listed{ImportPath: "twistbench/wasm", Imports: []string{"github.com/hack-pad/safejs"}},
+			[]string{"wasm imports github.com/hack-pad/safejs; of others it may import nothing"}},
+		{"another's in the core", listed{ImportPath: "twistbench/calc/show", Imports: []string{"github.com/hack-pad/safejs"}},
 			[]string{"calc/show imports github.com/hack-pad/safejs; of others it may import nothing"}},
-		{"a name that only starts alike", listed{ImportPath: "twistbench/wasm", Imports: []string{"github.com/hack-pad/safejsx"}},
-			[]string{"wasm imports github.com/hack-pad/safejsx; of others it may import github.com/hack-pad/safejs"}},
+		{"a name that only starts alike", listed{ImportPath: "twistbench/calc/timetable", TestImports: []string{"github.com/emersion/go-icalendar"}},
+			[]string{"calc/timetable imports github.com/emersion/go-icalendar; of others it may import github.com/stretchr/testify, github.com/emersion/go-ical"}},
 		{"raw", listed{ImportPath: "twistbench/wasm", Imports: []string{"syscall/js"}},
-			[]string{"wasm imports syscall/js; only safejs may, which turns its panics into errors"}},
+			[]string{"wasm imports syscall/js; wasm/edge.go is the way to the browser"}},
 		{"raw in a test", listed{ImportPath: "twistbench/wasm", TestImports: []string{"syscall/js"}},
-			[]string{"wasm imports syscall/js; only safejs may, which turns its panics into errors"}},
+			[]string{"wasm imports syscall/js; wasm/edge.go is the way to the browser"}},
 		{"testify in a test", listed{ImportPath: "twistbench/calc", TestImports: []string{"github.com/stretchr/testify/assert", "fmt", "encoding/json"}}, nil},
 		{"testify outside one", listed{ImportPath: "twistbench/calc", Imports: []string{"github.com/stretchr/testify/assert"}},
 			[]string{"calc imports github.com/stretchr/testify/assert; of others it may import nothing"}},
@@ -54,23 +55,22 @@ func TestWronglyLinked(t *testing.T) {
 	std := func(path string, imports ...string) listed {
 		return listed{ImportPath: path, Standard: true, Imports: imports}
 	}
-	wasm := listed{ImportPath: "twistbench/wasm", Imports: []string{"github.com/hack-pad/safejs", "twistbench/calc"}}
-	safe := listed{ImportPath: "github.com/hack-pad/safejs", Imports: []string{"syscall/js", "fmt"}}
-	good := []listed{wasm, safe, {ImportPath: "twistbench/calc", Imports: []string{"math/rand/v2"}}, std("syscall/js"), std("strconv"), std("math/rand/v2")}
+	wasm := listed{ImportPath: "twistbench/wasm", Imports: []string{"twistbench/calc"}}
+	good := []listed{wasm, {ImportPath: "twistbench/calc", Imports: []string{"math/rand/v2"}}, std("strconv"), std("math/rand/v2")}
 	assert.Empty(t, wronglyLinked(good))
 	for _, c := range []struct {
 		name string
 		more listed
 		want string
 	}{
-		{"printing", std("fmt"), "fmt is linked into the page, through github.com/hack-pad/safejs"},
+		{"printing", std("fmt"), "fmt is linked into the page, through twistbench/calc/words"},
 		{"heavy", std("regexp"), "regexp is linked into the page, through twistbench/calc/words"},
 		{"old dice", std("math/rand"), "math/rand is linked into the page, through nothing"},
-		{"another's", listed{ImportPath: "example.org/x"}, "example.org/x is linked into the page, through nothing; of others only safejs may be"},
-		{"raw", listed{ImportPath: "twistbench/calc/show", Imports: []string{"syscall/js"}}, "twistbench/calc/show imports syscall/js; only safejs may"},
+		{"another's", listed{ImportPath: "example.org/x"}, "example.org/x is linked into the page, through nothing; of others nothing may be"},
+		{"raw", std("syscall/js"), "syscall/js is linked into the page, through twistbench/calc/words"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			through := listed{ImportPath: "twistbench/calc/words", Imports: []string{"regexp"}}
+			through := listed{ImportPath: "twistbench/calc/words", Imports: []string{"regexp", "fmt", "syscall/js"}}
 			assert.Equal(t, []string{c.want}, wronglyLinked(append(append([]listed{}, good...), through, c.more)))
 		})
 	}

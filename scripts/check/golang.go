@@ -8,7 +8,6 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
-	"slices"
 	"strings"
 )
 
@@ -18,9 +17,6 @@ var forJS = []string{"GOOS=js", "GOARCH=wasm"}
 // coreJS are the packages that exist for the browser: ./... would also take
 // the ones that drive a browser, which do not.
 var coreJS = []string{"./calc/...", "./wasm/...", "./scripts/check/kernel"}
-
-// forJSAll adds our copy of safejs, which is a module of its own.
-var forJSAll = append(slices.Clone(coreJS), "github.com/hack-pad/safejs")
 
 // command runs a program in the module's folder and gives what it printed on
 // standard output; an error holds all it printed, standard error last.
@@ -63,7 +59,7 @@ func vet(j *job) (string, error) {
 }
 
 func vetJS(j *job) (string, error) {
-	_, err := j.golang(forJS, append([]string{"vet"}, forJSAll...)...)
+	_, err := j.golang(forJS, append([]string{"vet"}, coreJS...)...)
 	return "", err
 }
 
@@ -107,7 +103,7 @@ func testsJS(j *job) (string, error) {
 		env = append(env, k+"="+v)
 	}
 	cmd := []string{"test", "-exec=" + filepath.Join(goroot, "lib", "wasm", "go_js_wasm_exec")}
-	return summary(j.command(env, "go", append(cmd, forJSAll...)...))
+	return summary(j.command(env, "go", append(cmd, coreJS...)...))
 }
 
 // shortPath lists only the folders that hold the programs, and the system's.

@@ -361,3 +361,20 @@ func TestNoProgram(t *testing.T) {
 	p.expect("hang.mass", "368 g")
 	p.shot("no-program")
 }
+
+// A program that stops is said too, and what stands on the page stays: typing calls it no more.
+func TestProgramStops(t *testing.T) {
+	h := newHost(t)
+	p := h.blank(phone)
+	p.before(`let made; Object.defineProperty(window, "Go", {get: () => made, set(Go) { made = class extends Go { constructor() { super(); window.running = this } } }})`)
+	p.forgive("the core has stopped")
+	p.visit(h.url())
+	p.fill("fibre.diameter", "0.45")
+	p.expect("hang.mass", "276 g") // 17 MPa × π/4 × 0.45² ÷ 9.80665
+	eval[bool](p, `(running.exit(2), true)`)
+	p.until(`document.documentElement.dataset.failed === "1"`)
+	p.fill("fibre.diameter", "0.52")
+	p.leave()
+	assert.Equal(t, "0.52", p.value("fibre.diameter"))
+	p.expect("hang.mass", "276 g")
+}

@@ -30,10 +30,28 @@ func lean(source []byte) []byte {
 // quoted is an attribute whose value needs no quotes.
 var quoted = regexp.MustCompile(` ([a-z-]+)="([\w.:-]+)"`)
 
+// named is a number's box or row, or a part of one that is named after a number.
+var named = regexp.MustCompile(` id=([\w.-]+):(?:box|row)\b| class=(mark|doubt|other|why|working) id=([\w.-]+):(\w+)`)
+
+// unnamed drops the ids of parts that are named after the box or row they are
+// in. They are a tenth of the page, and boot.js gives them back.
+func unnamed(page []byte) []byte {
+	var row []byte
+	return named.ReplaceAllFunc(page, func(found []byte) []byte {
+		m := named.FindSubmatch(found)
+		if m[1] != nil {
+			row = m[1]
+		} else if bytes.Equal(m[3], row) && bytes.Equal(m[4], m[2]) {
+			return append([]byte(" class="), m[2]...)
+		}
+		return found
+	})
+}
+
 // leanPage drops from a page what HTML does without: quotes round a plain
-// value, and the ends of options. No element of it may end in "/>", or the
-// slash would belong to the value.
+// value, the ends of options, and ids that follow from others. No element of it may
+// end in "/>", or the slash would belong to the value.
 func leanPage(page []byte) []byte {
 	page = quoted.ReplaceAll(lean(page), []byte(" $1=$2"))
-	return bytes.ReplaceAll(page, []byte("</option>"), nil)
+	return bytes.ReplaceAll(unnamed(page), []byte("</option>"), nil)
 }

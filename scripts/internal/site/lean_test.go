@@ -27,7 +27,8 @@ func TestLeanPage(t *testing.T) {
 	for page, want := range map[string]string{
 		`<p id="a.b:c" class="d e">f="g"</p>`: `<p id=a.b:c class="d e">f="g"</p>`,
 		`<a href="#x" hidden title="">`:       `<a href="#x" hidden title="">`,
-		"<select>\n  <option value=\"1\" selected>one</option><option value=\"mm²\">two</option></select>": "<select>\n<option value=1 selected>one<option value=\"mm²\">two</select>",
+		"<select>\n  <option value=\"1\" selected>one</option><option value=\"mm²\">two</option></select>":                                                                                                                     "<select>\n<option value=1 selected>one<option value=\"mm²\">two</select>",
+		`<div class="box" id="a.b:box"><b class="mark" id="a.b:mark">m</b><p class="says" id="a.b:says"></p></div><div class="load" id="c:row"><i class="doubt" id="c:doubt">d</i><i class="doubt" id="c-d:doubt">e</i></div>`: `<div class=box id=a.b:box><b class=mark>m</b><p class=says id=a.b:says></p></div><div class=load id=c:row><i class=doubt>d</i><i class=doubt id=c-d:doubt>e</i></div>`,
 	} {
 		assert.Equal(t, want, string(leanPage([]byte(page))))
 	}

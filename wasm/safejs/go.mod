@@ -1,3 +1,0 @@
-module github.com/hack-pad/safejs
-
-go 1.18
