@@ -6,7 +6,8 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-// observe watches every change of the page from the moment it is parsed, before any script of its own has run.
+// observe watches every change of the page from the moment it is parsed, before any script of its own has run, but of the ids that boot.js fills
+// in, which nobody sees.
 const observe = `addEventListener("readystatechange", () => {
 	if (document.readyState !== "interactive" || globalThis.changes) return;
 	const path = (n) => n.nodeType === 3 ? path(n.parentNode) : n.id ? "#" + n.id : n.parentNode?.tagName ? path(n.parentNode) + " " + n.localName : n.localName;
@@ -14,7 +15,7 @@ const observe = `addEventListener("readystatechange", () => {
 	globalThis.held = [...document.querySelectorAll("main input, main select")].map((e) => [e.id, e.value]);
 	globalThis.shifts = 0;
 	new MutationObserver((all) => {
-		for (const m of all) changes.push(path(m.target) + (m.attributeName ? " @" + m.attributeName : ""));
+		for (const m of all) if (m.attributeName !== "id") changes.push(path(m.target) + (m.attributeName ? " @" + m.attributeName : ""));
 	}).observe(document, {subtree: true, childList: true, characterData: true, attributes: true});
 	new PerformanceObserver((list) => {
 		for (const e of list.getEntries()) globalThis.shifts += e.value;
