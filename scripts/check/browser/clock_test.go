@@ -336,7 +336,7 @@ func TestAnotherDue(t *testing.T) {
 	p.expect("run.1:on", "Take it out to cool"+says("clock.since", "", "07:23", "0"))
 	p.expect("say", says("clock.missed", "", "06:15 Put it in (180 °C)")+". Take it out to cool")
 	p.press(`#clock-next`)
-	p.until(`document.documentElement.dataset.bench === "fibre"`)
+	p.until(`document.documentElement.dataset.bench === "wire"`)
 	p.until(`asked.includes("ring")`)
 	eval[bool](p, `(asked.length = 0, true)`)
 	p.jump(5*60 - 2)
