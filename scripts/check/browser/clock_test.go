@@ -341,7 +341,7 @@ func TestAnotherDue(t *testing.T) {
 	eval[bool](p, `(asked.length = 0, true)`)
 	p.jump(5*60 - 2)
 	p.until(`asked.includes("ring")`) // again, as the first still waits
-	assert.Equal(t, "fibre", eval[string](p, `document.documentElement.dataset.bench`))
+	assert.Equal(t, "wire", eval[string](p, `document.documentElement.dataset.bench`))
 	p.until(`document.documentElement.dataset.bench === "clock"`)
 	p.expect("say", says("clock.missed", "", "06:15 Put it in (180 °C)")+". Take it out to cool + Clamp at the second gap (120.7 mm)")
 	assert.Equal(t, 2, eval[int](p, `new Promise((done) => setTimeout(() => done(asked.filter((x) => x === "ring").length), 700))`), "not only four seconds after the last")
