@@ -73,7 +73,7 @@ func TestRead(t *testing.T) {
 		{WireSupplyVoltage, "60", 60, "", ""},
 		{WireSupplyVoltage, "60.1", nan, TooHigh, ""},
 		{WireTest, "100 5.2\n200 9.9", 2, "", ""},
-		{WireTest, "length, ohms\n100, 5.2\n200, 9,9\n\n300, 15", 3, "", ""},
+		{WireTest, "length, ohms\n100, 5.2\n200, 9,9\n\n300, 15", 3, "", "length, ohms"},
 		{WireTest, "100 5.2\n200 gap\n300 15", 2, "", "200 gap"}, // what is left out is said
 		{WireTest, "100 5.2", nan, TooFewRows, ""},
 		{WireTest, "100 5.2\nsoon", nan, TooFewRows, "soon"},

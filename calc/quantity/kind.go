@@ -1,6 +1,9 @@
 package quantity
 
-import "math"
+import (
+	"math"
+	"unicode/utf8"
+)
 
 // NaN is the value of every unknown quantity.
 var NaN = math.NaN()
@@ -58,6 +61,26 @@ func (k *Kind) Default() *Unit {
 		return nil
 	}
 	return &k.Units[0]
+}
+
+// Named finds the unit that a heading without digits ends with, as those of "min", "time in min", "t/min" and "T (°C)"; nil if there is none.
+func (k *Kind) Named(heading string) *Unit {
+	heading = Trim(heading)
+	if n := len(heading) - 1; n > 0 && (heading[n] == ')' || heading[n] == ']') {
+		heading = Trim(heading[:n])
+	}
+	var found *Unit
+	inWord := false
+	for i, r := range heading {
+		if isDigit(r) {
+			return nil
+		}
+		if !inWord && !isSpace(r) && found == nil {
+			found = k.Unit(heading[i:])
+		}
+		inWord = isLetter(r) || r >= utf8.RuneSelf
+	}
+	return found
 }
 
 // Unit finds a unit by its symbol or one of its typed forms, nil if there is

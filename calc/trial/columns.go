@@ -4,7 +4,8 @@ import "twistbench/calc/quantity"
 
 // Columns reads a text of two columns into two lists, a row to a line: times in seconds and temperatures in kelvin, a bare number being s and
 // °C. Cells may carry a unit. They are parted by a tab, a semicolon, spaces or a comma; a comma that parts nothing is a decimal mark, and no
-// mark is one of thousands. A first line that is no row is a heading. Empty lines are passed over.
+// mark is one of thousands. A heading above the rows that ends both its cells with a unit, as "time (min); °F" does, says what bare numbers
+// below are in; any other is a line that is no row. Empty lines are passed over.
 //
 // It returns how many rows were read, at most as many as the lists hold, how many lines were no rows, and the number of the first of those,
 // from 1, 0 if there was none.
@@ -14,6 +15,7 @@ func Columns(text string, times, temperatures []float64) (rows, bad, first int) 
 
 // Pairs does the same with columns of the kinds kx and ky, to SI.
 func Pairs(text string, kx, ky *quantity.Kind, xs, ys []float64) (rows, bad, first int) {
+	c := columns{kinds: [2]*quantity.Kind{kx, ky}}
 	line := 0
 	for text != "" {
 		row := text
@@ -27,42 +29,61 @@ func Pairs(text string, kx, ky *quantity.Kind, xs, ys []float64) (rows, bad, fir
 		if row == "" {
 			continue
 		}
-		x, y, ok := pair(row, kx, ky)
-		switch {
-		case !ok && line == 1: // a heading
-		case !ok:
-			bad++
-			if first == 0 {
-				first = line
+		c.heading = false
+		if c.read(row) {
+			if rows < min(len(xs), len(ys)) {
+				xs[rows], ys[rows] = c.si[0], c.si[1]
+				rows++
 			}
-		case rows < min(len(xs), len(ys)):
-			xs[rows], ys[rows] = x, y
-			rows++
+			continue
+		}
+		units := c.units
+		c.heading = rows == 0
+		if c.heading && c.read(row) {
+			continue
+		}
+		c.units = units
+		bad++
+		if first == 0 {
+			first = line
 		}
 	}
 	return rows, bad, first
 }
 
-// pair reads the two cells of a row.
-func pair(row string, kx, ky *quantity.Kind) (x, y float64, ok bool) {
+// columns are two of numbers.
+type columns struct {
+	kinds   [2]*quantity.Kind
+	units   [2]string // of bare numbers, "" for the default
+	si      [2]float64
+	heading bool // it is one that is read
+}
+
+// read reads the two cells of a row, or of a heading. Spaces part that only where it is two words: the "in" of "length in cm" is no inch.
+func (c *columns) read(row string) bool {
 	for _, mark := range [...]byte{'\t', ';', ' ', ','} {
 		for i := range len(row) {
-			if row[i] != mark {
-				continue
+			if row[i] == ' ' && c.heading && mark == ' ' && quantity.Index(quantity.Trim(row[i:]), ' ') >= 0 {
+				break
 			}
-			var xok, yok bool
-			x, xok = cell(row[:i], kx)
-			y, yok = cell(row[i+1:], ky)
-			if xok && yok {
-				return x, y, true
+			if row[i] == mark && c.cell(0, row[:i]) && c.cell(1, row[i+1:]) {
+				return true
 			}
 		}
 	}
-	return 0, 0, false
+	return false
 }
 
-// cell reads a number and its unit, the default one if there is none, to SI.
-func cell(s string, k *quantity.Kind) (si float64, ok bool) {
-	r, err := k.Parse(s, "")
-	return r.SI, err == nil
+// cell reads a number and its unit, or the unit that a heading ends with.
+func (c *columns) cell(n int, s string) bool {
+	if c.heading {
+		u := c.kinds[n].Named(s)
+		if u != nil {
+			c.units[n] = u.Symbol
+		}
+		return u != nil
+	}
+	r, err := c.kinds[n].Parse(s, c.units[n])
+	c.si[n] = r.SI
+	return err == nil
 }

@@ -133,13 +133,21 @@ func TestColumns(t *testing.T) {
 		{"decimal commas in spaces", "0,5   108,4\n 2,5 87,95 ", []float64{0.5, 2.5}, []float64{108.4, 87.95}, 0, 0},
 		{"commas for all", "0,5,108,4", []float64{0.5}, []float64{108.4}, 0, 0},
 		{"heading", "time s;temp °C\n0;90\n1;80", []float64{0, 1}, []float64{90, 80}, 0, 0},
+		{"heading in other units", "min;°C\n0;90\n0.25;80", []float64{0, 15}, []float64{90, 80}, 0, 0},
+		{"heading in Fahrenheit", "s,°F\n0,194\n1,176", []float64{0, 1}, []float64{90, 80}, 0, 0},
+		{"heading of a logger", "run A\ntime (ms)\ttemp [C]\n0\t90\n500\t80", []float64{0, 0.5}, []float64{90, 80}, 1, 1},
+		{"heading and units", "t/min T/°F\n0 90 °C\n60 s 176", []float64{0, 60}, []float64{90, 80}, 0, 0},
+		{"heading of an unknown unit", "ticks;°C\n0;90\n1;80", []float64{0, 1}, []float64{90, 80}, 1, 1},
+		{"heading of no unit", "time;temp\n0;90", []float64{0}, []float64{90}, 1, 1},
+		{"a reading is no heading", "gap min;90 °C\n1;80", []float64{1}, []float64{80}, 1, 1},
+		{"heading below rows", "0;90\nmin;°F\n1;80", []float64{0, 1}, []float64{90, 80}, 1, 2},
 		{"units", "0 s, 90 °C\n1 min 176 °F", []float64{0, 60}, []float64{90, 80}, 0, 0},
 		{"gaps", "0;90\n\n1;\n;70\n3;60", []float64{0, 3}, []float64{90, 60}, 2, 3},
 		{"below zero", "-1;-5\n+1;−10", []float64{-1, 1}, []float64{-5, -10}, 0, 0},
 		{"one row", "0;90", []float64{0}, []float64{90}, 0, 0},
-		{"words", "cooling\nas read\nx;y", nil, nil, 2, 2},
-		{"one column", "1\n2\n3", nil, nil, 2, 2},
-		{"three columns", "1;2;3\n1;2;3", nil, nil, 1, 2},
+		{"words", "cooling\nas read\nx;y", nil, nil, 3, 1},
+		{"one column", "1\n2\n3", nil, nil, 3, 1},
+		{"three columns", "1;2;3\n1;2;3", nil, nil, 2, 1},
 		{"too large a number", "0;90\n1;1e999", []float64{0}, []float64{90}, 1, 2},
 		{"nothing", " \n\n", nil, nil, 0, 0},
 		{"more than there is room for", "1;1\n2;2\n3;3\n4;4\n5;5", []float64{1, 2, 3, 4}, []float64{1, 2, 3, 4}, 0, 0},
@@ -165,10 +173,14 @@ func TestPairs(t *testing.T) {
 		rows, bad, first int
 		x, y             []float64
 	}{
-		{"length, ohms\n100, 5.2\n200, 9.9\n\n300, 15.1", 3, 0, 0, []float64{0.1, 0.2, 0.3}, []float64{5.2, 9.9, 15.1}},
+		{"length, ohms\n100, 5.2\n200, 9.9\n\n300, 15.1", 3, 1, 1, []float64{0.1, 0.2, 0.3}, []float64{5.2, 9.9, 15.1}},
 		{"10 cm;5,2 Ω\n20 cm;\n1 ft;1,2 kΩ", 2, 1, 2, []float64{0.1, 0.3048}, []float64{5.2, 1200}}, // a foot is 304.8 mm
-		{"100 mm", 0, 0, 0, nil, nil},
-		{"100 5.2\n200 s 9", 1, 1, 2, []float64{0.1}, []float64{5.2}}, // seconds are no length
+		{"100 mm", 0, 1, 1, nil, nil},
+		{"cm;ohm\n10;4.8\n20;9.3", 2, 0, 0, []float64{0.1, 0.2}, []float64{4.8, 9.3}},
+		{"length in cm, kohm\n10, 4.8", 1, 0, 0, []float64{0.1}, []float64{4800}},
+		{"length in cm ohm\n10;4.8", 1, 1, 1, []float64{0.01}, []float64{4.8}}, // three words: which part?
+		{"ohm;cm\n10;4.8", 1, 1, 1, []float64{0.01}, []float64{4.8}},           // the other way round
+		{"100 5.2\n200 s 9", 1, 1, 2, []float64{0.1}, []float64{5.2}},          // seconds are no length
 	} {
 		n, bad, first := Pairs(c.text, quantity.KindLength, quantity.KindResistance, x[:], y[:])
 		assert.Equal(t, [3]int{c.rows, c.bad, c.first}, [3]int{n, bad, first}, c.text)
