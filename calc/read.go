@@ -25,6 +25,7 @@ const (
 	NotATime    Reason = "clock"
 	SaidAlready Reason = "already"
 	TooFewRows  Reason = "rows"
+	NotRising   Reason = "rising"
 	TooFewTimes Reason = "times"
 )
 

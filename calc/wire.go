@@ -142,7 +142,13 @@ func (w *Wiring) readTest(text string, n *Notice) {
 	rows, _, first := trial.Pairs(text, quantity.KindLength, quantity.KindResistance, lengths[:], ohms[:])
 	x, y := lengths[:rows], ohms[:rows]
 	w.line = trial.Fit(x, y)
-	w.lineDoubt = w.line.SlopeDoubt(x, y)
+	if w.lineDoubt = w.line.SlopeDoubt(x, y); w.lineDoubt < 1e-9*w.line.Slope {
+		w.lineDoubt = quantity.NaN // that is rounding
+	}
+	rises := w.line.Slope > 0
+	for _, length := range x {
+		rises = rises && length > 0
+	}
 	for rest := text; first > 0; first-- {
 		n.Part, rest = quantity.Split(rest, '\n')
 	}
@@ -150,6 +156,9 @@ func (w *Wiring) readTest(text string, n *Notice) {
 	case text == "":
 	case rows < 2:
 		n.Reason = TooFewRows
+		w.line = trial.Fit(nil, nil)
+	case !rises:
+		n.Reason = NotRising
 		w.line = trial.Fit(nil, nil)
 	default:
 		w.Test = quantity.Rows{N: float64(rows), Text: text}

@@ -124,9 +124,10 @@ const LeadDensity = 6e6
 // LeadRating returns a careful rating (A) of a copper lead of section a (m²).
 func LeadRating(a quantity.Area) quantity.Current { return LeadDensity * quantity.Current(a) }
 
-// OhmsAt returns the resistance (Ω) at a temperature at (K) of what has r (Ω) at a temperature from (K), with the coefficient k of it there.
+// OhmsAt returns the resistance (Ω) at a temperature at (K) of what has r (Ω) at a temperature from (K), with the coefficient k of it there;
+// NaN where that would leave none.
 func OhmsAt(r quantity.Resistance, k quantity.TemperatureCoefficient, at, from quantity.Temperature) quantity.Resistance {
-	return r * quantity.Resistance(1+float64(k)*float64(at-from))
+	return r * quantity.Resistance(positive(1+float64(k)*float64(at-from)))
 }
 
 var OhmsAtEq = Equation{Symbol: "S", Expr: "R × (1 + k × (T − U))", Holds: "own-coefficient", Source: &Copper, Grade: Handbook}

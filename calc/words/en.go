@@ -458,6 +458,7 @@ problem.plies = “{part}” looks like filaments, not plies. Type the plies lik
 problem.finite = That number is too large or too small to work with.
 problem.day = “{part}” is not a day I can read. Type it like 2026-11-25.
 problem.clock = “{part}” is not a time I can read. Type it like 07:30.
+problem.rising = More yarn must read more ohms: I need rows of two lengths or more, over 0, with readings that rise.
 problem.rows = I need two rows or more, each a length and a reading, like 100 mm 5.2. I can't read “{part}”.
 problem.key = There is no “{part}” here.
 problem.times = I need three rows or more, each a time and a temperature, like 12 48.5.
