@@ -22,7 +22,7 @@ type Driving struct {
 	Way                  quantity.Word // how it loses its heat
 	Speed                quantity.Speed
 	Room, Target, CoolTo quantity.Temperature // around it and at first; hot; cold enough for the next heating
-	Power                quantity.Power       // in one muscle while it is on
+	Power                quantity.Power       // in one muscle while it is on; left empty, the wire's, as fast says
 	On, Off              quantity.Time
 	At                   quantity.Time // of the marker
 	Altitude             quantity.Length
@@ -31,6 +31,7 @@ type Driving struct {
 	Curve                quantity.Rows // own cooling curve
 
 	empty struct{ power, on, off, heat bool } // what was left empty
+	fast  bool                                // the wire's switching is so fast that its average power heats
 }
 
 // The two ends between which a muscle loses its heat.
@@ -68,6 +69,8 @@ const (
 
 	curveRows  = 200 // of a cooling curve
 	fewestRows = 3
+	switchings = 10 // in a heating, from which on the wire's duty is an average
+
 	heatUnsure = 0.08 // of the specific heat, and so of losses that are known from a time and it
 )
 
@@ -75,20 +78,24 @@ const (
 func drive(p *Plan, r *Results) {
 	d, w := &p.Drive, &r.warmth
 	nan := quantity.NaN
-	full := d.Power
-	if d.empty.power {
-		d.Power, full = r.MusclePower, r.FullPower
+	if d.fast = false; d.empty.power {
+		d.Power = r.FullPower
 	}
-	w.watts, w.surrounds = d.Power, p.Wire.Route == RouteNone && d.empty.power
+	full := d.Power
+	w.surrounds = p.Wire.Route == RouteNone && d.empty.power
 	goal := d.Target
 	if w.surrounds {
-		d.Power, w.watts, full = quantity.Power(nan), 0, 0
+		d.Power, full = quantity.Power(nan), 0
 		goal -= nearly * (d.Target - d.Room)
 	}
 	if !(d.CoolTo < goal) {
 		goal = quantity.Temperature(nan)
 	}
 	muscle(p, r)
+	w.watts = full
+	if d.empty.power && r.MusclePower < full && p.Wire.Period*switchings < w.heating(d, goal, r.MusclePower) {
+		d.Power, w.watts, d.fast = r.MusclePower, r.MusclePower, true
+	}
 	for i := range ends {
 		on, off := &w.on[i], &w.off[i]
 		r.Steady[i] = on.Steady(w.watts)
@@ -106,11 +113,7 @@ func drive(p *Plan, r *Results) {
 
 	order(&r.Heats[0], &r.Heats[1]) // what loses least heat is slower to be warmed by what is around it
 	order(&r.Cools[0], &r.Cools[1])
-	// A cycle that both ends take part in: as long as the slower one takes, and what never gets there nearly to where it settles.
-	if d.empty.on {
-		settled := r.Steady[coolEnd]
-		d.On = within(r.Heats[1], &w.on[coolEnd], d.CoolTo, settled-nearly*(settled-d.CoolTo), w.watts)
-	}
+	d.On = w.heating(d, goal, w.watts)
 	if d.empty.off {
 		d.Off = within(r.Cools[1], &w.off[hotEnd], d.Target, d.Room+nearly*(d.Target-d.Room), 0)
 	}
@@ -127,6 +130,18 @@ func drive(p *Plan, r *Results) {
 	r.Shown = cycles * (d.On + d.Off)
 	r.HoldDuty = quantity.Share(r.Hold[coolEnd] / d.Power) // over 1 where all of it is too little
 	r.CycleEnergy = craft.CycleEnergy(d.Power, d.On)
+}
+
+// heating returns how long a heating of the cycle takes with watts: as typed, or a cycle that both ends take part in, as long as the slower one
+// takes to the goal, and what never gets there nearly to where it settles.
+func (w *warmth) heating(d *Driving, goal quantity.Temperature, watts quantity.Power) quantity.Time {
+	if !d.empty.on {
+		return d.On
+	}
+	cool := &w.on[coolEnd]
+	settled := cool.Steady(watts)
+	most := max(timeTo(&w.on[hotEnd], d.CoolTo, goal, watts), timeTo(cool, d.CoolTo, goal, watts))
+	return within(most, cool, d.CoolTo, settled-nearly*(settled-d.CoolTo), watts)
 }
 
 // order puts the lower of two numbers first.
@@ -184,7 +199,7 @@ func muscle(p *Plan, r *Results) {
 	}
 	b.Heat = heat.Of(r.FibreMass, yarn)
 	if known(p.Wire.Coefficient) {
-		b.Tempco = p.Wire.Coefficient
+		b.Tempco, b.Current = p.Wire.Coefficient, p.Given[SupplyGroup].Has(WireCurrent)
 	}
 	r.Capacity = quantity.HeatCapacity(b.Heat.At((d.Room + d.Target) / 2))
 	craft.EndsOf(off, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
@@ -284,10 +299,12 @@ var (
 
 	// how an empty power and empty times are worked out
 	emptied = [...]Working{
-		{Method: "of-wire", Source: &craft.Geometry, Terms: []ID{WireMusclePower}},
+		{Method: "of-wire", Source: &craft.Geometry, Terms: []ID{WireFullPower}},
 		{Method: "on-time", Source: &craft.StepPair, Terms: []ID{DriveHeatMost}},
 		{Method: "off-time", Source: &craft.StepPair, Terms: []ID{DriveCoolMost}},
 	}
+
+	ofFastWire = Working{Method: "of-fast-wire", Source: &craft.Geometry, Terms: []ID{WireMusclePower, WirePeriod}}
 
 	// where the specific heat of each polymer is from
 	bookHeats = [...]Working{

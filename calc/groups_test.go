@@ -120,6 +120,9 @@ func TestGroupsBothWays(t *testing.T) {
 						second.Work(&sb)
 						require.Empty(t, second.Notices[b.ID].Reason)
 						for id := None + 1; id < NumIDs; id++ {
+							if GroupID(g) == SupplyGroup && (a.ID == WireCurrent || b.ID == WireCurrent) && known(start.Plan.Wire.Coefficient) && strings.HasPrefix(id.Key(), "drive.") {
+								continue // what is kept while the ohms change is another: see TestKeptCurrent
+							}
 							same(t, first.SI(id), second.SI(id), "%s moved as %s took over from %s", id.Key(), b.ID.Key(), a.ID.Key())
 						}
 					}

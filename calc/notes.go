@@ -63,6 +63,9 @@ const (
 	isFitted // a line through the oven's readings
 	isBeyond // what was read of the oven
 
+	isStraight // the coil, drawn out by the load anywhere in the band
+	isClipped  // own stroke, where the turns touch
+
 	isOutside // of the bound of losses that times is, one of craft.Outside
 
 	not relation = 1 << 6 // it must not be so; of what is unknown it isn't
@@ -176,10 +179,12 @@ var Notes = [...]Note{
 	{"curve-straight", DriveCurve, Care, []test{{DriveCurve, isKnown, None, 0}, {DriveConstant, not | isKnown, None, 0}}},
 	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
 	{"stroke-warm", StrokeStroke, Care, []test{{DriveTarget, or | more, None, craft.HottestWarm}, {DriveRoom, more, None, craft.HottestWarm}, {FibrePolymer, atMost, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}}},
-	{"stroke-own", StrokeStroke, Fine, []test{{StrokeOwn, isKnown, None, 0}, {StrokeStroke, isKnown, None, 0}}},
+	{"stroke-own", StrokeStroke, Fine, []test{{StrokeOwn, isKnown, None, 0}, {StrokeStroke, isKnown, None, 0}, {StrokeStroke, not | isClipped, None, 0}}},
+	{"stroke-clipped", StrokeStroke, Care, []test{{StrokeStroke, isClipped, None, 0}}},
 	{"stroke-opposite", StrokeStroke, Care, []test{{CoilRodHand, equal, None, float64(RodOpposite)}, {StrokeStroke, isKnown, None, 0}, {StrokeOwn, not | isKnown, None, 0}}},
-	{"stroke-touch", StrokeStroke, Care, []test{{StrokeHotLength, atMost, CoilSolid, 1}}},
-	{"stroke-straight", StrokeStroke, Stop, []test{{StrokeColdLength, or | atLeast, TwistStraight, 1}, {StrokeHotLength, atLeast, TwistStraight, 1}}},
+	{"stroke-touch", StrokeStroke, Care, []test{{StrokeHotLength, atMost, CoilSolid, 1}, {StrokeStroke, not | isClipped, None, 0}}},
+	{"stroke-straight", StrokeStroke, Stop, []test{{StrokeStroke, isStraight, None, 0}}},
+	{"stroke-load", StrokeStroke, Care, []test{{StrokePull, or | more, HangForce, 1}, {StrokeHotPull, more, HangForce, 1}}},
 	{"stroke-over", StrokeStroke, Care, []test{{StrokeShareMost, more, None, craft.LargestStroke}}},
 	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}, {StrokeOwn, not | isKnown, None, 0}, {DriveTarget, atLeast, DriveRoom, 1}}},
 	{"stroke-cooler", StrokeStroke, Care, []test{{DriveTarget, less, DriveRoom, 1}}},
@@ -280,6 +285,10 @@ func (t *test) holds(s *State) bool {
 		so = known(r.oven.Slope)
 	case isOutside:
 		so = known(r.Biot) && r.warmth.outside&craft.Outside(t.times) != 0
+	case isStraight:
+		so = p.Stroke.straight
+	case isClipped:
+		so = p.Stroke.clipped && known(x)
 	case isBeyond:
 		so = known(x) && !r.oven.Within(x)
 	}

@@ -108,9 +108,11 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"stroke-warm":     {"drive.target=181 °C", "drive.target=180 °C"},
 	"stroke-own":      {"stroke.own=5 %", ""},
 	"stroke-opposite": {"coil.rod-hand=opposite", "coil.rod-hand=opposite&stroke.own=-5 %"},
-	"stroke-touch":    {"stroke.own=32 %&stroke.load=0&stroke.base=finished", "stroke.own=26 %&stroke.load=0&stroke.base=finished"}, // 78.4 and 85.4 mm
-	"stroke-straight": {"stroke.load=3 kg", "stroke.load=1 kg"},
-	"stroke-over":     {"stroke.own=53 %", "stroke.own=52 %"},
+	"stroke-touch":    {"drive.target=170 °C&stroke.load=1 g&clamp.stages=one&clamp.first-stretch=5 %", "stroke.own=32 %&stroke.load=0&stroke.base=finished"},
+	"stroke-clipped":  {"stroke.own=32 %&stroke.load=0&stroke.base=finished", "stroke.own=26 %&stroke.load=0&stroke.base=finished"}, // 78.4 and 85.4 mm
+	"stroke-load":     {"stroke.load=369 g", "stroke.load=368 g"},                                                                   // coiled under 368.2 g
+	"stroke-straight": {"stroke.load=1.8 kg", "stroke.load=1 kg"},
+	"stroke-over":     {"stroke.load=900 g&stroke.own=53 %", "stroke.load=900 g&stroke.own=52 %"},
 	"stroke-least":    {"stroke.load=100 g", "stroke.load=100 g&stroke.own=-1 %"},
 	"stroke-cooler":   {"drive.target=19 °C", "drive.target=20 °C&stroke.load=0"},
 	"stroke-masses":   {"stroke.light=80&stroke.heavy=20", "stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},

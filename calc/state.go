@@ -148,6 +148,8 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookRating)
 	case id == WireMost || id == WireLeast:
 		add(either(st.Plan.Wire.Supply < SupplyBank, &bookSupply, &bookBank))
+	case id == DrivePower && st.Plan.Drive.fast:
+		add(&ofFastWire)
 	case id >= DrivePower && id <= DriveOff:
 		add(&emptied[id-DrivePower])
 	case id == DriveSpecificHeat:

@@ -44,6 +44,8 @@ type Stroking struct {
 	// whether the muscle goes slack when it is held at its cold length.
 	taut, limited [2]bool
 	slackens      bool
+
+	clipped, straight bool // whether own stroke ends where the turns touch, and whether any of the band draws the coil out straight
 }
 
 // ownRate returns the stiffness (N/m) that two masses and the lengths under them tell, the heavy one stretching it more, and whether they were
@@ -77,8 +79,14 @@ func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
 	return a
 }
 
-// outcomes works out the band of what the finished muscle does from the room to a temperature, by the book but for own stiffnesses. It returns
-// the usual of it.
+// spread puts the least and the most of three, the usual one between them, at the ends: lengths that end where the turns touch or the fibre
+// is straight may leave each in another place.
+func spread[T quantity.Length | quantity.Fraction](v *[3]T) {
+	v[0], v[2] = min(v[0], v[1], v[2]), max(v[0], v[1], v[2])
+}
+
+// outcomes works out what the finished muscle does from the room to a temperature with each end of what is in doubt, by the book but for own
+// stiffnesses. It returns the usual of it.
 func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outcome) (usual craft.Pulls) {
 	moduli := moduli(p)
 	m := craft.Muscle{
@@ -121,6 +129,7 @@ func stroke(p *Plan, r *Results) {
 	a := against(p, r, e.Cold.Rate)
 	r.Back, r.SlackAt, r.ColdRate, r.HotRate, r.HotFree = a.Spring, a.Slack, e.Cold.Rate, e.Hot.Rate, e.Hot.Free
 	own := known(t.Own)
+	t.clipped, t.straight = false, false
 	if own { // own trials go before
 		base := o.Cold
 		switch t.Base {
@@ -131,6 +140,10 @@ func stroke(p *Plan, r *Results) {
 		}
 		r.Strokes[1] = craft.StrokeOf(t.Own, base)
 		o.Hot = craft.Contracted(o.Cold, r.Strokes[1])
+		if t.clipped = o.Hot < r.Solid; t.clipped {
+			o.Hot = r.Solid
+			r.Strokes[1] = o.Stroke()
+		}
 		o.HotPull = a.At(o.Hot)
 		r.HotFree = craft.UnloadedLength(o.Hot, o.HotPull, r.HotRate)
 		r.FreeStroke = craft.Stroke(r.ThisFinished, r.HotFree)
@@ -138,12 +151,15 @@ func stroke(p *Plan, r *Results) {
 	for i := range out {
 		if own {
 			r.Strokes[i] = r.Strokes[1]
-			out[i].Cold = o.Cold
+			out[i].Cold, out[i].Hot = o.Cold, o.Hot
 		} else {
 			r.Strokes[i] = out[i].Stroke()
 		}
 		r.Shares[i] = craft.StrokeShare(r.Strokes[i], out[i].Cold)
+		t.straight = t.straight || max(out[i].Cold, out[i].Hot) >= r.Straight
 	}
+	spread(&r.Strokes)
+	spread(&r.Shares)
 	r.ColdLength, r.HotLength, r.ColdPull, r.HotPull = o.Cold, o.Hot, o.ColdPull, o.HotPull
 	for i, l := range [2]quantity.Length{o.Cold, o.Hot} {
 		t.taut[i] = a.Spring != 0 && !(l >= a.Slack)
@@ -170,6 +186,7 @@ func (st *State) StrokeAt(hot quantity.Temperature, strokes *[3]quantity.Length)
 	for i := range out {
 		strokes[i] = out[i].Stroke()
 	}
+	spread(strokes)
 }
 
 var (
@@ -232,9 +249,9 @@ func strokeChoice(p *Plan, id ID) *Working {
 	case StrokeSlackAt:
 		return either(known(t.Slack), &slackTyped, &slackFinished)
 	case StrokeStroke:
-		return either(own, &strokeOwn[t.Base], &strokeOfLengths)
+		return either(t.clipped || !own, &strokeOfLengths, &strokeOwn[t.Base])
 	case StrokeLeast, StrokeMost:
-		return either(own, &strokeOwn[t.Base], &strokeBand)
+		return either(t.clipped, &strokeOfLengths, either(own, &strokeOwn[t.Base], &strokeBand))
 	case StrokeShareLeast, StrokeShareMost:
 		return either(own, &shareOfCold, &strokeBand)
 	case StrokeBlocked:
@@ -245,7 +262,7 @@ func strokeChoice(p *Plan, id ID) *Working {
 	switch {
 	case id == StrokeColdPull || id == StrokeHotPull:
 		return either(t.taut[hot], &pullTaut[hot], &pullLoose)
-	case id == StrokeHotLength && own:
+	case id == StrokeHotLength && own && !t.clipped:
 		return &hotOfOwn
 	case t.limited[hot]:
 		return &lengthLimited

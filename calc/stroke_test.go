@@ -79,6 +79,36 @@ func TestStrokeBand(t *testing.T) {
 	assert.Equal(t, [3]quantity.Fraction{r.Shares[1], r.Shares[1], r.Shares[1]}, r.Shares)
 }
 
+// The band holds the usual, whatever stops its ends: the turns that touch, or the fibre drawn out.
+func TestStrokeBandOrder(t *testing.T) {
+	for _, hand := range []string{"same", "opposite"} {
+		for _, target := range []string{"5", "15", "20", "50", "120", "180"} {
+			for _, load := range []string{"0", "50", "400", "1000", "1400", "1600", "1800", "2000", "3000"} {
+				plan := "coil.rod-hand=" + hand + "&drive.target=" + target + "&stroke.load=" + load + " g"
+				st := work(t, plan)
+				var at [3]quantity.Length
+				st.StrokeAt(st.Plan.Drive.Target, &at)
+				assert.Equal(t, st.Out.Strokes, at, plan)
+				assert.LessOrEqual(t, at[0], at[1], plan)
+				assert.LessOrEqual(t, at[1], at[2], plan)
+				s := &st.Out.Shares
+				assert.LessOrEqual(t, s[0], s[1], plan)
+				assert.LessOrEqual(t, s[1], s[2], plan)
+			}
+		}
+	}
+}
+
+// Own stroke ends where the turns touch, and all that follows from it does.
+func TestStrokeOwnClipped(t *testing.T) {
+	r := &work(t, "stroke.own=95 %").Out
+	assert.Equal(t, r.Solid, r.HotLength)
+	for _, s := range r.Strokes {
+		assert.Equal(t, r.ColdLength-r.Solid, s)
+	}
+	assert.InEpsilon(t, float64(r.ColdLength-r.Solid)*0.05*9.80665, float64(r.Work), 1e-9) // 50 g, by hand
+}
+
 // As the page says, two equal muscles without another load move twice the stroke, from one hot to the other.
 func TestStrokePair(t *testing.T) {
 	for _, plan := range []string{"drive.target=100&stroke.slack=125", "drive.target=120&stroke.slack=140", "drive.target=60&stroke.slack=118"} {
