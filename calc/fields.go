@@ -167,7 +167,7 @@ var Fields = [NumFields]Field{
 	WireLeadRating:    {Key: "wire.lead-rating", Unit: "A", Digits: 3, Low: 1e-4, High: 1e4, Bench: true},
 	WireCharge:        {Key: "wire.charge", Unit: "mAh", Digits: 4, Low: 3.6e-3, High: 3.6e6, Bench: true},
 	WireCell:          {Key: "wire.cell", Unit: "V", Digits: 3, Start: "3.7 V", Low: 0.1, High: craft.VoltageStop, Bench: true},
-	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.05, High: 0.05},
+	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.001, High: 0.05}, // far below 0 its power would run away
 	WireBefore:        {Key: "wire.before", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 	WireAfter:         {Key: "wire.after", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 

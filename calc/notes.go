@@ -185,6 +185,7 @@ var Notes = [...]Note{
 	{"stroke-touch", StrokeStroke, Care, []test{{StrokeHotLength, atMost, CoilSolid, 1}, {StrokeStroke, not | isClipped, None, 0}}},
 	{"stroke-straight", StrokeStroke, Stop, []test{{StrokeStroke, isStraight, None, 0}}},
 	{"stroke-load", StrokeStroke, Care, []test{{StrokePull, or | more, HangForce, 1}, {StrokeHotPull, more, HangForce, 1}}},
+	{"stroke-cold", StrokeStroke, Care, []test{{DrivePower, isKnown, None, 0}, {DriveHigh, less, DriveTarget, 0.999}, {StrokeStroke, isKnown, None, 0}, {StrokeOwn, not | isKnown, None, 0}}},
 	{"stroke-over", StrokeStroke, Care, []test{{StrokeShareMost, more, None, craft.LargestStroke}}},
 	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}, {StrokeOwn, not | isKnown, None, 0}, {DriveTarget, atLeast, DriveRoom, 1}}},
 	{"stroke-cooler", StrokeStroke, Care, []test{{DriveTarget, less, DriveRoom, 1}}},

@@ -113,6 +113,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"stroke-load":     {"stroke.load=369 g", "stroke.load=368 g"},                                                                   // coiled under 368.2 g
 	"stroke-straight": {"stroke.load=1.8 kg", "stroke.load=1 kg"},
 	"stroke-over":     {"stroke.load=900 g&stroke.own=53 %", "stroke.load=900 g&stroke.own=52 %"},
+	"stroke-cold":     {"drive.power=0.2 W", "drive.power=1 W"},
 	"stroke-least":    {"stroke.load=100 g", "stroke.load=100 g&stroke.own=-1 %"},
 	"stroke-cooler":   {"drive.target=19 °C", "drive.target=20 °C&stroke.load=0"},
 	"stroke-masses":   {"stroke.light=80&stroke.heavy=20", "stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},

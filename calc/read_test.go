@@ -75,6 +75,7 @@ func TestRead(t *testing.T) {
 		{WireTest, "100 5.2\n200 9.9", 2, "", ""},
 		{WireTest, "length, ohms\n100, 5.2\n200, 9,9\n\n300, 15", 3, "", "length, ohms"},
 		{WireTest, "100 5.2\n200 gap\n300 15", 2, "", "200 gap"}, // what is left out is said
+		{WireCoefficient, "-0.2 %/K", nan, TooLow, ""},
 		{WireTest, "100 9\n200 5", nan, NotRising, ""},
 		{WireTest, "100 9\n100 9.1\n100 9.2", nan, NotRising, ""},
 		{WireTest, "-100 5\n200 9", nan, NotRising, ""},

@@ -179,6 +179,9 @@ func (st *State) Needs(id ID) ID {
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
 		}
+		if id == DrivePower && st.Plan.Drive.Target <= st.Plan.Drive.Room {
+			return DriveTarget
+		}
 		if (id == WireLength || id == WireOhms || id == WireCurrent || id == DrivePower) && st.Plan.Wire.Route == RouteNone {
 			return WireRoute
 		}

@@ -567,6 +567,7 @@ note.stroke-clipped = Your {stroke.own} is more than it can shorten: its turns t
 note.stroke-load = That is more than it was coiled under ({hang.mass}): it may stretch for good. Hang less, or take more muscles.
 note.stroke-straight = That load draws the coil out straight, or may. Hang less, or take more muscles.
 note.stroke-over = More than any nylon coil is known to do there and back, 52.6 % (published). Measure again, or expect less.
+note.stroke-cold = Drive says that it gets to {drive.high} at most: this is the stroke of {drive.target}.
 note.stroke-least = It may even get longer: hot it is softer, and this load may stretch it by more than heat shortens it. Hang less, heat more, or try one.
 note.stroke-cooler = “Hot” is colder than the room: see Drive.
 note.stroke-masses = The heavy mass must be more than the light one, and stretch it further. Are two readings swapped?
