@@ -49,11 +49,11 @@ func TestLineTestPasted(t *testing.T) {
 		eval[bool](p, `(e => { e.focus(); e.select(); return document.execCommand("insertText", false, `+strconv.Quote(text)+`) })(`+byID("wire.test")+`)`)
 		p.leave()
 	}
-	paste("length, ohms\n100, 5.4\n200, 10.4\n\ngap\n300, 15.4")
+	paste("length (mm), ohms\n100, 5.4\n200, 10.4\n\ngap\n300, 15.4")
 	p.expect("wire.test:says", says("reading.rows", "wire.test", "3")+" "+says("reading.left-out", "wire.test", "gap"))
 	p.expect("wire.test-per-length", "50.00 Ω/m")
 	p.expect("wire.test-contact", "0.400 Ω")
-	assert.Equal(t, "length, ohms\n100, 5.4\n200, 10.4\n\ngap\n300, 15.4", p.raw("wire.test", "value"))
+	assert.Equal(t, "length (mm), ohms\n100, 5.4\n200, 10.4\n\ngap\n300, 15.4", p.raw("wire.test", "value"))
 	p.press(`[data-do="line"]`)
 	p.expect("wire.per-length", "50.00 Ω/m")
 	paste("100;5,4")
