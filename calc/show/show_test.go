@@ -124,13 +124,13 @@ func TestNotesShown(t *testing.T) {
 // No sentence names a key, an unknown placeholder or a dash: a note is said only where the numbers in it are known.
 func TestSentencesAreWhole(t *testing.T) {
 	for _, plan := range plans(t) {
-		for key, value := range shown(t, english(), plan.text) {
+		for key, value := range shown(t, english(), plan.Text) {
 			assert.NotContains(t, value, "{", key)
 			for _, prefix := range []string{"name.", "note.", "problem.", "word.", "mark.", "holds.", "method.", "reading.", "advice."} {
 				assert.False(t, strings.HasPrefix(value, prefix), "%s: %s", key, value)
 			}
 			if strings.HasPrefix(key, "note.") {
-				assert.NotContains(t, value, "–", "%s in %s", key, plan.name)
+				assert.NotContains(t, value, "–", "%s in %s", key, plan.Name)
 			}
 		}
 	}

@@ -110,7 +110,7 @@ func TestAppendNumber(t *testing.T) {
 func TestShownIsReadAgain(t *testing.T) {
 	for _, plan := range plans(t) {
 		for _, us := range []bool{false, true} {
-			st, sheet := work(t, plan.text)
+			st, sheet := work(t, plan.Text)
 			d := english()
 			d.US = us
 			for id := calc.None + 1; id < calc.NumFields; id++ {
@@ -124,7 +124,7 @@ func TestShownIsReadAgain(t *testing.T) {
 				s := sheet.Type(id, string(d.AppendNumber(nil, st, id)), unit)
 				var again calc.State
 				again.Work(&s)
-				assert.InDelta(t, st.SI(id), again.SI(id), 6e-3*math.Abs(st.SI(id)), "%s in %s: %q", id.Key(), plan.name, s.Text[id])
+				assert.InDelta(t, st.SI(id), again.SI(id), 6e-3*math.Abs(st.SI(id)), "%s in %s: %q", id.Key(), plan.Name, s.Text[id])
 			}
 		}
 	}
