@@ -163,3 +163,38 @@ func TestSentence(t *testing.T) {
 	st, _ = work(t, "clamp.stages=one&hang.stress=")
 	assert.Equal(t, "Add – to your 35 g hook. Cut 488 mm. Jaws 100.3 mm.", string(english().Sentence(nil, st)))
 }
+
+// A length that is taken as given, because the piece is coiled, is written as round as it is shown, or with as few more digits as it takes to
+// move no number that is.
+func TestGivenIsRound(t *testing.T) {
+	texts := map[string]int{}
+	for _, wish := range []string{"clamp.coiled=85 mm", "clamp.coiled=57 mm", "clamp.finished=60 mm", "clamp.finished=100 mm", "clamp.finished=3.7 in", "clamp.second=123.4 mm&cut.ratio=4.3",
+		"clamp.first=0.0712 m&cut.ratio=5.13", "clamp.finished=100 mm&wire.route=twisted&wire.per-length=46 Ω/m&wire.current=0.3"} {
+		st, sheet := work(t, wish)
+		given := st.Type(sheet, calc.ClampMeasured, "47", "mm")
+		given.Text[calc.ClampMeasured] = ""
+		next := new(calc.State)
+		next.Work(&given)
+		same := 0
+		for id := calc.None + 1; id < calc.NumIDs; id++ {
+			if st.Worked(id) && next.Worked(id) {
+				same++
+				assert.Equal(t, string(english().Append(nil, st, id)), string(english().Append(nil, next, id)), "%s with %s", id.Key(), wish)
+			}
+		}
+		assert.Greater(t, same, 200)
+		text := given.Text[calc.CutPrecursor]
+		number, _, _ := strings.Cut(text, " ")
+		texts[wish] = len(strings.ReplaceAll(number, ".", ""))
+		assert.LessOrEqual(t, texts[wish], 7, text)
+	}
+	assert.Equal(t, 3, texts["clamp.coiled=85 mm"], "408 mm: 85 × 4.8")
+	assert.Equal(t, 4, texts["clamp.coiled=57 mm"], "273.6 mm: 57 × 4.8")
+	fewer := 0
+	for _, digits := range texts {
+		if digits < 7 {
+			fewer++
+		}
+	}
+	assert.Greater(t, fewer, 5)
+}
