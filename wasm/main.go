@@ -75,6 +75,7 @@ func (a *app) start(now *happening) {
 // refresh works the sheet; flush then shows what changed.
 func (a *app) refresh() {
 	a.state.Work(&a.sheet)
+	a.display.Wish, a.display.Wished = a.history.Wish(&a.sheet)
 	a.slots(&a.state)
 }
 

@@ -58,6 +58,22 @@ func (w *writer) linear(id calc.ID) *quantity.Unit {
 //go:noinline
 func (w *writer) kind(id calc.ID) *quantity.Kind { return w.st.Value(id).Kind() }
 
+// mark makes the decimal mark of a text that was appended since the buffer was n long the page's. Two marks say themselves which is which.
+func (w *writer) mark(n int) {
+	at := -1
+	for i := n; i < len(w.b); i++ {
+		if c := w.b[i]; c == '.' || c == ',' {
+			if at >= 0 {
+				return
+			}
+			at = i
+		}
+	}
+	if at >= 0 {
+		w.b[at] = w.Lang.Mark
+	}
+}
+
 // number appends a number with its unit, as it stands in a sentence.
 //
 //go:noinline
@@ -83,7 +99,11 @@ func (w *writer) number(id calc.ID) {
 	case style == quantity.StyleCount:
 		w.digits(x, nil, 1)
 	case style == quantity.StyleList, text != "" && w.st.Notices[id].Other == "" && (u == nil || u.Symbol == w.st.Notices[id].Unit):
+		n := len(w.b)
 		w.str(text)
+		if style < quantity.StyleList {
+			w.mark(n)
+		}
 	case text != "", id == calc.CutLength: // whole millimetres, in other units as close as they can be measured
 		w.measure(x, u, max(id.Digits(), 4))
 	default:

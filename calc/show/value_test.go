@@ -27,7 +27,17 @@ func TestAppend(t *testing.T) {
 	}{
 		{"", "hang.mass", "368 g", Display{}},
 		{"hang.mass=0,3682 kg", "hang.mass", "368.2 g", Display{}}, // in the unit of all masses outside its box
-		{"hang.mass=368,2", "hang.mass", "368,2 g", Display{}},     // and as typed where it is in that
+		{"hang.mass=368.20", "hang.mass", "368.20 g", Display{}},   // and as typed where it is in that
+		{"hang.mass=368,25", "hang.mass", "368.25 g", Display{}},   // but with one decimal mark on the whole page
+		{"hang.mass=368.25", "hang.mass", "368,25 g", Display{Lang: comma}},
+		{"hang.mass=1.368,25", "hang.mass", "1.368,25 g", Display{}},
+		{"clamp.first-stretch=18,25", "clamp.first-stretch", "18.25 %", Display{}},
+		{"clamp.retained=0,85", "clamp.retained", "0.85", Display{}},
+		{"coil.index=1,5", "coil.index", "1.5", Display{}},
+		{"heat.set=179,5", "heat.set", "179.5 °C", Display{}},
+		{"fibre.linear-density=23,5 tex x2", "fibre.linear-density", "23.5 tex x2", Display{}},
+		{"clock.time=9:30", "clock.time", "9:30", Display{Lang: comma}},
+		{"hang.owned=62,5x2; 31.25", "hang.owned", "62,5x2; 31.25", Display{}},
 		{"", "hang.force", "3.610 N", Display{}},
 		{"", "hang.force", "3,610 N", Display{Lang: comma}},
 		{"", "hang.force", "0.8116 lbf", Display{US: true}}, // 3.6103 N ÷ 4.448222 N
