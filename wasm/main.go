@@ -32,6 +32,8 @@ type app struct {
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
 	paused calc.ID // the box typed in last
+	wish   calc.ID // the wish of which was said that it no longer counts
+	warned bool    // that nothing is kept
 	clock  clock
 	drill  drill
 }
@@ -76,6 +78,9 @@ func (a *app) start(now *happening) {
 func (a *app) refresh() {
 	a.state.Work(&a.sheet)
 	a.display.Wish, a.display.Wished = a.history.Wish(&a.sheet)
+	if a.display.Wish == calc.None {
+		a.wish = calc.None
+	}
 	a.slots(&a.state)
 }
 

@@ -68,6 +68,13 @@ func (d *Display) AppendNote(b []byte, st *calc.State, n *calc.Note) []byte {
 	return w.b
 }
 
+// AppendSays appends the line under a box.
+func (d *Display) AppendSays(b []byte, st *calc.State, id calc.ID) []byte {
+	w := writer{d, st, b}
+	w.says(id)
+	return w.b
+}
+
 // AppendProblem appends the sentence for a problem of a field.
 func (d *Display) AppendProblem(b []byte, st *calc.State, id calc.ID, p calc.Problem) []byte {
 	w := writer{d, st, b}

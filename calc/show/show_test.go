@@ -174,7 +174,7 @@ func TestWishIsSaid(t *testing.T) {
 	st, _ := work(t, "cut.precursor=408 mm&clamp.measured=88 mm")
 	d := english()
 	d.Wish, d.Wished = calc.ClampFinished, "100,5 mm"
-	assert.Contains(t, string(d.Slots(nil, st)), "clamp.finished:says\x1ft\x1fYour wish of 100.5 mm no longer counts: what is cut is cut, and this follows from it. Undo goes back.\x1e")
+	assert.Contains(t, string(d.Slots(nil, st)), "clamp.finished:says\x1ft\x1fYour wish of 100.5 mm no longer counts: what is cut is cut, and the finished length after release follows from it. Undo goes back.\x1e")
 	assert.Contains(t, string(d.Slots(nil, st)), "clamp.first:says\x1ft\x1f\x1e")
 	d.Wish = calc.None
 	assert.NotContains(t, string(d.Slots(nil, st)), "no longer counts")

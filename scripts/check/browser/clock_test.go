@@ -469,6 +469,9 @@ func TestCalendarFile(t *testing.T) {
 	p := openClock(t, phone, "Europe/Berlin", "2026-11-25 06:00:00")
 	p.press(`[data-do="calendar"]`)
 	p.expect("status", says("clock.missing", "", says("name.clock.time", "")))
+	assert.Equal(t, says("clock.missing", "", says("name.clock.time", "")), p.said())
+	assert.Equal(t, "clock.time", eval[string](p, `document.activeElement.id`))
+	assert.True(t, eval[bool](p, byID("clock.time:box")+`.getBoundingClientRect().top >= `+byID("said")+`.getBoundingClientRect().bottom`), "and what is to be given is under it")
 	p.set("clock.time", "07:30")
 	take := func() []ical.Event {
 		t.Helper()

@@ -158,7 +158,11 @@ func TestWishGone(t *testing.T) {
 	assert.Empty(t, p.text("clamp.finished:says"))
 	p.fill("coil.count", "120")
 	p.leave()
-	p.expect("clamp.finished:says", says("reading.wish", "", "100.5 mm"))
+	gone := says("reading.wish", "clamp.finished", "100.5 mm")
+	p.expect("status", gone) // after a pause
+	assert.Equal(t, gone, p.said(), "on the strip, for the box is far from the wish")
+	p.shot("said")
+	p.expect("clamp.finished:says", gone)
 	p.expect("clamp.finished:mark", says("mark.worked", ""))
 	p.reveal("clamp.finished")
 	p.press(`#clamp\.finished`)
