@@ -161,6 +161,12 @@ const (
 	WireCoefficient
 	WireBefore
 	WireAfter
+	WireReadingVolts
+	WireReadingAmperes
+	WireWanted
+	WireWantedPower
+	WireReadCold
+	WireReadHot
 
 	// Of the drive.
 	DriveWay
@@ -353,6 +359,18 @@ const (
 	WireDrift
 	WireTestPerLength
 	WireTestContact
+	WireOwnVoltage
+	WirePause
+	WireDummyPower
+	WireEnergy
+	WireLasts
+	WireReadingOhms
+	WireReadingPerLength
+	WireWantedPerLength
+	WireWantedLength
+	WireWantedStrands
+	WireWantedReal
+	WireReadTemperature
 
 	// Of the drive.
 	DriveHottest

@@ -110,15 +110,15 @@ func (st *State) Worked(id ID) bool {
 		return true
 	}
 	if g, ok := GroupOf(id); ok {
-		return !st.Plan.Given[g].Has(id)
+		return !st.Plan.Given[g].Has(id) || id == WireSupplyVoltage && st.Plan.Wire.bookVoltage
 	}
 	return HasBook(id) && st.sheet.Text[id] == ""
 }
 
-// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads; or is worked out.
+// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads; or is worked out, or as typed elsewhere.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating, DrivePower, DriveOn, DriveOff, DriveSpecificHeat:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating, DrivePower, DriveOn, DriveOff, DriveSpecificHeat, StrokeBeside:
 		return true
 	}
 	return false
@@ -146,8 +146,10 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookMelts[firstToMelt(&st.Plan)])
 	case id == WireLeadRating:
 		add(&bookRating)
-	case id == WireMost || id == WireLeast:
-		add(either(st.Plan.Wire.Supply < SupplyBank, &bookSupply, &bookBank))
+	case id == WireMost || id == WireLeast || id == WireSupplyVoltage && st.Plan.Wire.bookVoltage:
+		add(supplyBook(&st.Plan))
+	case id == StrokeBeside:
+		add(&besideOfRows)
 	case id == DrivePower && st.Plan.Drive.fast:
 		add(&ofFastWire)
 	case id >= DrivePower && id <= DriveOff:
@@ -178,6 +180,9 @@ func (st *State) Needs(id ID) ID {
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
+		}
+		if id == WireOwnVoltage {
+			return WireSupply
 		}
 		if id == DrivePower && st.Plan.Drive.Target <= st.Plan.Drive.Room {
 			return DriveTarget
