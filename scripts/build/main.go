@@ -16,7 +16,7 @@ func main() {
 		fmt.Fprintln(os.Stderr, "build takes no words: name the folder with -o")
 		os.Exit(2)
 	}
-	r, err := site.Build(*out)
+	r, err := site.Build(*out, false)
 	if err != nil {
 		fmt.Fprintln(os.Stderr, err)
 		os.Exit(1)

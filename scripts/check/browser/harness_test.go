@@ -37,7 +37,7 @@ func run(m *testing.M) int {
 		return fail(err)
 	}
 	defer os.RemoveAll(dir)
-	report, err := site.Build(dir)
+	report, err := site.Build(dir, false)
 	if err != nil {
 		return fail(err)
 	}

@@ -42,7 +42,7 @@ func TestLeanPage(t *testing.T) {
 func TestSourcesAreLean(t *testing.T) {
 	root, err := Root()
 	require.NoError(t, err)
-	p, err := read(root)
+	p, err := read(root, false)
 	require.NoError(t, err)
 	for name, built := range map[string][]byte{"boot.js": p.boot, "style.css": p.style, "sw.js": p.worker} {
 		source, err := os.ReadFile(filepath.Join(root, "web", name))

@@ -48,7 +48,7 @@ type Report struct {
 	Files   []Size // by name
 	Raw     int    // bytes, all files together
 	Gzip    int
-	Empty   Size // the empty Go program, built with the same flags
+	Empty   Size // the empty Go program, as Go builds it with the same flags
 }
 
 // Ratio is the whole folder over the empty Go program, both at gzip level 9.
@@ -63,13 +63,13 @@ type parts struct {
 
 // Build compiles and renders everything and writes it to dir, whose earlier
 // contents are replaced. A folder that holds something else is left alone
-// and is an error.
-func Build(dir string) (*Report, error) {
+// and is an error. With traces, a panic of the core names functions and lines.
+func Build(dir string, traces bool) (*Report, error) {
 	root, err := Root()
 	if err != nil {
 		return nil, err
 	}
-	p, err := read(root)
+	p, err := read(root, traces)
 	if err != nil {
 		return nil, err
 	}
@@ -88,10 +88,17 @@ func Build(dir string) (*Report, error) {
 }
 
 // read gathers the inputs of the module at root.
-func read(root string) (parts, error) {
+func read(root string, traces bool) (parts, error) {
 	p := parts{page: Page}
 	var err error
 	if p.wasm, err = compile(root, "./wasm"); err != nil {
+		return p, err
+	}
+	release, err := goEnv("GOVERSION")
+	if err != nil {
+		return p, err
+	}
+	if p.wasm, err = pack(p.wasm, release, traces); err != nil {
 		return p, err
 	}
 	goroot, err := goEnv("GOROOT")
