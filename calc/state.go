@@ -212,7 +212,7 @@ func (st *State) Needs(id ID) ID {
 			next = steps[n-1].Terms[len(steps[n-1].Terms)-1] // all is known and yet there is none: more of what was searched
 		}
 		if next == None || next == id {
-			if id == asked && grouped {
+			if id == asked && grouped || id == WireDummy { // none is needed
 				id = None
 			}
 			return id

@@ -64,6 +64,7 @@ func TestDummy(t *testing.T) {
 			assert.InEpsilon(t, 25/row.want, st.SI(WireDummyPower), 1e-6, row.plan)
 		} else {
 			assert.False(t, known(st.SI(WireDummy)), row.plan)
+			assert.Equal(t, None, st.Needs(WireDummyPower), row.plan)
 		}
 		steps, _ := st.Workings(WireDummy)
 		assert.Len(t, steps[0].Terms, row.terms, row.plan)
