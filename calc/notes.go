@@ -147,7 +147,8 @@ var Notes = [...]Note{
 	{"frame-large", HeatPerLoad, Stop, []test{{HeatFrames, equal, None, 0}}},
 	{"loads-many", HeatLoads, Stop, []test{{HeatLoads, more, None, 12}}}, // timetable.MaxLoads
 	{"wire-leads", WireReading, Stop, []test{{WireReading, atMost, WireReadingLeads, 1}}},
-	{"wire-over", WireCurrent, Stop, []test{{WireSupplyVoltage, more, WireOwnVoltage, 1 + 1e-9}}},
+	{"wire-over", WireCurrent, Stop, []test{{WireSupplyVoltage, more, WireOwnVoltage, craft.MostOfOwn}}},
+	{"wire-under", WireCurrent, Stop, []test{{WireSupplyVoltage, less, WireOwnVoltage, craft.LeastOfOwn}}},
 	{"wire-most", WireCurrent, Stop, []test{{WireCurrent, more, WireMost, 1}}},
 	{"wire-thin", WireCurrent, Stop, []test{{WireCurrent, more, WireLeadRating, 1}}},
 	{"wire-fuse", WireCurrent, Stop, []test{{WireFuse, more, WireLeadRating, 1}, {WireCurrent, not | more, WireLeadRating, 1}}},

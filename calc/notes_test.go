@@ -96,7 +96,8 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"wire-volts":      {"wire.supply-voltage=31", "wire.supply-voltage=30"},
 	"wire-most":       {wired + "&wire.supply-voltage=12&wire.most=0.58", wired + "&wire.supply-voltage=12&wire.most=0.59"},                 // 12 over 20.469 is 0.586 A
 	"wire-average":    {wired + "&wire.supply-voltage=5&wire.average=1.3", wired + "&wire.supply-voltage=5&wire.average=1.2"},               // 1.22 W
-	"wire-over":       {"wire.supply=usb-c&wire.supply-voltage=5.1", "wire.supply=usb-c&wire.supply-voltage=5"},                             // a USB port gives 5 V
+	"wire-over":       {"wire.supply=usb-c&wire.supply-voltage=5.51", "wire.supply=usb-c&wire.supply-voltage=5.49"},                         // 5.5 V at most
+	"wire-under":      {wired + "&wire.supply=usb-c&wire.power=0.9", wired + "&wire.supply=usb-c&wire.power=1"},                             // 4.4 V at least: 0.943 W in 20.4 of 20.469 Ω
 	"wire-least":      {wired + "&wire.least-current=0.25&wire.supply-voltage=5", wired + "&wire.least-current=0.24&wire.supply-voltage=5"}, // 5 over 20.469 is 0.2443 A
 	"wire-pause":      {wired + "&wire.supply=power-bank&wire.duty=49", wired + "&wire.supply=power-bank&wire.duty=50"},                     // of 20 s, 10 s at most
 	"wire-steady":     {wired + "&wire.supply=power-bank&wire.duty=50", wired + "&wire.supply=power-bank&wire.duty=49"},

@@ -156,6 +156,9 @@ var Supplies = [...]SupplyLimit{
 	{"power-bank", 5, 2, 0.1, &Common},
 }
 
+// LeastOfOwn and MostOfOwn are how many times its own voltage a supply in Supplies may be measured to give. From memory: 4.4 to 5.5 V at a port.
+const LeastOfOwn, MostOfOwn = 0.88, 1.1
+
 // BankPatience is how long (s) a supply that switches itself off is asked for less than its least before it does. From memory: some wait for half
 // a minute, few for less.
 const BankPatience quantity.Time = 10

@@ -553,6 +553,7 @@ note.wire-volts = Over 30 V: out of reach of fingers and water only.
 note.wire-most = {wire.current} flow while on, but the supply gives {wire.most}: it limits or switches off. The duty changes nothing of that.
 note.wire-average = That is more than it gives when always on: {wire.power}.
 note.wire-over = A {wire.supply} gives {wire.own-voltage}, and this takes {wire.supply-voltage}. For one that is set to more choose bench supply.
+note.wire-under = A {wire.supply} gives {wire.own-voltage}, not {wire.supply-voltage}: more will flow than you want. Type the power as the one on average, and let the switch make it less.
 note.wire-least = Even while on only {wire.current} flow. Under {wire.least-current} for about 10 s the supply switches off: put {wire.dummy} beside the muscles.
 note.wire-pause = Nothing flows for {wire.pause} in each period. After about 10 s under {wire.least-current} the supply switches off: put {wire.dummy} beside the muscles, on all the time, or switch more often.
 note.wire-steady = It is never asked for less than that for as long as 10 s.
