@@ -82,6 +82,9 @@ func last(p *Plan, r *Results) {
 	drive(p, r)
 	stroke(p, r)
 	r.Efficiency = craft.Efficiency(r.Work, r.CycleEnergy)
+	if r.Peaks[1] < p.Drive.Target-1 {
+		r.Efficiency = quantity.Fraction(quantity.NaN) // the work is that of the whole stroke
+	}
 }
 
 // choose finds the two loads nearest to what must be added, from the masses owned.

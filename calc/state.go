@@ -196,6 +196,12 @@ func (st *State) Needs(id ID) ID {
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
 		}
+		if (id == DriveStuck || id == DriveMargin || id == DriveMeltTime || id == DriveSetTime) && st.Out.warmth.surrounds {
+			return WireRoute
+		}
+		if id == DriveEfficiency && st.Out.Peaks[1] < st.Plan.Drive.Target-1 {
+			return DrivePower
+		}
 		if id == DrivePower && st.Plan.Drive.Target <= st.Plan.Drive.Room {
 			return DriveTarget
 		}
