@@ -775,7 +775,7 @@ method.stroke-band = Estimate: strains 30 % less or more, least and most moduli,
 method.whole-frames = Whole frames lying flat in rows, all one way or all the other, whichever holds more.
 
 method.balance = Search: where it loses what it gets. Most from a smooth cylinder of the coil's outside, a fifth less lost than the book says (in water half); least from turns standing apart, as much more lost.
-method.balance-own = From your own cooling curve, give or take its doubt and 8 % for the specific heat.
+method.balance-own = From your own trial: of a cooling curve give or take its doubt and 8 % for the specific heat, of a power held for long 5 %.
 method.in-time = Integration, step by step, of power less losses over heat capacity, which all change with the temperature; evenly warm inside.
 method.on-time = Until the slower end is hot; what never gets there, until a twentieth of the way is left.
 method.off-time = Until the slower end is cold again; what never gets there, until a twentieth is left.
