@@ -182,6 +182,8 @@ const (
 	DriveEmissivity
 	DriveSpecificHeat
 	DriveCurve
+	DriveTrialPower
+	DriveTrialHot
 
 	// Of the stroke.
 	StrokeLoad
@@ -399,6 +401,10 @@ const (
 	DriveConstant
 	DriveCapacity
 	DriveTrialLoss
+	DriveBookLeast
+	DriveBookMost
+	DriveSetTime
+	DriveBoiling
 
 	// Of the stroke.
 	StrokeStroke
