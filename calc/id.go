@@ -161,6 +161,12 @@ const (
 	WireCoefficient
 	WireBefore
 	WireAfter
+	WireReadingVolts
+	WireReadingAmperes
+	WireWanted
+	WireWantedPower
+	WireReadCold
+	WireReadHot
 
 	// Of the drive.
 	DriveWay
@@ -176,6 +182,8 @@ const (
 	DriveEmissivity
 	DriveSpecificHeat
 	DriveCurve
+	DriveTrialPower
+	DriveTrialHot
 
 	// Of the stroke.
 	StrokeLoad
@@ -353,6 +361,18 @@ const (
 	WireDrift
 	WireTestPerLength
 	WireTestContact
+	WireOwnVoltage
+	WirePause
+	WireDummyPower
+	WireEnergy
+	WireLasts
+	WireReadingOhms
+	WireReadingPerLength
+	WireWantedPerLength
+	WireWantedLength
+	WireWantedStrands
+	WireWantedReal
+	WireReadTemperature
 
 	// Of the drive.
 	DriveHottest
@@ -381,6 +401,10 @@ const (
 	DriveConstant
 	DriveCapacity
 	DriveTrialLoss
+	DriveBookLeast
+	DriveBookMost
+	DriveSetTime
+	DriveBoiling
 
 	// Of the stroke.
 	StrokeStroke

@@ -75,7 +75,11 @@ func TestRead(t *testing.T) {
 		{WireTest, "100 5.2\n200 9.9", 2, "", ""},
 		{WireTest, "length, ohms\n100, 5.2\n200, 9,9\n\n300, 15", 3, "", "length, ohms"},
 		{WireTest, "100 5.2\n200 gap\n300 15", 2, "", "200 gap"}, // what is left out is said
-		{WireCoefficient, "-0.2 %/K", nan, TooLow, ""},
+		{WireCoefficient, "-6 %/K", nan, TooLow, ""},
+		{WireGauge, "AWG 24", 24, "", ""},
+		{WireGauge, "4/0", -3, "", ""}, // the thickest of ASTM B258
+		{WireGauge, "5/0", nan, TooLow, ""},
+		{WireGauge, "24 SWG", nan, BadUnit, "SWG"},
 		{WireTest, "100 9\n200 5", nan, NotRising, ""},
 		{WireTest, "100 9\n100 9.1\n100 9.2", nan, NotRising, ""},
 		{WireTest, "-100 5\n200 9", nan, NotRising, ""},
@@ -160,17 +164,17 @@ func TestNeeds(t *testing.T) {
 		HeatRest: "24 h", HeatOvenWidth: "350 mm", HeatOvenDepth: "300 mm", HeatOvenShelves: "1", HeatFrameLength: "180 mm",
 		HeatFrameWidth: "60 mm", HeatFrameGap: "20 mm", HeatFramePieces: "2",
 		ClockDay: "2026-11-25", ClockTime: "07:30",
-		WireRoute: "twisted", WirePerLength: "45.9", WireReading: "23 Ω", WireReadingLeads: "0.3", WireReadingLength: "500 mm", WireTest: "100 mm 5.2\n200 mm 9.9\n300 mm 15",
+		WireRoute: "twisted", WireSupply: "usb-c", WirePerLength: "45.9", WireReading: "23 Ω", WireReadingLeads: "0.3", WireReadingLength: "500 mm", WireTest: "100 mm 5.2\n200 mm 9.9\n300 mm 15",
 		WireStrands: "1", WireWrapDiameter: "1.5 mm", WireWrapPitch: "1 mm", WireInRow: "1", WireRows: "1", WireMost: "3 A", WireLeast: "2 A",
 		WireSupplyVoltage: "5 V", WireCurrent: "0.3 A", WirePower: "1 W", WireDuty: "50 %", WireOnTime: "5 s", WireAverage: "0.2 W", WirePeriod: "20 s",
 		WireArea: "0.5 mm²", WireGauge: "20", WireLeadDiameter: "0.8 mm", WireLeadLength: "1 m", WireLeadRating: "3 A", WireCharge: "2000 mAh", WireCell: "3.7 V",
-		WireCoefficient: "0.1 %/K", WireBefore: "20 Ω", WireAfter: "21 Ω", FibrePolymer: "nylon-66", DriveRoom: "20 °C", DriveTarget: "50 °C",
+		WireCoefficient: "0.1 %/K", WireBefore: "20 Ω", WireAfter: "21 Ω", WireReadingVolts: "1.2 V", WireReadingAmperes: "0.1 A", WireWanted: "20 Ω", WireWantedPower: "1 W", WireReadCold: "20 Ω", WireReadHot: "21 Ω", FibrePolymer: "nylon-66", DriveRoom: "20 °C", DriveTarget: "50 °C",
 		StrokeLoad: "80 g", StrokeSpring: "30 N/m", StrokeSlack: "120 mm", StrokeBeside: "2", StrokeLever: "3", StrokePulley: "10 mm", StrokeOwn: "9 %",
 		StrokeLight: "20 g", StrokeHeavy: "80 g", StrokeColdLight: "117 mm", StrokeColdHeavy: "124 mm",
 		StrokeHotLight: "108 mm", StrokeHotHeavy: "117 mm", StrokeScaleCold: "1000 g", StrokeScaleHot: "900 g", StrokeTime: "4 s",
 		// Of the drive.
 		DriveSpeed: "1 m/s", DriveCoolTo: "25 °C", DrivePower: "20 W", DriveAt: "1 s", DriveAltitude: "0 m",
-		DriveEmissivity: "90 %", DriveSpecificHeat: "1400", DriveCurve: "0 80\n5 56\n10 42\n20 28", DriveOn: "10 s", DriveOff: "20 s",
+		DriveEmissivity: "90 %", DriveSpecificHeat: "1400", DriveCurve: "0 80\n5 56\n10 42\n20 28", DriveOn: "10 s", DriveOff: "20 s", DriveTrialPower: "0.8 W", DriveTrialHot: "71 °C",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{

@@ -21,6 +21,7 @@ type State struct {
 	pieces float64       // in Set; NaN for none
 	base   Plan          // the plan from which readings are moved
 	moved  solved        // with one reading moved by its doubt
+	begun  bool          // and not finished
 }
 
 // solved is a plan and the answers to it.
@@ -31,6 +32,14 @@ type solved struct {
 
 // Work reads a sheet and works out everything that follows.
 func (st *State) Work(s *Sheet) {
+	st.Begin(s)
+	st.Finish()
+}
+
+// Begin reads a sheet and works out what follows, but for how hot the muscle gets and how far it moves: that takes longer than all else, and
+// Finish does it. Until then those answers are of the sheet before, and nothing else is.
+func (st *State) Begin(s *Sheet) {
+	st.begun = true
 	st.sheet = *s
 	Read(s, &st.Plan, &st.Notices)
 	st.readCurve()
@@ -43,6 +52,14 @@ func (st *State) Work(s *Sheet) {
 	if by := st.Plan.Wire.lineDoubt; known(by) {
 		st.Doubt[WireTestPerLength], st.Mostly[WireTestPerLength] = by, WireTest
 	}
+}
+
+// Finish works out what Begin left, if anything.
+func (st *State) Finish() {
+	if st.begun {
+		last(&st.Plan, &st.Out)
+	}
+	st.begun = false
 }
 
 // Text returns what was typed into a field; empty for what was worked out.
@@ -102,6 +119,7 @@ func (st *State) give(s Sheet, id ID) Sheet {
 
 // stays reports whether every number is shown as it is now, in its first unit, with text for the number id in its group.
 func (st *State) stays(id ID, text string, given Givens) bool {
+	st.Finish()
 	m := &st.moved
 	m.Plan = st.asRead
 	g, _ := GroupOf(id)
@@ -111,6 +129,7 @@ func (st *State) stays(id ID, text string, given Givens) bool {
 	m.Out.Under, m.Out.Over = st.Out.Under, st.Out.Over
 	m.solve()
 	rest(&m.Plan, &m.Out)
+	last(&m.Plan, &m.Out)
 	var now, then [64]byte
 	for id := None + 1; id < NumIDs; id++ {
 		v := st.Value(id)
@@ -143,15 +162,15 @@ func (st *State) Worked(id ID) bool {
 		return true
 	}
 	if g, ok := GroupOf(id); ok {
-		return !st.Plan.Given[g].Has(id)
+		return !st.Plan.Given[g].Has(id) || id == WireSupplyVoltage && st.Plan.Wire.bookVoltage
 	}
 	return HasBook(id) && st.sheet.Text[id] == ""
 }
 
-// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads; or is worked out.
+// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads; or is worked out, or as typed elsewhere.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating, DrivePower, DriveOn, DriveOff, DriveSpecificHeat:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating, DrivePower, DriveOn, DriveOff, DriveSpecificHeat, StrokeBeside:
 		return true
 	}
 	return false
@@ -179,8 +198,10 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookMelts[firstToMelt(&st.Plan)])
 	case id == WireLeadRating:
 		add(&bookRating)
-	case id == WireMost || id == WireLeast:
-		add(either(st.Plan.Wire.Supply < SupplyBank, &bookSupply, &bookBank))
+	case id == WireMost || id == WireLeast || id == WireSupplyVoltage && st.Plan.Wire.bookVoltage:
+		add(supplyBook(&st.Plan))
+	case id == StrokeBeside:
+		add(&besideOfRows)
 	case id == DrivePower && st.Plan.Drive.fast:
 		add(&ofFastWire)
 	case id >= DrivePower && id <= DriveOff:
@@ -212,6 +233,15 @@ func (st *State) Needs(id ID) ID {
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
 		}
+		if id == WireOwnVoltage {
+			return WireSupply
+		}
+		if (id == DriveStuck || id == DriveMargin || id == DriveMeltTime || id == DriveSetTime) && st.Out.warmth.surrounds {
+			return WireRoute
+		}
+		if id == DriveEfficiency && st.Out.Peaks[1] < st.Plan.Drive.Target-1 {
+			return DrivePower
+		}
 		if id == DrivePower && st.Plan.Drive.Target <= st.Plan.Drive.Room {
 			return DriveTarget
 		}
@@ -240,7 +270,7 @@ func (st *State) Needs(id ID) ID {
 			next = steps[n-1].Terms[len(steps[n-1].Terms)-1] // all is known and yet there is none: more of what was searched
 		}
 		if next == None || next == id {
-			if id == asked && grouped {
+			if id == asked && grouped || id == WireDummy { // none is needed
 				id = None
 			}
 			return id

@@ -105,6 +105,8 @@ func TestStart(t *testing.T) {
 			assert.Equal(t, 2.5e9, si, f.Key)
 		case id == TwistShear:
 			assert.Equal(t, 0.42e9, si, f.Key)
+		case id == StrokeBeside: // the rows of Wire
+			assert.Equal(t, 1.0, si, f.Key)
 		case id == HeatMelt: // of nylon 6,6
 			assert.InDelta(t, 255+273.15, si, 1e-9, f.Key)
 		case f.Start == "":
