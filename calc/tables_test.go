@@ -231,7 +231,7 @@ func TestAnswers(t *testing.T) {
 // Every working has a term for each symbol, or a method with a source.
 func TestWorkings(t *testing.T) {
 	for _, plan := range plans(t) {
-		for _, st := range asGivens(t, plan.text) {
+		for _, st := range asGivens(t, plan.Text) {
 			for id := None + 1; id < NumIDs; id++ {
 				steps, n := st.Workings(id)
 				if !id.IsField() {
@@ -242,7 +242,7 @@ func TestWorkings(t *testing.T) {
 						assert.NotEmpty(t, w.Method, id.Key())
 						assert.NotNil(t, w.Source, id.Key())
 					} else {
-						assert.Len(t, w.Terms, len(w.Eq.Symbols(nil)), "%s in %s", id.Key(), plan.name)
+						assert.Len(t, w.Terms, len(w.Eq.Symbols(nil)), "%s in %s", id.Key(), plan.Name)
 						assert.Empty(t, w.Method)
 					}
 					for _, term := range w.Terms {
@@ -250,7 +250,7 @@ func TestWorkings(t *testing.T) {
 					}
 				}
 				if g, ok := GroupOf(id); ok && st.Plan.Given[g][0] != None && !st.Plan.Given[g].Has(id) {
-					assert.Greater(t, n, 0, "%s in %s", id.Key(), plan.name)
+					assert.Greater(t, n, 0, "%s in %s", id.Key(), plan.Name)
 				}
 			}
 		}

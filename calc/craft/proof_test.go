@@ -1,74 +1,33 @@
 package craft
 
 import (
-	"go/ast"
-	"go/parser"
-	"go/token"
-	"math"
-	"regexp"
-	"strconv"
-	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"twistbench/calc/internal/proof"
 	"twistbench/calc/quantity"
 )
 
-// worth works out the shown right-hand side of an equation: its signs become Go's, a square a selector, which binds as tightly.
-func worth(t *testing.T, eq *Equation, values map[string]float64) float64 {
+// worth works out the shown right-hand side of an equation.
+func worth(t *testing.T, eq *Equation, given values) float64 {
 	t.Helper()
-	source := strings.NewReplacer("×", "*", "÷", "/", "−", "-", "²", ".squared", "√", "sqrt").Replace(eq.Expr)
-	tree, err := parser.ParseExpr(regexp.MustCompile(`\b([a-z]{2,}) (\pL)`).ReplaceAllString(source, "$1($2)"))
-	require.NoError(t, err, eq.Expr)
-	functions := map[string]func(float64) float64{"sqrt": math.Sqrt, "sin": math.Sin, "cos": math.Cos}
+	side, err := proof.Read(eq.Expr)
+	require.NoError(t, err)
 	used := map[string]bool{}
-	var eval func(ast.Expr) float64
-	eval = func(e ast.Expr) float64 {
-		switch e := e.(type) {
-		case *ast.ParenExpr:
-			return eval(e.X)
-		case *ast.BasicLit:
-			x, err := strconv.ParseFloat(e.Value, 64)
-			require.NoError(t, err)
-			return x
-		case *ast.Ident:
-			if e.Name == "π" {
-				return math.Pi
-			}
-			for _, c := range eq.Const {
-				if c.Symbol == e.Name {
-					return c.SI
-				}
-			}
-			x, ok := values[e.Name]
-			require.True(t, ok, "%s in %s", e.Name, eq.Expr)
-			used[e.Name] = true
-			return x
-		case *ast.SelectorExpr:
-			x := eval(e.X)
-			return x * x
-		case *ast.CallExpr:
-			return functions[e.Fun.(*ast.Ident).Name](eval(e.Args[0]))
-		case *ast.BinaryExpr:
-			x, y := eval(e.X), eval(e.Y)
-			switch e.Op {
-			case token.ADD:
-				return x + y
-			case token.SUB:
-				return x - y
-			case token.MUL:
-				return x * y
-			case token.QUO:
-				return x / y
+	x, err := side.Worth(func(symbol string) (float64, bool) {
+		for _, c := range eq.Const {
+			if c.Symbol == symbol {
+				return c.SI, true
 			}
 		}
-		require.Fail(t, "a sign that is not read", eq.Expr)
-		return 0
-	}
-	x := eval(tree)
-	assert.Len(t, used, len(values), "%s: a value that is not in it", eq.Expr)
+		used[symbol] = true
+		x, ok := given[symbol]
+		return x, ok
+	})
+	require.NoError(t, err)
+	assert.Len(t, used, len(given), "%s: a value that is not in it", eq.Expr)
 	if eq.RoundUp != 0 {
 		x = quantity.CeilTo(x, eq.RoundUp)
 	}

@@ -188,6 +188,10 @@ func (w *writer) says(id calc.ID) {
 			w.problem(notice.Reason, id, about{text: notice.Part, limit: notice.Limit})
 		}
 		return
+	case worked && id == w.Wish:
+		r, _ := w.kind(id).Parse(w.Wished, f.Unit)
+		w.about("reading.wish", id, about{limit: r.SI})
+		return
 	case f.Words != nil || math.IsNaN(x):
 		return
 	case id == calc.ClockTime:

@@ -497,6 +497,7 @@ reading.rows = {limit} rows read.
 reading.left-out = “{part}” is left out.
 reading.on = On {hang.area}, before twisting.
 reading.of = Of {clamp.second-base}.
+reading.wish = Your wish of {limit} no longer counts: what is cut is cut, and the {name} follows from it. Undo goes back.
 reading.ratio = 100 mm of coil uses {limit} of fibre.
 advice.usual = That is unusual for {name}: most are {limit} to {other}.
 advice.impossible = This works out beyond what is possible for {name}. Check what you set.
