@@ -107,6 +107,7 @@ func (st *State) give(s Sheet, id ID) Sheet {
 	if s.Given[g].Has(id) || !known(x) {
 		return s
 	}
+	st.Finish() // to compare with
 	u := KindOf(id).Unit(id.Unit())
 	for digits := id.Digits(); ; digits++ {
 		text := string(quantity.AppendTrimmed(nil, x, u, digits, '.'))
