@@ -159,6 +159,7 @@ var Notes = [...]Note{
 	{"wire-average", WireAverage, Stop, []test{{WireAverage, or | more, WirePower, 1 + 1e-9}, {WireOnTime, more, WirePeriod, 1 + 1e-9}}},
 	{"wire-steady", WireLeast, Fine, []test{{WireLeast, more, None, 0}, {WireCurrent, atLeast, WireLeast, 1}, {WirePause, atMost, None, float64(craft.BankPatience)}}},
 	{"wire-fuse-never", WireFuse, Care, []test{{WireMost, less, WireFuse, craft.FuseBlows}}},
+	{"wire-falls", WireCoefficient, Care, []test{{WireCoefficient, less, None, 0}}},
 	{"wire-drift-up", WireDrift, Care, []test{{WireDrift, more, None, craft.DriftCare}}},
 	{"wire-drift-down", WireDrift, Care, []test{{WireDrift, less, None, -craft.DriftCare}}},
 

@@ -397,8 +397,4 @@ func (w *writer) repeated() {
 		one = "1"
 	}
 	w.put("page", "", "data-one", one)
-	for _, id := range [...]calc.ID{calc.WireRoute, calc.WireSupply} {
-		key := calc.Fields[id].Key
-		w.put("page", "", "data-"+key[len("wire."):], calc.Fields[id].Words[int(w.st.SI(id))])
-	}
 }
