@@ -177,7 +177,7 @@ var Notes = [...]Note{
 	{"at-beyond", DriveAt, Fine, []test{{DriveAt, more, DriveShown, 1}}},
 	{"curve-used", DriveCurve, Fine, []test{{DriveTrialLoss, isKnown, None, 0}}},
 	{"curve-straight", DriveCurve, Care, []test{{DriveCurve, isKnown, None, 0}, {DriveConstant, not | isKnown, None, 0}}},
-	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
+	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, or | not | isKnown, None, 0}, {StrokeBlocked, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
 	{"stroke-warm", StrokeStroke, Care, []test{{DriveTarget, or | more, None, craft.HottestWarm}, {DriveRoom, more, None, craft.HottestWarm}, {FibrePolymer, atMost, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}}},
 	{"stroke-own", StrokeStroke, Fine, []test{{StrokeOwn, isKnown, None, 0}, {StrokeStroke, isKnown, None, 0}, {StrokeStroke, not | isClipped, None, 0}}},
 	{"stroke-clipped", StrokeStroke, Care, []test{{StrokeStroke, isClipped, None, 0}}},

@@ -61,6 +61,32 @@ func (t *Stroking) ownRate(under *[2]quantity.Length) (k quantity.Stiffness, own
 	return k, own
 }
 
+// needs returns the box of an own trial that an unknown number of the stroke waits for where the book knows nothing; None where it is no trial's.
+func (t *Stroking) needs(id ID) ID {
+	under, first := &t.ColdUnder, StrokeColdLight
+	switch id {
+	case StrokeStroke, StrokeFree, StrokeAlong, StrokeAcross:
+		if known(t.Own) {
+			return None
+		}
+		return StrokeOwn
+	case StrokeHotRate:
+		under, first = &t.HotUnder, StrokeHotLight
+	case StrokeColdRate:
+	default:
+		return None
+	}
+	switch {
+	case !known(t.Light):
+		return StrokeLight
+	case !known(t.Heavy):
+		return StrokeHeavy
+	case !known(under[0]):
+		return first
+	}
+	return first + 1
+}
+
 // against returns what the muscle pulls on, whose cold stiffness is k.
 //
 //go:noinline

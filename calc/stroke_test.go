@@ -134,6 +134,29 @@ func TestStrokeMasses(t *testing.T) {
 	assert.True(t, known(work(t, "stroke.light=150&stroke.heavy=250&stroke.cold-light=133").SI(StrokeColdRate)), "one length is no test yet")
 }
 
+// Where the book knows no strains, each number waits for the box of a trial that it has to come from, one after the other.
+func TestStrokeNeedsTrial(t *testing.T) {
+	const cold = "fibre.polymer=polyethylene&stroke.own=5 %&stroke.light=20&stroke.heavy=80"
+	for _, row := range []struct {
+		plan      string
+		id, needs ID
+	}{
+		{"fibre.polymer=polyethylene", StrokeStroke, StrokeOwn},
+		{"fibre.polymer=other&fibre.density=1100", StrokeMost, StrokeOwn},
+		{"fibre.polymer=polyethylene", StrokeColdLength, StrokeLight},
+		{"fibre.polymer=polyethylene&stroke.own=5 %", StrokeStroke, StrokeLight},
+		{"fibre.polymer=polyethylene&stroke.light=20", StrokeColdLength, StrokeHeavy},
+		{cold, StrokeColdLength, StrokeColdLight},
+		{cold + "&stroke.cold-light=117", StrokeStroke, StrokeColdHeavy},
+		{cold + "&stroke.cold-light=117&stroke.cold-heavy=124", StrokeStroke, None},
+		{cold + "&stroke.cold-light=117&stroke.cold-heavy=124", StrokeBlocked, StrokeHotLight},
+		{cold + "&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108", StrokeBlocked, StrokeHotHeavy},
+		{cold + "&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117", StrokeBlocked, None},
+	} {
+		assert.Equal(t, row.needs, work(t, row.plan).Needs(row.id), "%s of %s", row.id.Key(), row.plan)
+	}
+}
+
 // All that is worked out of the stroke at a keystroke.
 func BenchmarkStroke(b *testing.B) {
 	st := work(b, "drive.target=120 °C")
