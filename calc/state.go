@@ -185,8 +185,8 @@ func (st *State) Needs(id ID) ID {
 		if (id == WireLength || id == WireOhms || id == WireCurrent || id == DrivePower) && st.Plan.Wire.Route == RouteNone {
 			return WireRoute
 		}
-		if trial := st.Plan.Stroke.needs(id); trial != None && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
-			return trial
+		if box := st.Plan.Stroke.needs(id); box != None && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
+			return box
 		}
 		if !st.Worked(id) {
 			return id

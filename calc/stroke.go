@@ -61,11 +61,14 @@ func (t *Stroking) ownRate(under *[2]quantity.Length) (k quantity.Stiffness, own
 	return k, own
 }
 
-// needs returns the box of an own trial that an unknown number of the stroke waits for where the book knows nothing; None where it is no trial's.
+// needs returns the box that an unknown number of the stroke waits for where the book does not know the fibre, of an own trial if one tells it;
+// None where that is not what it waits for.
 func (t *Stroking) needs(id ID) ID {
 	under, first := &t.ColdUnder, StrokeColdLight
 	switch id {
-	case StrokeStroke, StrokeFree, StrokeAlong, StrokeAcross:
+	case StrokeAlong, StrokeAcross:
+		return FibrePolymer // no trial tells them
+	case StrokeStroke, StrokeFree:
 		if known(t.Own) {
 			return None
 		}
