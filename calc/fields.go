@@ -191,6 +191,7 @@ var Fields = [NumFields]Field{
 	StrokeAgainst:   {Key: "stroke.against", Start: "weight", Words: []string{"weight", "spring", "muscle"}},
 	StrokeSpring:    {Key: "stroke.spring", Unit: "N/m", Digits: 3, Low: 1e-3, High: 1e6},
 	StrokeSlack:     {Key: "stroke.slack", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
+	StrokeApart:     {Key: "stroke.apart", Unit: "mm", Digits: 4, Low: 1e-4, High: 200},
 	StrokeBeside:    {Key: "stroke.beside", Digits: 1, Start: "1", Low: 1, High: 1000},
 	StrokeLever:     {Key: "stroke.lever", Digits: 4, Start: "1", Low: 0.01, High: 100},
 	StrokePulley:    {Key: "stroke.pulley", Unit: "mm", Digits: 4, Low: 1e-4, High: 10},
@@ -204,6 +205,8 @@ var Fields = [NumFields]Field{
 	StrokeHotHeavy:  {Key: "stroke.hot-heavy", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
 	StrokeScaleCold: {Key: "stroke.scale-cold", Unit: "g", Digits: 4, Low: 0, High: 1000},
 	StrokeScaleHot:  {Key: "stroke.scale-hot", Unit: "g", Digits: 4, Low: 0, High: 1000},
+	StrokeAdded:     {Key: "stroke.added", Unit: "g", Digits: 3, Low: 1e-6, High: 1000},
+	StrokeChange:    {Key: "stroke.change", Unit: "mm", Digits: 4, Low: 1e-6, High: 100},
 	StrokeTime:      {Key: "stroke.time", Unit: "s", Digits: 3, Low: 1e-3, High: 1e5},
 
 	TroubleBroke: {Key: "trouble.broke", Unit: "turns", Digits: 4, Low: 1, High: 1e7},

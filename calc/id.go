@@ -182,6 +182,7 @@ const (
 	StrokeAgainst
 	StrokeSpring
 	StrokeSlack
+	StrokeApart
 	StrokeBeside
 	StrokeLever
 	StrokePulley
@@ -195,6 +196,8 @@ const (
 	StrokeHotHeavy
 	StrokeScaleCold
 	StrokeScaleHot
+	StrokeAdded
+	StrokeChange
 	StrokeTime
 
 	TroubleBroke
@@ -394,6 +397,11 @@ const (
 	StrokeColdLength
 	StrokeHotLength
 	StrokeBlocked
+	StrokeGain
+	StrokeOther
+	StrokeSwing
+	StrokeAtLoad
+	StrokeUnequal
 	StrokeLoadTravel
 	StrokeTurn
 	StrokePull
@@ -411,6 +419,7 @@ const (
 	StrokeWork
 	StrokeSpecificWork
 	StrokePower
+	StrokeSpecificPower
 
 	// Of what goes wrong.
 	TroubleLess

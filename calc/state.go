@@ -185,6 +185,9 @@ func (st *State) Needs(id ID) ID {
 		if (id == WireLength || id == WireOhms || id == WireCurrent || id == DrivePower) && st.Plan.Wire.Route == RouteNone {
 			return WireRoute
 		}
+		if id == StrokeOther && st.Plan.Stroke.Against != AgainstMuscle {
+			return StrokeAgainst
+		}
 		if box := st.Plan.Stroke.needs(id); box != None && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
 			return box
 		}

@@ -13,7 +13,7 @@ func TestForceRows(t *testing.T) {
 	// M16: 0.5 mm, 15 MPa, 0.3 m of fibre at 1140 kg/m³, 11.4 mm
 	pull := ForceForStress(15*mPa, Area(0.5*mm))
 	mass := FibreMass(Area(0.5*mm), 1140, 1, 0.3)
-	work := LiftWork(pull, 11.4*mm)
+	work := SpringWork(pull, pull, 11.4*mm)
 	creep := Creeping{Spring: 40 * mPa, Damped: 100 * mPa, Time: 30, Flow: 6e9}
 	for _, row := range []struct {
 		name      string
@@ -64,7 +64,7 @@ func TestScenarioS5(t *testing.T) {
 	share := HangingForce(MassShare(2, n))
 	active := Precursor(100*mm, 4)
 	stroke := StrokeOf(0.15, 120*mm)
-	work := LiftWork(load, stroke)
+	work := SpringWork(load, load, stroke)
 	mass := FibreMass(area, 1140, n, active)
 	for _, row := range []struct {
 		name      string
@@ -85,8 +85,8 @@ func TestScenarioS5(t *testing.T) {
 		{"specific work", float64(SpecificWork(work, mass)), 183, 0.5},
 		{"2 mm too short, N", float64(HeldForce(100, 122*mm, 120*mm)), 0.20, 1e-9},
 		{"as a share", float64(Unequal(100, 2*mm, share)), 0.11, 5e-3},
-		{"stiffness of all, N/m", float64(RatesBeside(n, 100)), 1100, 1e-9},
-		{"15 % of the loaded length is of the length as it came off", float64(Rebase(0.15, 120*mm, 100*mm)), 0.18, 1e-12},
+		{"their pull at the load, N", float64(PullAtLoad(share, n, 1)), 19.6133, 5e-5},
+		{"15 % of the loaded length is of the length as it came off", float64(StrokeShare(stroke, 100*mm)), 0.18, 1e-12},
 	} {
 		assert.InDelta(t, row.want, row.got, row.half, row.name)
 	}
@@ -201,16 +201,21 @@ func TestLoadedBand(t *testing.T) {
 func TestPair(t *testing.T) {
 	e := Pulls{Pull{0.12, 80}, Pull{0.10, 60}}
 	const both = 0.26
-	hot, cold := Pair(&e, &e, both, 0.085, 0.085)
+	hot, cold := Pair(&e, &e, 0, both, 0.085, 0.085)
 	assert.InDelta(t, both, float64(hot+cold), 1e-12)
 	// by hand: 60 (x − 0.10) = 80 (0.26 − x − 0.12)
 	assert.InDelta(t, (60*0.10+80*0.14)/140, float64(hot), 1e-12)
 	assert.Less(t, float64(cold-hot), 2*0.02)
 	assert.Greater(t, float64(cold-hot), 0.0)
-	hot, _ = Pair(&e, &e, both, 0.13, 0.085)
+	// a weight of 0.7 N on the first, by hand: 60 (x − 0.10) = 0.7 + 80 (0.14 − x), and 80 (x − 0.12) = 0.7 + 60 (0.16 − x)
+	hot, cold = Pair(&e, &e, 0.7, both, 0.085, 0.085)
+	assert.InDelta(t, (0.7+60*0.10+80*0.14)/140, float64(hot), 1e-12)
+	assert.InDelta(t, (0.7+80*0.12+60*0.16)/140, float64(cold), 1e-12)
+	assert.InDelta(t, float64(cold), float64(PairLength(80, 0.12, 0.7, 60, OtherSlack(both, 0.12), 0.10)), 1e-12)
+	hot, _ = Pair(&e, &e, 0, both, 0.13, 0.085)
 	assert.InDelta(t, 0.13, float64(hot), 1e-12, "stopped by its turns")
-	_, cold = Pair(&e, &e, both, 0.085, 0.125)
+	_, cold = Pair(&e, &e, 0, both, 0.085, 0.125)
 	assert.InDelta(t, both-0.125, float64(cold), 1e-12, "stopped by the other's turns")
-	hot, _ = Pair(&e, &Pulls{Pull{quantity.Length(nan), 80}, Pull{0.1, 60}}, both, 0.085, 0.085)
+	hot, _ = Pair(&e, &Pulls{Pull{quantity.Length(nan), 80}, Pull{0.1, 60}}, 0, both, 0.085, 0.085)
 	isNaN(t, hot, "the other unknown")
 }

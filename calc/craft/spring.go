@@ -28,7 +28,8 @@ func SteepRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d q
 
 var SteepRateEq = Equation{Symbol: "k", Expr: "π × t² × t² × (2 × G × (cos b)² + E × (sin b)²) ÷ (16 × l × D²)", Holds: "steep-spring", Source: &SteepSpring, Grade: Estimate}
 
-// FreeRate is the same with ends free to turn, and FreeTurn how far they turn then (rad) per newton.
+// FreeRate is the same with ends free to turn, and FreeTurn how far they turn then (rad) per newton: what SteepRate is checked beside (S09, S09c,
+// S10, S10c).
 func FreeRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d quantity.Length) quantity.Stiffness {
 	sin, cos := math.Sincos(float64(b))
 	return quantity.Stiffness(4 / (float64(l) * float64(d*d) * (cos*cos/(2*bending(g, t)) + sin*sin/bending(e, t))))
@@ -40,7 +41,7 @@ func FreeTurn(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d qu
 }
 
 // LowIndex returns what a close-wound rate is divided by at a low index c and a pitch angle b (rad), with a Poisson's ratio v. It was
-// recalled and does not agree with SteepRate, which is used instead: it says how far off both may be.
+// recalled and does not agree with SteepRate, which is used instead: it says how far off both may be (M10).
 func LowIndex(c quantity.Number, b quantity.Angle, v quantity.Number) quantity.Number {
 	tan := quantity.Number(math.Tan(float64(b)))
 	return 1 - 3/(16*c*c) + (3+v)/(2*(1+v))*tan*tan
@@ -87,23 +88,16 @@ func RateOfMasses(m, n quantity.Mass, l, k quantity.Length) quantity.Stiffness {
 
 var RateOfMassesEq = Equation{Symbol: "k", Expr: "(m − n) × g ÷ (L − K)", Const: gravity, Holds: "two-masses", Source: &Geometry}
 
-// RatesBeside returns the stiffness (N/m) of n equal springs of k (N/m) side by side.
-func RatesBeside(n quantity.Count, k quantity.Stiffness) quantity.Stiffness {
-	return quantity.Stiffness(n) * k
+// RateOfAdded returns the stiffness (N/m) of what a mass m (kg), added to what hangs on it, stretches by x (m).
+func RateOfAdded(m quantity.Mass, x quantity.Length) quantity.Stiffness {
+	return quantity.Stiffness(float64(HangingForce(m)) / float64(x))
 }
 
-var RatesBesideEq = Equation{Symbol: "K", Expr: "n × k", Holds: "equal-share", Source: &Geometry}
-
-// RatesInRow returns the stiffness (N/m) of n equal springs of k (N/m) end to end.
-func RatesInRow(k quantity.Stiffness, n quantity.Count) quantity.Stiffness {
-	return k / quantity.Stiffness(n)
-}
-
-var RatesInRowEq = Equation{Symbol: "K", Expr: "k ÷ n", Holds: "equal-share", Source: &Geometry}
+var RateOfAddedEq = Equation{Symbol: "k", Expr: "m × g ÷ x", Const: gravity, Holds: "one-added", Source: &Geometry}
 
 // Unequal returns what share of its part f (N) a muscle of stiffness k (N/m) carries more when it is shorter by u (m) than those beside it.
 func Unequal(k quantity.Stiffness, u quantity.Length, f quantity.Force) quantity.Fraction {
-	return quantity.Fraction(float64(k) * float64(u) / float64(f))
+	return quantity.Fraction(float64(k) * float64(u) / positive(float64(f)))
 }
 
 var UnequalEq = Equation{Symbol: "x", Expr: "k × u ÷ F", Holds: "equal-share", Source: &Geometry}

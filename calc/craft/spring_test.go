@@ -62,6 +62,8 @@ func TestSpringRows(t *testing.T) {
 		{"M10 low index", float64(LowIndex(1.4, PitchAngle(0.7*mm, 0.9*mm), 0.4)), 1.1077, 5e-5},
 		// craft, test of stiffness: 150 to 250 g gave 133 to 151 mm, 54.5 N/m
 		{"two masses", float64(RateOfMasses(250*g, 150*g, 151*mm, 133*mm)), 54.5, 5e-4},
+		// by hand: 40 g are 0.392266 N, over 8 mm
+		{"an added mass", float64(RateOfAdded(40*g, 8*mm)), 49.03325, 1e-12},
 		// scenario S5: 2 mm at 0.10 N/mm are 0.20 N, 11 % of 1.783 N
 		{"S5 unequal length", float64(Unequal(100, 2*mm, 1.783)), 0.11, 0.02},
 		// actuators 1.3: 0.4 to 0.6 at 40°, and cos⁴ as a lower guide, 0.34
@@ -74,7 +76,6 @@ func TestSpringRows(t *testing.T) {
 		assert.InDelta(t, 0.99, float64(BergstrasserFactor(c)/WahlFactor(c)), 0.01, "the two factors")
 	}
 	assert.InEpsilon(t, 545*mPa, float64(SpringStress(WahlFactor(6), 1250, 6*6.6250827167*mm, 6.6250827167*mm)), 1e-9, "S05 the other way")
-	assert.Equal(t, 80.0, float64(RatesInRow(RatesBeside(3, 80), 3)))
 }
 
 // The steep rate is what a helix has when its two by two compliance is inverted with no turn of its ends. It lies between that with free ends
