@@ -148,6 +148,9 @@ type Results struct {
 	ColdLength, HotLength        quantity.Length
 	BlockedPull, HeldGain        quantity.Force
 	OtherHot, Swing              quantity.Length // of a pair
+	SpringRate                   quantity.Stiffness
+	SpringPull                   quantity.Force // hot
+	SpringStress, SpringLimit    quantity.Stress
 	AtLoad                       quantity.Force
 	Unequal                      quantity.Fraction
 	LoadTravel                   quantity.Length
@@ -375,6 +378,10 @@ var Answers = [NumAnswers]Answer{
 	StrokePull - NumFields:          {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
 	StrokeBack - NumFields:          {Key: "stroke.back", Unit: "N/m", Digits: 3},
 	StrokeSlackAt - NumFields:       {Key: "stroke.slack-at", Unit: "mm", Digits: 4},
+	StrokeSpringRate - NumFields:    {Key: "stroke.spring-rate", Unit: "N/m", Digits: 3, Working: &Working{Eq: &craft.SteelSpringRateEq, Terms: []ID{StrokeSpringWire, StrokeSpringOutside, StrokeSpringTurns}}},
+	StrokeSpringPull - NumFields:    {Key: "stroke.spring-pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.SpringPullEq, Terms: []ID{StrokeHotPull, StrokePull, StrokeBeside, StrokeLever}}},
+	StrokeSpringStress - NumFields:  {Key: "stroke.spring-stress", Unit: "MPa", Digits: 3, Working: &Working{Eq: &craft.SpringStressEq, Terms: []ID{StrokeSpringPull, StrokeSpringOutside, StrokeSpringWire}}},
+	StrokeSpringLimit - NumFields:   {Key: "stroke.spring-limit", Unit: "MPa", Digits: 2, Working: &Working{Method: "music-wire", Source: &craft.SpringWires, Terms: []ID{StrokeSpringWire}}},
 	StrokeColdPull - NumFields:      {Key: "stroke.cold-pull", Unit: "N", Digits: 3},
 	StrokeHotPull - NumFields:       {Key: "stroke.hot-pull", Unit: "N", Digits: 3},
 	StrokeAlong - NumFields:         {Key: "stroke.along", Unit: "%", Digits: 2, Working: &warming},

@@ -183,6 +183,9 @@ const (
 	StrokeSpring
 	StrokeSlack
 	StrokeApart
+	StrokeSpringWire
+	StrokeSpringOutside
+	StrokeSpringTurns
 	StrokeBeside
 	StrokeLever
 	StrokePulley
@@ -407,6 +410,10 @@ const (
 	StrokePull
 	StrokeBack
 	StrokeSlackAt
+	StrokeSpringRate
+	StrokeSpringPull
+	StrokeSpringStress
+	StrokeSpringLimit
 	StrokeColdPull
 	StrokeHotPull
 	StrokeAlong

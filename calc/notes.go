@@ -190,6 +190,7 @@ var Notes = [...]Note{
 	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}, {StrokeOwn, not | isKnown, None, 0}, {DriveTarget, atLeast, DriveRoom, 1}}},
 	{"stroke-cooler", StrokeStroke, Care, []test{{DriveTarget, less, DriveRoom, 1}}},
 	{"stroke-masses", StrokeColdRate, Care, []test{{StrokeHeavy, or | atMost, StrokeLight, 1}, {StrokeColdHeavy, or | atMost, StrokeColdLight, 1}, {StrokeHotHeavy, atMost, StrokeHotLight, 1}}},
+	{"stroke-wire", StrokeSpringStress, Care, []test{{StrokeAgainst, equal, None, float64(AgainstSpring)}, {StrokeSpringStress, more, StrokeSpringLimit, 1}}},
 	{"stroke-pair", StrokeSlackAt, Care, []test{{StrokeAgainst, equal, None, float64(AgainstMuscle)}, {StrokeSlackAt, less, ClampThisFinished, 0.9999}}},
 	{"stroke-scale", StrokeScalePull, Care, []test{{StrokeScalePull, less, None, 0}}},
 	{"less-hook", TroubleLessAdd, Care, []test{{TroubleLessAdd, less, None, 0}}},

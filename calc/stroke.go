@@ -28,6 +28,9 @@ type Stroking struct {
 	Spring    quantity.Stiffness // at the load
 	Slack     quantity.Length    // of the muscle, when what pulls back goes slack
 	Apart     quantity.Length    // the far ends of a pair
+	Wire      quantity.Length    // of the spring
+	Outside   quantity.Length
+	Turns     quantity.Turns
 	Beside    quantity.Count
 	Lever     quantity.Number // how many times as far the load moves
 	Pulley    quantity.Length
@@ -106,7 +109,11 @@ func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
 	a := craft.Opposing{Weight: r.StrokePull, Slack: t.Slack}
 	switch t.Against {
 	case AgainstSpring:
-		a.Spring = craft.SpringAtMuscle(t.Spring, t.Lever, t.Beside)
+		spring := t.Spring
+		if !known(spring) {
+			spring = r.SpringRate
+		}
+		a.Spring = craft.SpringAtMuscle(spring, t.Lever, t.Beside)
 	case AgainstMuscle:
 		a.Spring, a.Slack = k, craft.OtherSlack(t.Apart, r.ThisFinished)
 	}
@@ -159,6 +166,7 @@ func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outco
 func stroke(p *Plan, r *Results) {
 	t := &p.Stroke
 	r.StrokePull = craft.MusclePull(t.Load, t.Lever, t.Beside)
+	r.SpringRate = craft.SteelSpringRate(t.Wire, t.Outside, t.Turns)
 	r.Along, r.Across = craft.Warmings[p.Fibre.Polymer].Strains(p.Drive.Room, p.Drive.Target)
 	if r.FreeStroke = craft.FreeStroke(r.Straight, p.Turns, p.Count, r.Along-r.Across); p.RodHand == RodOpposite {
 		r.FreeStroke = -r.FreeStroke
@@ -219,6 +227,10 @@ func stroke(p *Plan, r *Results) {
 		_, r.OtherHot = craft.Pair(&each, &each, a.Weight, both, r.Solid, r.Solid)
 		t.otherTaut, t.otherStopped = !(r.OtherHot >= both-r.HotFree), r.OtherHot == both-r.Solid || !known(r.Solid)
 	}
+	r.SpringPull = craft.SpringPull(r.HotPull, r.StrokePull, t.Beside, t.Lever)
+	mean := t.Outside - t.Wire
+	r.SpringStress = craft.SpringStress(craft.WahlFactor(quantity.Number(mean/t.Wire)), r.SpringPull, mean, t.Wire)
+	r.SpringLimit = craft.MusicWire(t.Wire)
 	r.Swing = craft.Stroke(r.OtherHot, r.HotLength)
 	r.AtLoad = craft.PullAtLoad(r.BlockedPull, t.Beside, t.Lever)
 	r.Unequal = craft.Unequal(r.ColdRate, p.RulerDoubt, r.StrokePull)
@@ -263,6 +275,7 @@ var (
 	slackFinished = Working{Method: "just-taut", Source: &craft.Geometry, Terms: []ID{ClampThisFinished}}
 	loadAlone     = Working{Method: "load-alone", Source: &craft.Geometry, Terms: []ID{StrokeAgainst}}
 	springShared  = Working{Eq: &craft.SpringAtMuscleEq, Terms: []ID{StrokeSpring, StrokeLever, StrokeBeside}}
+	springOfWire  = Working{Eq: &craft.SpringAtMuscleEq, Terms: []ID{StrokeSpringRate, StrokeLever, StrokeBeside}}
 	otherMuscle   = Working{Method: "other-muscle", Source: &craft.Geometry, Terms: []ID{StrokeColdRate}}
 	lengthLimited = Working{Method: "length-limit", Source: &craft.Geometry, Terms: []ID{CoilSolid, TwistStraight}}
 	hotOfOwn      = Working{Eq: &craft.ContractedEq, Terms: []ID{StrokeColdLength, StrokeStroke}}
@@ -308,7 +321,7 @@ func strokeChoice(p *Plan, id ID) *Working {
 		_, own = t.ownRate(&t.HotUnder)
 		return either(own, &hotOfMasses, &hotOfCold)
 	case StrokeBack:
-		return either(t.Against == AgainstSpring, &springShared, either(t.Against == AgainstMuscle, &otherMuscle, &loadAlone))
+		return either(t.Against == AgainstSpring, either(!known(t.Spring) && known(t.Wire+t.Outside), &springOfWire, &springShared), either(t.Against == AgainstMuscle, &otherMuscle, &loadAlone))
 	case StrokeSlackAt:
 		if t.Against == AgainstMuscle {
 			return either(known(t.Apart), &slackOfPair, &slackFinished)

@@ -41,6 +41,9 @@ func TestStroke(t *testing.T) {
 		{"stroke.added=40 g&stroke.change=8 mm&stroke.light=150&stroke.heavy=250&stroke.cold-light=133&stroke.cold-heavy=151", StrokeColdRate, 54.5, 5e-4},
 		// by hand: 1 mm on 49.03325 N/m, of a third of 300 g
 		{"stroke.added=40 g&stroke.change=8 mm&clamp.ruler-doubt=1 mm&stroke.load=300 g&stroke.beside=3", StrokeUnequal, 0.04903325 / (0.1 * g), 1e-12},
+		// Bhandari, ex. 10.7: 5 mm of wire, 40 mm mean, 5 turns: 19.8657 N/mm; a typed stiffness goes before it
+		{"stroke.against=spring&stroke.spring-wire=5 mm&stroke.spring-outside=45 mm&stroke.spring-turns=5", StrokeBack, 19865.7226562, 1e-9},
+		{"stroke.against=spring&stroke.spring-wire=5 mm&stroke.spring-outside=45 mm&stroke.spring-turns=5&stroke.spring=30 N/m", StrokeBack, 30, 1e-12},
 		// slack where the other, 115.345 mm, ends
 		{"stroke.against=muscle&stroke.apart=250 mm", StrokeSlackAt, 0.25 - 0.115345, 1e-12},
 		{"stroke.against=muscle", StrokeSlackAt, 0.115345, 1e-12},

@@ -156,6 +156,14 @@ func HeldGain(b, c quantity.Force) quantity.Force { return b - c }
 
 var HeldGainEq = Equation{Symbol: "G", Expr: "F − c", Holds: "straight-line", Source: &Geometry, Grade: Estimate}
 
+// SpringPull returns the pull (N) of the spring itself where each of n muscles pulls p (N), w (N) of it on the load, and the spring moves i times as
+// far as they do.
+func SpringPull(p, w quantity.Force, n quantity.Count, i quantity.Number) quantity.Force {
+	return PullAtLoad(p-w, n, i)
+}
+
+var SpringPullEq = Equation{Symbol: "Q", Expr: "(F − w) × n ÷ i", Holds: "shared-lever", Source: &Geometry, Grade: Estimate}
+
 // PullAtLoad returns the pull (N) of n muscles of f (N) each on a load that moves i times as far as they do.
 func PullAtLoad(f quantity.Force, n quantity.Count, i quantity.Number) quantity.Force {
 	return f * quantity.Force(n) / quantity.Force(i)

@@ -47,6 +47,8 @@ func TestSpringRows(t *testing.T) {
 		// Shigley, Mechanical Engineering Design, ex. 10-1, from memory: 4.13 lbf/in, 6.46 lbf with rounded steps, recomputed 6.453
 		{"S07 rate in lbf/in", float64(CloseRate(11.85e6*psi, 0.037*inches, 0.4*inches, 10.5)) / (lbf / inches), 4.13110265067, 1e-9},
 		{"S08 load at yield in lbf", float64(SpringForce(BergstrasserFactor(0.4/0.037), yield, 0.4*inches, 0.037*inches)) / lbf, 6.45302922347, 1e-9},
+		{"S08 of the page", float64(SpringForce(BergstrasserFactor(0.4/0.037), MusicWire(0.037*inches), 0.4*inches, 0.037*inches)) / lbf, 6.45302922347, 1e-9},
+		{"S04 of the page", float64(SteelSpringRate(5*mm, 45*mm, 5)) / 1000, 19.8657226562, 1e-11},
 		{"S08 as printed", float64(SpringForce(BergstrasserFactor(0.4/0.037), yield, 0.4*inches, 0.037*inches)) / lbf, 6.46, 0.03 / 6.46},
 		// handbook S09 to S10c, by the compliances of a helix (Love 1927; Timoshenko), N/mm and rad/N
 		{"S09 free", free(10 * deg), 0.179645171116, 1e-10},
@@ -72,6 +74,7 @@ func TestSpringRows(t *testing.T) {
 	} {
 		assert.InEpsilon(t, row.want, row.got, row.rel, row.name)
 	}
+	isNaN(t, WahlFactor(1), "wire that fills its coil")
 	for c := quantity.Number(3); c < 20; c++ {
 		assert.InDelta(t, 0.99, float64(BergstrasserFactor(c)/WahlFactor(c)), 0.01, "the two factors")
 	}
