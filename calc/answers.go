@@ -138,6 +138,9 @@ type Results struct {
 	Constant    quantity.Time // of the own cooling curve
 	Capacity    quantity.HeatCapacity
 	TrialLoss   quantity.HeatLoss
+	BookLoss    [2]quantity.HeatLoss // the book's, at what is hot
+	SetTime     quantity.Time        // to where it was set, with the switch stuck on
+	Boiling     quantity.Temperature // of water
 	warmth      warmth
 
 	// Of the stroke.
@@ -354,7 +357,11 @@ var Answers = [NumAnswers]Answer{
 	DriveInner - NumFields:      {Key: "drive.inner", Unit: "s", Digits: 2, Working: &Working{Method: "inner-time", Source: &craft.HeatTheory, Terms: []ID{FibreDensity, DriveSpecificHeat, TwistThickness}}},
 	DriveConstant - NumFields:   {Key: "drive.constant", Unit: "s", Digits: 3, Working: &decayFit},
 	DriveCapacity - NumFields:   {Key: "drive.capacity", Unit: "J/K", Digits: 3, Working: &Working{Method: "heat-capacity", Source: &craft.HeatTheory, Terms: []ID{CutFibreMass, DriveSpecificHeat, DriveRoom, DriveTarget}}},
-	DriveTrialLoss - NumFields:  {Key: "drive.trial-loss", Unit: "mW/K", Digits: 3, Working: &Working{Eq: &craft.TrialLossEq, Terms: []ID{DriveCapacity, DriveConstant}}},
+	DriveTrialLoss - NumFields:  {Key: "drive.trial-loss", Unit: "mW/K", Digits: 3},
+	DriveBookLeast - NumFields:  {Key: "drive.book-least", Unit: "mW/K", Digits: 3},
+	DriveBookMost - NumFields:   {Key: "drive.book-most", Unit: "mW/K", Digits: 3},
+	DriveSetTime - NumFields:    {Key: "drive.set-time", Unit: "s", Digits: 3, Working: &Working{Method: "in-time", Source: &craft.StepPair, Terms: []ID{HeatSet, DriveRoom, DriveStuck, CutFibreMass, DriveSpecificHeat}}},
+	DriveBoiling - NumFields:    {Key: "drive.boiling", Unit: "°C", Digits: 3, Working: &Working{Method: "boiling", Source: &craft.HeatTheory, Terms: []ID{DriveAltitude}}},
 
 	// Of the stroke.
 	StrokeStroke - NumFields:        {Key: "stroke.stroke", Unit: "mm", Digits: 3},

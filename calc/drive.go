@@ -28,7 +28,9 @@ type Driving struct {
 	Altitude             quantity.Length
 	Emissivity           quantity.Share
 	SpecificHeat         quantity.SpecificHeat
-	Curve                quantity.Rows // own cooling curve
+	Curve                quantity.Rows        // own cooling curve
+	TrialPower           quantity.Power       // own trial without a clock: what it was heated with for long,
+	TrialHot             quantity.Temperature // and what it came to
 
 	empty struct{ power, on, off, heat bool } // what was left empty
 	fast  bool                                // the wire's switching is so fast that its average power heats
@@ -65,13 +67,12 @@ const (
 
 	nearly = 0.05 // of a difference that is left where it would take for ever
 
-	boiling = 373.15 // K: water, at sea level
-
 	curveRows  = 200 // of a cooling curve
 	fewestRows = 3
 	switchings = 10 // in a heating, from which on the wire's duty is an average
 
-	heatUnsure = 0.08 // of the specific heat, and so of losses that are known from a time and it
+	heatUnsure   = 0.08 // of the specific heat, and so of losses that are known from a time and it
+	steadyUnsure = 0.05 // of losses that are known from a power and a temperature, as a bench measures them: a judgement
 )
 
 // drive works out how hot it gets, and how fast.
@@ -105,11 +106,14 @@ func drive(p *Plan, r *Results) {
 	}
 	hot := &w.on[hotEnd]
 	r.Stuck = r.Steady[hotEnd]
-	if full != w.watts {
+	switch {
+	case w.surrounds:
+		r.Stuck = quantity.Temperature(nan) // no switch
+	case full != w.watts:
 		r.Stuck = hot.Steady(full)
 	}
 	r.StuckMargin = craft.Margin(p.Heat.Melt, r.Stuck)
-	r.MeltTime = timeTo(hot, d.Room, p.Heat.Melt, full)
+	r.SetTime, r.MeltTime = timeTo(hot, d.Room, p.Heat.Set, full)+0*quantity.Time(r.Stuck), timeTo(hot, d.Room, p.Heat.Melt, full)+0*quantity.Time(r.Stuck)
 
 	order(&r.Heats[0], &r.Heats[1]) // what loses least heat is slower to be warmed by what is around it
 	order(&r.Cools[0], &r.Cools[1])
@@ -178,9 +182,10 @@ func muscle(p *Plan, r *Results) {
 	d, w := &p.Drive, &r.warmth
 	off := &w.off
 	b, unsure := &off[hotEnd], quantity.Fraction(craft.StillUnsure)
+	r.Boiling = craft.BoilingAt(craft.PressureAt(d.Altitude))
 	if d.Way == WayWater {
 		*b, unsure = craft.InWater(d.Room), craft.WaterUnsure
-		if d.Room >= boiling || w.surrounds && d.Target >= boiling {
+		if d.Room >= r.Boiling || w.surrounds && d.Target >= r.Boiling {
 			b.Coefficient = quantity.NaN
 		}
 	} else {
@@ -218,9 +223,14 @@ func muscle(p *Plan, r *Results) {
 	if known(d.Curve.N) {
 		r.Constant = quantity.Time(w.decay.Constant)
 	}
-	loss := craft.TrialLoss(float64(r.Capacity), r.Constant)
+	for i := range ends {
+		r.BookLoss[i] = quantity.HeatLoss(craft.SteadyLoss(off[i].Loss(d.Target), d.Target, d.Room))
+	}
+	loss, share := craft.TrialLoss(float64(r.Capacity), r.Constant), heatUnsure
+	if !known(d.Curve.N) && d.settled() {
+		loss, share = craft.SteadyLoss(d.TrialPower, d.TrialHot, d.Room), steadyUnsure
+	}
 	if r.TrialLoss = quantity.HeatLoss(loss); known(loss) { // it takes the place of the book's
-		share := heatUnsure
 		if doubt := w.decay.ConstantDoubt / w.decay.Constant; doubt > 0 {
 			share = min(share+doubt, 0.9)
 		}
@@ -234,6 +244,9 @@ func muscle(p *Plan, r *Results) {
 		}
 	}
 }
+
+// settled reports whether an own trial without a clock was typed.
+func (d *Driving) settled() bool { return known(float64(d.TrialPower)) && d.TrialHot > d.Room }
 
 // course puts the temperatures (K) of an end into a list, from a cold start on: at as many moments, evenly apart, of each of the heatings and
 // the coolings that are drawn, up to a time left (s) from the start. It returns the last, NaN where the time is beyond them.
@@ -292,10 +305,12 @@ var (
 		{Method: "balance", Source: &craft.Memory, Terms: heatTerms},
 		{Method: "balance-own", Source: &craft.HeatTheory, Terms: []ID{DriveRoom, DriveTarget, DriveTrialLoss, DrivePower}},
 	}
-	inTime   = Working{Method: "in-time", Source: &craft.StepPair, Terms: heatTerms}
-	swing    = Working{Method: "swing", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest}}
-	course   = Working{Method: "course", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest, DriveAt}}
-	decayFit = Working{Method: "decay-fit", Source: &craft.LeastSquares, Terms: []ID{DriveRoom, DriveCurve}}
+	inTime       = Working{Method: "in-time", Source: &craft.StepPair, Terms: heatTerms}
+	swing        = Working{Method: "swing", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest}}
+	course       = Working{Method: "course", Source: &craft.StepPair, Terms: []ID{DriveOn, DriveOff, DriveHottest, DriveCoolest, DriveAt}}
+	lossOfCurve  = Working{Eq: &craft.TrialLossEq, Terms: []ID{DriveCapacity, DriveConstant}}
+	lossOfSteady = Working{Eq: &craft.SteadyLossEq, Terms: []ID{DriveTrialPower, DriveTrialHot, DriveRoom}}
+	decayFit     = Working{Method: "decay-fit", Source: &craft.LeastSquares, Terms: []ID{DriveRoom, DriveCurve}}
 
 	// how an empty power and empty times are worked out
 	emptied = [...]Working{
@@ -320,7 +335,7 @@ var (
 // balance returns how it was worked out what a muscle loses and where that settles.
 func balance(p *Plan) *Working {
 	way := p.Drive.Way
-	if known(p.Drive.Curve.N) {
+	if known(p.Drive.Curve.N) || p.Drive.settled() {
 		way = WayWater + 1
 	}
 	return &balances[way]

@@ -54,3 +54,47 @@ func TestKeptCurrent(t *testing.T) {
 		assert.Greater(t, less, none, given)
 	}
 }
+
+// With the switch stuck on, it passes where it was set before it melts; where what is around it warms it, there is no switch.
+func TestStuck(t *testing.T) {
+	st := work(t, "drive.power=6 W")
+	assert.Greater(t, st.Out.SetTime, quantity.Time(1))
+	assert.Greater(t, st.Out.MeltTime, st.Out.SetTime)
+	assert.InDelta(t, float64(st.Plan.Heat.Set), float64(st.Out.warmth.on[hotEnd].After(st.Plan.Drive.Room, 6, st.Out.SetTime)), 0.05)
+	assert.Equal(t, Never, work(t, "drive.power=1 W").Out.SetTime)
+	for _, id := range []ID{DriveStuck, DriveMargin, DriveSetTime, DriveMeltTime} {
+		around := work(t, "drive.way=water&drive.target=95 °C")
+		assert.False(t, known(around.SI(id)), id.Key())
+		assert.Equal(t, WireRoute, around.Needs(id), id.Key())
+	}
+	weak := work(t, "drive.power=0.2 W")
+	assert.False(t, known(weak.SI(DriveEfficiency)), "the work is that of a heat it never gets to")
+	assert.Equal(t, DrivePower, weak.Needs(DriveEfficiency))
+}
+
+// An own trial without a clock: 0.8 W for 50 K over the room of 20 °C is 16 mW a kelvin, and so 0.48 W keep it at 50 °C, give or take the 5 % that
+// such a trial is known to. A curve goes first.
+func TestSteadyTrial(t *testing.T) {
+	const trial = "drive.power=1 W&drive.trial-power=0.8 W&drive.trial-hot=70 °C"
+	st := work(t, trial)
+	assert.InEpsilon(t, 0.016, st.SI(DriveTrialLoss), 1e-12)
+	assert.InEpsilon(t, 0.95*0.48, st.SI(DriveHoldLeast), 1e-9)
+	assert.InEpsilon(t, 1.05*0.48, st.SI(DriveHoldMost), 1e-9)
+	book := work(t, "drive.power=1 W")
+	for end := range ends {
+		assert.InEpsilon(t, float64(book.Out.Hold[end])/30, float64(st.Out.BookLoss[end]), 1e-9, "the book's is still told")
+	}
+	curve := work(t, trial+"&drive.curve=0 80\n5 56\n10 42\n20 28")
+	assert.NotEqual(t, st.SI(DriveTrialLoss), curve.SI(DriveTrialLoss))
+	assert.InEpsilon(t, curve.SI(DriveCapacity)/curve.SI(DriveConstant), curve.SI(DriveTrialLoss), 1e-12)
+	assert.False(t, known(work(t, "drive.power=1 W&drive.trial-power=0.8 W&drive.trial-hot=20 °C").SI(DriveTrialLoss)))
+}
+
+// Water boils sooner on a mountain: 90 °C at 3000 m (steam tables: 0.70 bar).
+func TestBoilingOnAMountain(t *testing.T) {
+	const bath = "drive.way=water&drive.altitude=3000 m&drive.target="
+	assert.InDelta(t, 90, work(t, bath+"80 °C").SI(DriveBoiling)-273.15, 0.5)
+	assert.True(t, known(work(t, bath+"89 °C").SI(DriveHeatMost)))
+	assert.False(t, known(work(t, bath+"91 °C").SI(DriveHeatMost)))
+	assert.True(t, known(work(t, "drive.way=water&drive.target=91 °C").SI(DriveHeatMost)))
+}

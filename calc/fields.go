@@ -167,7 +167,7 @@ var Fields = [NumFields]Field{
 	WireLeadRating:    {Key: "wire.lead-rating", Unit: "A", Digits: 3, Low: 1e-4, High: 1e4, Bench: true},
 	WireCharge:        {Key: "wire.charge", Unit: "mAh", Digits: 4, Low: 3.6e-3, High: 3.6e6, Bench: true},
 	WireCell:          {Key: "wire.cell", Unit: "V", Digits: 3, Start: "3.7 V", Low: 0.1, High: craft.VoltageStop, Bench: true},
-	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.001, High: 0.05}, // far below 0 its power would run away
+	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.05, High: 0.05},
 	WireBefore:        {Key: "wire.before", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 	WireAfter:         {Key: "wire.after", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 
@@ -185,6 +185,8 @@ var Fields = [NumFields]Field{
 	DriveEmissivity:   {Key: "drive.emissivity", Unit: "%", Digits: 2, Start: "90 %", Low: 0, High: 1, Bench: true},
 	DriveSpecificHeat: {Key: "drive.specific-heat", Unit: "J/(kg·K)", Digits: 3, Low: 100, High: 5000},
 	DriveCurve:        {Key: "drive.curve", Digits: 1, Low: fewestRows, High: curveRows},
+	DriveTrialPower:   {Key: "drive.trial-power", Unit: "W", Digits: 3, Low: 1e-6, High: 1e4},
+	DriveTrialHot:     {Key: "drive.trial-hot", Unit: "°C", Digits: 3, Low: coldest, High: hottest},
 
 	// Of the stroke.
 	StrokeLoad:          {Key: "stroke.load", Unit: "g", Digits: 3, Start: "50 g", Low: 0, High: 1000},

@@ -176,6 +176,8 @@ const (
 	DriveEmissivity
 	DriveSpecificHeat
 	DriveCurve
+	DriveTrialPower
+	DriveTrialHot
 
 	// Of the stroke.
 	StrokeLoad
@@ -387,6 +389,10 @@ const (
 	DriveConstant
 	DriveCapacity
 	DriveTrialLoss
+	DriveBookLeast
+	DriveBookMost
+	DriveSetTime
+	DriveBoiling
 
 	// Of the stroke.
 	StrokeStroke

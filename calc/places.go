@@ -290,6 +290,8 @@ var places = [NumIDs]place{
 	DriveEmissivity:   {inDrive + unsafe.Offsetof(Driving{}.Emissivity), ofShare},
 	DriveSpecificHeat: {inDrive + unsafe.Offsetof(Driving{}.SpecificHeat), ofSpecificHeat},
 	DriveCurve:        {inDrive + unsafe.Offsetof(Driving{}.Curve), ofRows},
+	DriveTrialPower:   {inDrive + unsafe.Offsetof(Driving{}.TrialPower), ofPower},
+	DriveTrialHot:     {inDrive + unsafe.Offsetof(Driving{}.TrialHot), ofTemperature},
 
 	// Of the stroke.
 	StrokeLoad:          {inStroke + unsafe.Offsetof(Stroking{}.Load), ofMass},
@@ -487,6 +489,10 @@ var places = [NumIDs]place{
 	DriveConstant:   {inOut + unsafe.Offsetof(Results{}.Constant), ofTime},
 	DriveCapacity:   {inOut + unsafe.Offsetof(Results{}.Capacity), ofHeatCapacity},
 	DriveTrialLoss:  {inOut + unsafe.Offsetof(Results{}.TrialLoss), ofHeatLoss},
+	DriveBookLeast:  {inOut + unsafe.Offsetof(Results{}.BookLoss), ofHeatLoss},
+	DriveBookMost:   {inOut + unsafe.Offsetof(Results{}.BookLoss) + 1*wide, ofHeatLoss},
+	DriveSetTime:    {inOut + unsafe.Offsetof(Results{}.SetTime), ofTime},
+	DriveBoiling:    {inOut + unsafe.Offsetof(Results{}.Boiling), ofTemperature},
 
 	// Of the stroke.
 	StrokeStroke:        {inOut + unsafe.Offsetof(Results{}.Strokes) + 1*wide, ofLength},

@@ -75,7 +75,7 @@ func TestRead(t *testing.T) {
 		{WireTest, "100 5.2\n200 9.9", 2, "", ""},
 		{WireTest, "length, ohms\n100, 5.2\n200, 9,9\n\n300, 15", 3, "", "length, ohms"},
 		{WireTest, "100 5.2\n200 gap\n300 15", 2, "", "200 gap"}, // what is left out is said
-		{WireCoefficient, "-0.2 %/K", nan, TooLow, ""},
+		{WireCoefficient, "-6 %/K", nan, TooLow, ""},
 		{WireTest, "100 9\n200 5", nan, NotRising, ""},
 		{WireTest, "100 9\n100 9.1\n100 9.2", nan, NotRising, ""},
 		{WireTest, "-100 5\n200 9", nan, NotRising, ""},
@@ -170,7 +170,7 @@ func TestNeeds(t *testing.T) {
 		StrokeHotLight: "108 mm", StrokeHotHeavy: "117 mm", StrokeScaleCold: "1000 g", StrokeScaleHot: "900 g", StrokeTime: "4 s",
 		// Of the drive.
 		DriveSpeed: "1 m/s", DriveCoolTo: "25 °C", DrivePower: "20 W", DriveAt: "1 s", DriveAltitude: "0 m",
-		DriveEmissivity: "90 %", DriveSpecificHeat: "1400", DriveCurve: "0 80\n5 56\n10 42\n20 28", DriveOn: "10 s", DriveOff: "20 s",
+		DriveEmissivity: "90 %", DriveSpecificHeat: "1400", DriveCurve: "0 80\n5 56\n10 42\n20 28", DriveOn: "10 s", DriveOff: "20 s", DriveTrialPower: "0.8 W", DriveTrialHot: "71 °C",
 	}
 	loads := []ID{HangUnder, HangUnderTotal, HangUnderStress, HangOver, HangOverTotal, HangOverStress}
 	for name, begin := range map[string]Sheet{

@@ -74,10 +74,17 @@ func rest(p *Plan, r *Results) {
 	coilRest(p, r)
 	heat(p, r)
 	wire(p, r)
+	r.BrokeShare = craft.TurnsShare(p.Broke, r.Onset[0])
+}
+
+// last works out the answers that the heat balance is needed for.
+func last(p *Plan, r *Results) {
 	drive(p, r)
 	stroke(p, r)
 	r.Efficiency = craft.Efficiency(r.Work, r.CycleEnergy)
-	r.BrokeShare = craft.TurnsShare(p.Broke, r.Onset[0])
+	if r.Peaks[1] < p.Drive.Target-1 {
+		r.Efficiency = quantity.Fraction(quantity.NaN) // the work is that of the whole stroke
+	}
 }
 
 // choose finds the two loads nearest to what must be added, from the masses owned.

@@ -21,6 +21,7 @@ type State struct {
 	pieces float64       // in Set; NaN for none
 	base   Plan          // the plan from which readings are moved
 	moved  solved        // with one reading moved by its doubt
+	begun  bool          // and not finished
 }
 
 // solved is a plan and the answers to it.
@@ -31,6 +32,14 @@ type solved struct {
 
 // Work reads a sheet and works out everything that follows.
 func (st *State) Work(s *Sheet) {
+	st.Begin(s)
+	st.Finish()
+}
+
+// Begin reads a sheet and works out what follows, but for how hot the muscle gets and how far it moves: that takes longer than all else, and
+// Finish does it. Until then those answers are of the sheet before, and nothing else is.
+func (st *State) Begin(s *Sheet) {
+	st.begun = true
 	st.sheet = *s
 	Read(s, &st.Plan, &st.Notices)
 	st.readCurve()
@@ -43,6 +52,14 @@ func (st *State) Work(s *Sheet) {
 	if by := st.Plan.Wire.lineDoubt; known(by) {
 		st.Doubt[WireTestPerLength], st.Mostly[WireTestPerLength] = by, WireTest
 	}
+}
+
+// Finish works out what Begin left, if anything.
+func (st *State) Finish() {
+	if st.begun {
+		last(&st.Plan, &st.Out)
+	}
+	st.begun = false
 }
 
 // Text returns what was typed into a field; empty for what was worked out.
@@ -178,6 +195,12 @@ func (st *State) Needs(id ID) ID {
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
+		}
+		if (id == DriveStuck || id == DriveMargin || id == DriveMeltTime || id == DriveSetTime) && st.Out.warmth.surrounds {
+			return WireRoute
+		}
+		if id == DriveEfficiency && st.Out.Peaks[1] < st.Plan.Drive.Target-1 {
+			return DrivePower
 		}
 		if id == DrivePower && st.Plan.Drive.Target <= st.Plan.Drive.Room {
 			return DriveTarget

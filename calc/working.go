@@ -139,6 +139,10 @@ func choice(p *Plan, id ID) *Working {
 		return strokeChoice(p, id)
 	case DriveHottest, DriveCoolest, DriveStuck, DriveHoldLeast, DriveHoldMost:
 		return balance(p)
+	case DriveBookLeast, DriveBookMost:
+		return &balances[p.Drive.Way]
+	case DriveTrialLoss:
+		return either(known(p.Drive.Curve.N) || !p.Drive.settled(), &lossOfCurve, &lossOfSteady)
 	}
 	return nil
 }

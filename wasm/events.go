@@ -59,6 +59,9 @@ func (a *app) event(h *happening) {
 		return
 	}
 	a.takeNow(h)
+	if kind != input {
+		a.state.Finish()
+	}
 	switch kind {
 	case input:
 		a.input(h)

@@ -72,9 +72,12 @@ func (a *app) start(now *happening) {
 	a.set("page", "data-ready", true)
 }
 
-// refresh works the sheet; flush then shows what changed.
+// refresh works the sheet, though not what is out of sight and takes long; flush then shows what changed.
 func (a *app) refresh() {
-	a.state.Work(&a.sheet)
+	a.state.Begin(&a.sheet)
+	if !a.display.Away.Driven() {
+		a.state.Finish()
+	}
 	a.slots(&a.state)
 }
 

@@ -69,6 +69,7 @@ func (p *page) slots(st *calc.State) {
 	last := p.plan
 	if !p.hurried {
 		last = nil
+		st.Finish()
 	}
 	p.display.Page(p.next, last, st)
 	p.out = p.next.Changes(p.out, p.plan)

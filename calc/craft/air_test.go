@@ -82,3 +82,13 @@ func TestPower(t *testing.T) {
 		}
 	}
 }
+
+// Steam tables (Incropera et al., appendix A.6, from memory): saturation pressures at 350 to 373.15 K.
+func TestBoiling(t *testing.T) {
+	for _, row := range []struct{ kelvin, bar float64 }{{350, 0.4163}, {355, 0.5100}, {360, 0.6209}, {365, 0.7514}, {370, 0.9040}, {373.15, 1.0133}} {
+		assert.InDelta(t, row.kelvin, float64(BoilingAt(row.bar*1e5)), 0.65)
+	}
+	assert.InDelta(t, 373.15, float64(BoilingAt(PressureAt(0))), 1e-9)
+	assert.InDelta(t, 373.15-1000.0/300, float64(BoilingAt(PressureAt(1000))), 0.15, "a kelvin for 300 m: common practice")
+	assert.True(t, math.IsNaN(float64(BoilingAt(math.NaN()))))
+}

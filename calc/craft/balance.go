@@ -136,12 +136,16 @@ func (b *Body) Loss(t quantity.Temperature) quantity.Power {
 	return quantity.Power(float64(b.Area) * (float64(b.Share)*h*float64(t-b.Air) + Radiation(b.Emissivity, t, b.Walls)*float64(t-b.Walls)))
 }
 
-// Power returns what a heater of watts (W) when cold gives at t (K), as its resistance changes with Tempco.
+// leastOhms is the share of its cold ohms that a heater is taken to keep, however hot: none falls in a straight line to nothing. A judgement, so
+// that one that runs away is seen to, in finite time.
+const leastOhms = 0.05
+
+// Power returns what a heater of watts (W) when cold gives at t (K), as its resistance changes with Tempco, but not to less than a twentieth.
 func (b *Body) Power(watts quantity.Power, t quantity.Temperature) quantity.Power {
 	if b.Tempco == 0 {
 		return watts
 	}
-	ohms := quantity.Power(1 + float64(b.Tempco)*float64(t-b.Air)) // of the cold ones
+	ohms := quantity.Power(max(leastOhms, 1+float64(b.Tempco)*float64(t-b.Air))) // of the cold ones
 	if b.Current {
 		return watts * ohms
 	}
@@ -162,7 +166,8 @@ func (b *Body) rate(watts quantity.Power, t float64) float64 {
 const hottest = 5000
 
 // Steady returns the temperature (K) at which a body heated with watts (W) when cold loses all it gets: what it comes to when it is left on.
-// Infinite where nothing holds it under 5000 K, as when a kept current heats a resistance that rises ever faster. It is a search.
+// Infinite where nothing holds it under 5000 K, as when a kept current heats a resistance that rises ever faster. Where its ohms fall as it warms,
+// a kept voltage may leave several such temperatures; it is the lowest, to which it comes from the cold. It is a search.
 func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 	var c chord
 	c.high = float64(min(b.Air, b.Walls))
@@ -173,11 +178,18 @@ func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 	if !(c.most > 0) {
 		return quantity.Temperature(quantity.NaN)
 	}
+	fall := 0.0 // over how many kelvins its ohms fall
+	if b.Tempco < 0 {
+		fall = -1 / float64(b.Tempco)
+	}
 	for step := 20.0; c.most > 0; step *= 2 {
 		if !(c.high < hottest) {
 			return quantity.Temperature(math.Inf(1))
 		}
 		c.low, c.least = c.high, c.most
+		if fall > 0 && c.high < float64(b.Air)+fall {
+			step = min(step, fall/50) // not to skip over a balance
+		}
 		c.high += step
 		c.most = b.excess(watts, c.high)
 	}

@@ -230,3 +230,41 @@ func TestBalanceUnknown(t *testing.T) {
 		assert.True(t, math.IsNaN(float64(low)) && math.IsNaN(float64(high)))
 	}
 }
+
+// A heater whose ohms fall as it warms, checked against a look at every hundredth of a kelvin: the lowest temperature at which it loses all it
+// gets, or one that melts anything where a kept voltage runs away; and how long it takes there, against ten thousand small steps.
+func TestFallingOhms(t *testing.T) {
+	for _, row := range []struct {
+		tempco quantity.TemperatureCoefficient
+		watts  quantity.Power
+		runs   bool // away
+	}{
+		{-0.0005, 1, false}, {-0.004, 0.3, false}, {-0.006, 0.2, false}, {-0.02, 0.05, false}, {-0.05, 0.02, false},
+		{-0.01, 3, true}, {-0.02, 1, true}, {-0.05, 1, true},
+	} {
+		b := metre(InRoom(Still, 20+ice, 0), 1*mm)
+		b.Height, b.Area, b.Tempco = 0.1, b.Area/10, row.tempco
+		b.Heat = Capacity{At20: 0.1}
+		want := float64(b.Air)
+		for want < hottest && b.excess(row.watts, want) > 0 {
+			want += 0.01
+		}
+		got := b.Steady(row.watts)
+		assert.InDelta(t, want, float64(got), 0.011, "%v", row)
+		assert.Equal(t, row.runs, float64(b.Air)-float64(got) < 0.9/float64(row.tempco), "%v: past where its ohms fall, %g", row, got)
+
+		goal := b.Air + (got-b.Air)/2
+		at, step := float64(b.Air), 0.0
+		const h = 1e-3
+		for ; at < float64(goal) && step < 1e6; step++ {
+			at += h * b.rate(row.watts, at)
+		}
+		assert.InDelta(t, step*h, float64(b.TimeTo(b.Air, goal, row.watts)), 0.01*step*h+2*h, "%v", row)
+	}
+	b := metre(InRoom(Still, 20+ice, 0), 1*mm)
+	b.Tempco = -0.01
+	assert.Equal(t, quantity.Power(2), b.Power(1, 70+ice), "half its ohms, twice the power")
+	assert.Equal(t, quantity.Power(20), b.Power(1, 400+ice))
+	b.Current = true
+	assert.InDelta(t, 0.5, float64(b.Power(1, 70+ice)), 1e-12)
+}

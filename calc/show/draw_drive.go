@@ -57,8 +57,10 @@ var driveShapes = []Shape{
 	{"draw.drive.target-label", "text", "label", "end", []place{(driveLeft - 4) * u, driveTargetLabel + 4*u}, "{drive.target}"},
 	{"draw.drive.set-label", "text", "label", "end", []place{(driveRight - 2) * u, driveSetLabel + 14*u}, "draw.drive.set"},
 	{"draw.drive.melt-label", "text", "label", "end", []place{(driveRight - 2) * u, driveMelts + 14*u}, "draw.drive.melts"},
-	{"draw.drive.cycle", "text", "label", "start", []place{driveLeft * u, 207 * u, 0, driveKnown}, "draw.drive.cycle"},
-	{"draw.drive.note", "text", "label", "start", []place{4 * u, 226 * u, 0, lacks}, "draw.drive.note" + or + needs},
+	{"draw.drive.zero", "text", "label", "middle", []place{driveLeft * u, 206 * u, 0, driveKnown}, "draw.drive.zero"},
+	{"draw.drive.shown", "text", "label", "end", []place{driveRight * u, 206 * u, 0, driveKnown}, "{drive.shown}"},
+	{"draw.drive.cycle", "text", "label", "start", []place{4 * u, 226 * u, 0, driveKnown}, "draw.drive.cycle"},
+	{"draw.drive.note", "text", "label", "start", []place{4 * u, 244 * u, 0, lacks}, "draw.drive.note" + or + needs},
 }
 
 var driveSaid = []Shape{

@@ -75,7 +75,12 @@ func (p *Page) Changes(out []byte, last *Page) []byte {
 // The sections of the page by the names of their elements, in its order; "" for what stands in several.
 var sections = [...]string{"", "fibre", "hang", "cut", "twist", "coil", "clamp", "heat", "clock", "wire", "drive", "stroke", "trouble"}
 
-const heatSection = 7 // in sections
+// Where some stand in sections.
+const (
+	heatSection   = 7
+	driveSection  = 10
+	strokeSection = 11
+)
 
 // Away says which sections are out of sight, so that what is in them can wait.
 type Away [len(sections)]bool
@@ -90,6 +95,9 @@ func ParseAway(names string) (a Away) {
 	a[0] = false
 	return a
 }
+
+// Driven reports whether all that shows how hot the muscle gets and how far it moves is out of sight: what calc.State.Finish works out.
+func (a *Away) Driven() bool { return a[driveSection] && a[strokeSection] }
 
 // homes are the sections in which the parts stand.
 var homes = func() (at [numParts]uint8) {

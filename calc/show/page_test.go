@@ -57,6 +57,51 @@ func TestAway(t *testing.T) {
 	}
 }
 
+// What a keystroke leaves for later shows in no other section than Drive and Stroke: with the answers of another plan there, all that is in sight is right.
+func TestBegun(t *testing.T) {
+	d := english()
+	for _, other := range []string{"wire.per-length=45&wire.supply-voltage=5&drive.curve=0 100%0A", "fibre.polymer=pe&drive.way=water&drive.target=95 °C"} {
+		all := plans(t)
+		for _, p := range all {
+			var st calc.State
+			before, _ := calc.ParsePlan(other)
+			st.Work(&before)
+			s, _ := calc.ParsePlan(p.text)
+			st.Begin(&s)
+			var begun, whole Page
+			d.Page(&begun, nil, &st)
+			st.Finish()
+			d.Page(&whole, nil, &st)
+			differs := false
+			for part := range numParts {
+				if home := homes[part]; home == driveSection || home == strokeSection {
+					differs = differs || string(begun.part(part)) != string(whole.part(part))
+				} else {
+					was, _ := slots(t, begun.part(part))
+					is, _ := slots(t, whole.part(part))
+					for key, value := range is {
+						if !strings.HasPrefix(key, "n:drive.") && !strings.HasPrefix(key, "n:stroke.") { // repeated in their own sections
+							assert.Equal(t, value, was[key], "%s: %s", p.name, key)
+						}
+					}
+					assert.Len(t, was, len(is))
+				}
+			}
+			assert.True(t, differs, p.name)
+			var fresh Page
+			st.Work(&s)
+			d.Page(&fresh, nil, &st)
+			assert.Equal(t, string(fresh.Slots), string(whole.Slots), p.name)
+		}
+	}
+	assert.Equal(t, "drive", sections[driveSection])
+	assert.Equal(t, "stroke", sections[strokeSection])
+	away := ParseAway("drive wire")
+	assert.False(t, away.Driven())
+	away = ParseAway("drive stroke")
+	assert.True(t, away.Driven())
+}
+
 // A page that was never written differs in everything.
 func TestPageChanges(t *testing.T) {
 	d := english()

@@ -26,6 +26,9 @@ func (w *writer) summary(name string) {
 		w.line("summary.wire")
 	}
 	w.line("summary.drive")
+	if x := w.st.SI(calc.DriveStuck); x == x {
+		w.line("summary.stuck")
+	}
 	w.line("summary.stroke")
 	w.line("summary.local")
 	w.char('\n')
