@@ -86,47 +86,24 @@ func (p Pull) Rest(a Opposing) quantity.Length {
 	return LoadedLength(p.Free, a.Weight, p.Rate)
 }
 
-// Outcome is what a muscle does against a load: its length (m) and the pull (N) cold and hot; how much more it pulls hot when it is held at
-// its cold length; and what stops it before it would come to rest: "touch", its turns, "straight", its fibre drawn out, or "".
+// Outcome is what a muscle does against a load: its length (m) and the pull (N) cold and hot.
 type Outcome struct {
 	_ [0]func() // these are not compared
 
 	Cold, Hot         quantity.Length
 	ColdPull, HotPull quantity.Force
-	Blocked           quantity.Force
-	Limit             string
 }
 
 // Against returns what a muscle does that is no shorter than solid and no longer than straight (both m).
 func (e *Pulls) Against(a Opposing, solid, straight quantity.Length) (o Outcome) {
 	o.Cold = min(max(e.Cold.Rest(a), solid), straight)
-	hot := e.Hot.Rest(a)
-	o.Hot = min(max(hot, solid), straight)
-	switch {
-	case hot < solid:
-		o.Limit = "touch"
-	case hot > straight:
-		o.Limit = "straight"
-	}
+	o.Hot = min(max(e.Hot.Rest(a), solid), straight)
 	o.ColdPull, o.HotPull = a.At(o.Cold), a.At(o.Hot)
-	o.Blocked = e.Hot.At(o.Cold) - o.ColdPull
 	return o
 }
 
 // Stroke returns how far (m) it shortens; negative where it lengthens.
 func (o *Outcome) Stroke() quantity.Length { return Stroke(o.Cold, o.Hot) }
-
-// Work returns what (J) it does on the load: the mean pull times the stroke. A straight spring takes just that.
-func (o *Outcome) Work() quantity.Energy { return SpringWork(o.ColdPull, o.HotPull, o.Stroke()) }
-
-// Band returns the three outcomes of a muscle between two temperatures (K) against a load.
-func (m *Muscle) Band(cold, hot quantity.Temperature, a Opposing) (band [3]Outcome) {
-	ends := m.Pulls(cold, hot)
-	for i := range band {
-		band[i] = ends[i].Against(a, m.Solid, m.Fibre)
-	}
-	return band
-}
 
 // Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other and
 // a weight w (N) that pulls on the first: when it is hot and the other cold, and when the other is hot and it is cold. Neither may be
