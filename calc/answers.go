@@ -113,7 +113,19 @@ type Results struct {
 	Drop                            quantity.Voltage
 	LeadHeat                        quantity.Power
 	Dummy, HotOhms, TestContact     quantity.Resistance
+	DummyPower                      quantity.Power
+	OwnVoltage                      quantity.Voltage // of the supply
+	Pause                           quantity.Time
 	Cycles                          quantity.Number
+	BatteryEnergy                   quantity.Energy
+	BatteryTime                     quantity.Time
+	ReadingOhms                     quantity.Resistance // volts over amperes
+	ReadingPerLength                quantity.ResistancePerLength
+	WantedPerLength                 quantity.ResistancePerLength
+	WantedLength                    quantity.Length
+	WantedStrands                   quantity.Count
+	WantedReal                      quantity.Power
+	ReadTemperature                 quantity.Temperature
 	Drift                           quantity.Fraction
 	TestPerLength                   quantity.ResistancePerLength
 
@@ -324,12 +336,25 @@ var Answers = [NumAnswers]Answer{
 	WireDrop - NumFields:           {Key: "wire.drop", Unit: "V", Digits: 3, Working: &Working{Eq: &craft.LeadDropEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
 	WireLeadHeat - NumFields:       {Key: "wire.lead-heat", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.LeadHeatEq, Terms: []ID{WireCurrent, WireLeadOhms}}},
 	WireFuse - NumFields:           {Key: "wire.fuse", Unit: "A", Digits: 3, Working: &Working{Method: "fuse", Source: &craft.FuseRatings, Terms: []ID{WireCurrent}}},
-	WireDummy - NumFields:          {Key: "wire.dummy", Unit: "Ω", Digits: 3, Working: &Working{Eq: &craft.DummyOhmsEq, Terms: []ID{WireSupplyVoltage, WireLeast, WireAverageCurrent}}},
+	WireDummy - NumFields:          {Key: "wire.dummy", Unit: "Ω", Digits: 3},
 	WireCycles - NumFields:         {Key: "wire.cycles", Digits: 3, Working: &Working{Eq: &craft.ChargeCyclesEq, Terms: []ID{WireCharge, WireCell, WirePower, WireOnTime}}},
 	WireHotOhms - NumFields:        {Key: "wire.hot-ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.OhmsAtEq, Terms: []ID{WireTotal, WireCoefficient, DriveTarget, DriveRoom}}},
 	WireDrift - NumFields:          {Key: "wire.drift", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.OhmsDriftEq, Terms: []ID{WireAfter, WireBefore}}},
 	WireTestPerLength - NumFields:  {Key: "wire.test-per-length", Unit: "Ω/m", Digits: 4, Working: &lineTest},
 	WireTestContact - NumFields:    {Key: "wire.test-contact", Unit: "Ω", Digits: 3, Working: &lineTest},
+
+	WireOwnVoltage - NumFields:       {Key: "wire.own-voltage", Unit: "V", Digits: 2},
+	WirePause - NumFields:            {Key: "wire.pause", Unit: "s", Digits: 3, Working: &Working{Eq: &craft.PauseEq, Terms: []ID{WirePeriod, WireOnTime}}},
+	WireDummyPower - NumFields:       {Key: "wire.dummy-power", Unit: "W", Digits: 2, Working: &Working{Eq: &craft.WattsEq, Terms: []ID{WireSupplyVoltage, WireDummy}}},
+	WireEnergy - NumFields:           {Key: "wire.energy", Unit: "Wh", Digits: 3, Working: &Working{Eq: &craft.BatteryEnergyEq, Terms: []ID{WireCharge, WireCell}}},
+	WireLasts - NumFields:            {Key: "wire.lasts", Unit: "h", Digits: 3, Working: &Working{Eq: &craft.BatteryTimeEq, Terms: []ID{WireEnergy, WireAverage}}},
+	WireReadingOhms - NumFields:      {Key: "wire.reading-ohms", Unit: "Ω", Digits: 4, Working: &Working{Eq: &craft.OhmsOfEq, Terms: []ID{WireReadingVolts, WireReadingAmperes}}},
+	WireReadingPerLength - NumFields: {Key: "wire.reading-per-length", Unit: "Ω/m", Digits: 4, Working: &Working{Eq: &craft.OhmsPerEq, Terms: []ID{WireReadingOhms, WireReadingLength}}},
+	WireWantedPerLength - NumFields:  {Key: "wire.wanted-per-length", Unit: "Ω/m", Digits: 4, Working: &Working{Eq: &craft.PerLengthForOhmsEq, Terms: []ID{WireWanted, WireStrands, WireLength}}},
+	WireWantedLength - NumFields:     {Key: "wire.wanted-length", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.YarnForOhmsEq, Terms: []ID{WireWanted, WireStrands, WirePerLength}}},
+	WireWantedStrands - NumFields:    {Key: "wire.wanted-strands", Digits: 1, Working: &Working{Eq: &craft.StrandsForOhmsEq, Terms: []ID{WirePerLength, WireLength, WireWanted}}},
+	WireWantedReal - NumFields:       {Key: "wire.wanted-real", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.PowerOfStrandsEq, Terms: []ID{WireSupplyVoltage, WireInRow, WireWantedStrands, WirePerLength, WireLength}}},
+	WireReadTemperature - NumFields:  {Key: "wire.read-temperature", Unit: "°C", Digits: 3, Working: &Working{Eq: &craft.TemperatureOfOhmsEq, Terms: []ID{DriveRoom, WireReadHot, WireReadCold, WireCoefficient}}},
 
 	// Of the drive.
 	DriveHottest - NumFields:    {Key: "drive.hottest", Unit: "°C", Digits: 3},

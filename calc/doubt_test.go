@@ -105,14 +105,14 @@ func TestNoDoubt(t *testing.T) {
 // Every doubt is a number over 0 of a number that is known, and comes from a field of the plan; and moving readings moves nothing else.
 func TestDoubtsAreSound(t *testing.T) {
 	for _, plan := range plans(t) {
-		for _, st := range asGivens(t, plan.text) {
+		for _, st := range asGivens(t, plan.Text) {
 			for id := None + 1; id < NumIDs; id++ {
 				if d := st.Doubt[id]; known(d) {
-					assert.True(t, d > 0 && !math.IsInf(d, 0), "%s in %s: %g", id.Key(), plan.name, d)
-					assert.True(t, known(st.SI(id)), "%s in %s", id.Key(), plan.name)
-					assert.True(t, st.Mostly[id].IsField(), "%s in %s", id.Key(), plan.name)
+					assert.True(t, d > 0 && !math.IsInf(d, 0), "%s in %s: %g", id.Key(), plan.Name, d)
+					assert.True(t, known(st.SI(id)), "%s in %s", id.Key(), plan.Name)
+					assert.True(t, st.Mostly[id].IsField(), "%s in %s", id.Key(), plan.Name)
 				} else {
-					assert.Equal(t, None, st.Mostly[id], "%s in %s", id.Key(), plan.name)
+					assert.Equal(t, None, st.Mostly[id], "%s in %s", id.Key(), plan.Name)
 				}
 			}
 			p, out := st.asRead, st.Out
@@ -121,7 +121,7 @@ func TestDoubtsAreSound(t *testing.T) {
 			rest(&p, &out) // the groups of the wire need its answers
 			last(&p, &out) // and what is left empty in the drive
 			for id := None + 1; id < NumFields; id++ {
-				same(t, p.Value(id).SI(), st.SI(id), "%s in %s", id.Key(), plan.name)
+				same(t, p.Value(id).SI(), st.SI(id), "%s in %s", id.Key(), plan.Name)
 			}
 		}
 	}
@@ -130,14 +130,14 @@ func TestDoubtsAreSound(t *testing.T) {
 // What is asked about is worked out for every reading moved: the rest is not.
 func TestAskedIsWorkedOut(t *testing.T) {
 	for _, plan := range plans(t) {
-		st := work(t, plan.text)
+		st := work(t, plan.Text)
 		var m State
 		m.Plan = st.asRead
 		m.Out.Under, m.Out.Over = st.Out.Under, st.Out.Over
 		m.solve()
 		for q := range questions {
 			for _, id := range questions[q].asked {
-				same(t, st.SI(id), m.SI(id), "%s in %s", id.Key(), plan.name)
+				same(t, st.SI(id), m.SI(id), "%s in %s", id.Key(), plan.Name)
 			}
 		}
 	}

@@ -161,7 +161,7 @@ var Fields = [NumFields]Field{
 	WireAverage:       {Key: "wire.average", Unit: "W", Digits: 4, Low: 0, High: 1e5},
 	WirePeriod:        {Key: "wire.period", Unit: "s", Digits: 3, Start: "20 s", Low: 1e-3, High: 1e6},
 	WireArea:          {Key: "wire.area", Unit: "mm²", Digits: 3, Start: "0.5 mm²", Low: 1e-10, High: 1e-3, Bench: true},
-	WireGauge:         {Key: "wire.gauge", Digits: 3, Low: -3, High: 50, Bench: true},
+	WireGauge:         {Key: "wire.gauge", Unit: "AWG", Digits: 3, Low: -3, High: 50, Bench: true},
 	WireLeadDiameter:  {Key: "wire.lead-diameter", Unit: "mm", Digits: 3, Low: 1e-5, High: 0.04, Bench: true},
 	WireLeadLength:    {Key: "wire.lead-length", Unit: "m", Digits: 3, Start: "1 m", Low: 0, High: 1000, Bench: true},
 	WireLeadRating:    {Key: "wire.lead-rating", Unit: "A", Digits: 3, Low: 1e-4, High: 1e4, Bench: true},
@@ -170,6 +170,13 @@ var Fields = [NumFields]Field{
 	WireCoefficient:   {Key: "wire.coefficient", Unit: "%/K", Digits: 3, Low: -0.05, High: 0.05},
 	WireBefore:        {Key: "wire.before", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 	WireAfter:         {Key: "wire.after", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+
+	WireReadingVolts:   {Key: "wire.reading-volts", Unit: "V", Digits: 4, Low: 1e-3, High: craft.VoltageStop},
+	WireReadingAmperes: {Key: "wire.reading-amperes", Unit: "A", Digits: 4, Low: 1e-6, High: 1000},
+	WireWanted:         {Key: "wire.wanted-ohms", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+	WireWantedPower:    {Key: "wire.wanted-power", Unit: "W", Digits: 4, Low: 1e-6, High: 1e5},
+	WireReadCold:       {Key: "wire.read-cold", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
+	WireReadHot:        {Key: "wire.read-hot", Unit: "Ω", Digits: 4, Low: 1e-3, High: 1e7},
 
 	// Of the drive.
 	DriveWay:          {Key: "drive.way", Start: "hanging", Words: []string{"still", "hanging", "fan", "water"}, Bench: true},
@@ -197,7 +204,7 @@ var Fields = [NumFields]Field{
 	StrokeSpringWire:    {Key: "stroke.spring-wire", Unit: "mm", Digits: 3, Low: 1e-5, High: 0.1},
 	StrokeSpringOutside: {Key: "stroke.spring-outside", Unit: "mm", Digits: 3, Low: 1e-4, High: 1},
 	StrokeSpringTurns:   {Key: "stroke.spring-turns", Unit: "turns", Digits: 3, Low: 0.5, High: 1e4},
-	StrokeBeside:        {Key: "stroke.beside", Digits: 1, Start: "1", Low: 1, High: 1000},
+	StrokeBeside:        {Key: "stroke.beside", Digits: 1, Low: 1, High: 1000},
 	StrokeLever:         {Key: "stroke.lever", Digits: 4, Start: "1", Low: 0.01, High: 100},
 	StrokePulley:        {Key: "stroke.pulley", Unit: "mm", Digits: 4, Low: 1e-4, High: 10},
 	StrokeOwn:           {Key: "stroke.own", Unit: "%", Digits: 3, Low: -1, High: 0.95},

@@ -16,6 +16,7 @@ const (
 	LeadGroup
 	SupplyGroup
 	DutyGroup
+	WantedGroup
 
 	NumGroups
 )
@@ -198,6 +199,15 @@ var Groups = [NumGroups]Group{
 			},
 		}},
 	},
+	WantedGroup: {
+		Facts: []Fact{{
+			Hub: WireWanted,
+			Members: []Member{
+				{ID: WireWanted},
+				{ID: WireWantedPower, In: &wantedOfPower, Out: &powerOfWanted},
+			},
+		}},
+	},
 }
 
 // toHub works the hub of a fact out from a member.
@@ -308,4 +318,5 @@ var groupOf = [NumFields]GroupID{
 	WirePerLength: MeterGroup + 1, WireReading: MeterGroup + 1, WireArea: LeadGroup + 1, WireGauge: LeadGroup + 1, WireLeadDiameter: LeadGroup + 1,
 	WireSupplyVoltage: SupplyGroup + 1, WireCurrent: SupplyGroup + 1, WirePower: SupplyGroup + 1,
 	WireDuty: DutyGroup + 1, WireOnTime: DutyGroup + 1, WireAverage: DutyGroup + 1,
+	WireWanted: WantedGroup + 1, WireWantedPower: WantedGroup + 1,
 }

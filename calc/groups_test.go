@@ -90,8 +90,8 @@ func looseMembers(p *Plan) []ID {
 func TestGroupsBothWays(t *testing.T) {
 	pairs := 0
 	for _, plan := range plans(t) {
-		t.Run(plan.name, func(t *testing.T) {
-			start := work(t, plan.text)
+		t.Run(plan.Name, func(t *testing.T) {
+			start := work(t, plan.Text)
 			loose := looseMembers(&start.Plan)
 			for g := range Groups {
 				for _, a := range membersOf(GroupID(g)) {
@@ -136,7 +136,7 @@ func TestGroupsBothWays(t *testing.T) {
 // A measured coil: typing a gap that the piece already has is a wish for a coil, and no gap of the piece moves.
 func TestMeasuredGapsStay(t *testing.T) {
 	for _, plan := range plans(t) {
-		start := work(t, plan.text)
+		start := work(t, plan.Text)
 		if !known(start.Plan.Measured) {
 			continue
 		}
@@ -149,7 +149,7 @@ func TestMeasuredGapsStay(t *testing.T) {
 			var st State
 			st.Work(&s)
 			for _, other := range piece {
-				same(t, start.SI(other), st.SI(other), "%s moved as %s was typed in %s", other.Key(), id.Key(), plan.name)
+				same(t, start.SI(other), st.SI(other), "%s moved as %s was typed in %s", other.Key(), id.Key(), plan.Name)
 			}
 		}
 		s := start.sheet.Type(ClampMeasured, "80 mm", "mm")
@@ -159,7 +159,7 @@ func TestMeasuredGapsStay(t *testing.T) {
 			if done == ClampCoiled && !start.Plan.Given[ShapeGroup].Has(CutRatio) {
 				continue // the shape of this piece says what is planned
 			}
-			same(t, start.SI(done), st.SI(done), "%s was done already in %s", done.Key(), plan.name)
+			same(t, start.SI(done), st.SI(done), "%s was done already in %s", done.Key(), plan.Name)
 		}
 	}
 }
@@ -226,11 +226,14 @@ func TestGivens(t *testing.T) {
 // A cleared given stays the given, and its group is unknown.
 func TestClearedGiven(t *testing.T) {
 	for _, plan := range plans(t) {
-		start := work(t, plan.text)
+		start := work(t, plan.Text)
 		for g := range Groups {
 			given := start.Plan.Given[g][0]
 			if given == None || Groups[g].Free() > 1 {
 				continue
+			}
+			if GroupID(g) == SupplyGroup && start.Plan.Wire.limits() != nil {
+				continue // see TestSupplyVoltageOfItsOwn
 			}
 			s := start.sheet.Type(given, "", "")
 			assert.Equal(t, Givens{given}, s.Given[g])
@@ -240,12 +243,12 @@ func TestClearedGiven(t *testing.T) {
 				if in(looseMembers(&start.Plan), m.ID) {
 					continue
 				}
-				assert.True(t, math.IsNaN(st.SI(m.ID)), "%s in %s", m.ID.Key(), plan.name)
+				assert.True(t, math.IsNaN(st.SI(m.ID)), "%s in %s", m.ID.Key(), plan.Name)
 				needs := given
 				if m.ID == ClampSecond && st.Plan.Stages == StagesOne {
 					needs = ClampStages
 				}
-				assert.Equal(t, needs, st.Needs(m.ID), "%s in %s", m.ID.Key(), plan.name)
+				assert.Equal(t, needs, st.Needs(m.ID), "%s in %s", m.ID.Key(), plan.Name)
 			}
 		}
 	}

@@ -74,5 +74,27 @@ func (h *History) Refill(s Sheet, id ID) Sheet {
 	return s
 }
 
+// Wish returns the length that was typed and that the precursor was kept instead of, in the sheet s that came of it, as it was typed; None where
+// there was none, or where the precursor was typed since.
+func (h *History) Wish(s *Sheet) (id ID, text string) {
+	kept := s.Text[CutPrecursor]
+	then := s
+	for i := len(h.past) - 1; i >= 0 && kept != "" && then.Text[CutPrecursor] == kept; i-- {
+		was := &h.past[i]
+		if was.Given[LengthGroup].Has(CutPrecursor) {
+			then = was
+			continue
+		}
+		id = was.Given[LengthGroup][0]
+		for other := None + 1; other < NumFields; other++ {
+			if other != id && other != CutPrecursor && was.Text[other] != then.Text[other] { // and not the precursor itself was typed
+				return id, was.Text[id]
+			}
+		}
+		break
+	}
+	return None, ""
+}
+
 // Empty reports whether there is nothing to undo.
 func (h *History) Empty() bool { return len(h.past) == 0 }

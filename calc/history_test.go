@@ -73,6 +73,77 @@ func TestRefill(t *testing.T) {
 	assert.Empty(t, s.Text[CoilCount])
 }
 
+// A wish that no longer counts is remembered, as it was typed, until it counts again or the precursor is typed.
+func TestWish(t *testing.T) {
+	type typed struct {
+		id   ID
+		text string
+	}
+	finished := typed{ClampFinished, "100,5"}
+	for _, c := range []struct {
+		name  string
+		typed []typed // None is an undo
+		id    ID
+		text  string
+	}{
+		{"nothing typed", nil, None, ""},
+		{"a wish that counts", []typed{finished}, None, ""},
+		{"a measured coil", []typed{finished, {ClampMeasured, "8"}, {ClampMeasured, "88"}}, ClampFinished, "100,5 mm"},
+		{"the start plan's own", []typed{{ClampMeasured, "88"}}, ClampCoiled, "85 mm"},
+		{"a count", []typed{finished, {CoilCount, "140"}}, ClampFinished, "100,5 mm"},
+		{"turns counted", []typed{finished, {CoilPitch, "0.6"}, {TwistTurns, "170"}}, ClampFinished, "100,5 mm"},
+		{"and other things since", []typed{finished, {ClampMeasured, "88"}, {HangMass, "300"}, {CutTail, "50"}}, ClampFinished, "100,5 mm"},
+		{"a precursor typed by hand", []typed{finished, {CutPrecursor, "4"}, {CutPrecursor, "410"}}, None, ""},
+		{"and then measured", []typed{finished, {CutPrecursor, "410"}, {ClampMeasured, "88"}}, None, ""},
+		{"measured, and then a precursor typed by hand", []typed{finished, {ClampMeasured, "88"}, {CutPrecursor, "410"}}, None, ""},
+		{"another wish since", []typed{finished, {ClampMeasured, "88"}, {ClampFirst, "100"}}, None, ""},
+		{"the same wish again", []typed{finished, {ClampMeasured, "88"}, finished}, None, ""},
+		{"undone", []typed{finished, {ClampMeasured, "88"}, {None, ""}}, None, ""},
+		{"the precursor emptied", []typed{finished, {ClampMeasured, "88"}, {CutPrecursor, ""}}, None, ""},
+		{"no wish at all", []typed{{ClampCoiled, ""}, {ClampMeasured, "88"}}, None, ""},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			var h History
+			var st State
+			now := Start()
+			for _, k := range c.typed {
+				if k.id == None {
+					now, _ = h.Undo()
+					continue
+				}
+				st.Work(&now)
+				next := h.Refill(st.Type(now, k.id, k.text, Fields[k.id].Unit), k.id)
+				h.Before(&now, k.id)
+				now = next
+			}
+			id, text := h.Wish(&now)
+			assert.Equal(t, c.id, id)
+			assert.Equal(t, c.text, text)
+			if id != None {
+				assert.False(t, now.Given[LengthGroup].Has(id))
+				for !now.Given[LengthGroup].Has(id) { // undo goes back to it
+					var ok bool
+					now, ok = h.Undo()
+					require.True(t, ok)
+				}
+				assert.Equal(t, text, now.Text[id])
+			}
+		})
+	}
+
+	// Cleared, or a plan opened in its place: there is nothing to wish for.
+	var h History
+	var st State
+	now := Start()
+	st.Work(&now)
+	next := st.Type(now, ClampMeasured, "88", "mm")
+	h.Before(&now, ClampMeasured)
+	h.Before(&next, None)
+	now = next.Cleared()
+	id, _ := h.Wish(&now)
+	assert.Equal(t, None, id)
+}
+
 func TestHistory(t *testing.T) {
 	var h History
 	_, ok := h.Undo()

@@ -161,6 +161,12 @@ const (
 	WireCoefficient
 	WireBefore
 	WireAfter
+	WireReadingVolts
+	WireReadingAmperes
+	WireWanted
+	WireWantedPower
+	WireReadCold
+	WireReadHot
 
 	// Of the drive.
 	DriveWay
@@ -361,6 +367,18 @@ const (
 	WireDrift
 	WireTestPerLength
 	WireTestContact
+	WireOwnVoltage
+	WirePause
+	WireDummyPower
+	WireEnergy
+	WireLasts
+	WireReadingOhms
+	WireReadingPerLength
+	WireWantedPerLength
+	WireWantedLength
+	WireWantedStrands
+	WireWantedReal
+	WireReadTemperature
 
 	// Of the drive.
 	DriveHottest
@@ -458,6 +476,24 @@ func (id ID) Key() string {
 		return Fields[id].Key
 	}
 	return Answers[id-NumFields].Key
+}
+
+// Unit returns the symbol of the unit that the number has where nothing else was typed or chosen.
+func (id ID) Unit() string {
+	if id.IsField() {
+		return Fields[id].Unit
+	}
+	return Answers[id-NumFields].Unit
+}
+
+// Digits returns how many significant digits of the number are shown.
+//
+//go:noinline
+func (id ID) Digits() int {
+	if id.IsField() {
+		return Fields[id].Digits
+	}
+	return Answers[id-NumFields].Digits
 }
 
 // Find returns the number of that key, or None.

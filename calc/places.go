@@ -56,6 +56,7 @@ const (
 	// Of the wire.
 	ofCharge
 	ofCurrent
+	ofGauge
 	ofPowerPerLength
 	ofResistance
 	ofResistancePerLength
@@ -107,6 +108,7 @@ var kindsOf = [...]**quantity.Kind{
 
 	ofCharge:                 &quantity.KindCharge,
 	ofCurrent:                &quantity.KindCurrent,
+	ofGauge:                  &quantity.KindGauge,
 	ofPowerPerLength:         &quantity.KindPowerPerLength,
 	ofResistance:             &quantity.KindResistance,
 	ofResistancePerLength:    &quantity.KindResistancePerLength,
@@ -266,7 +268,7 @@ var places = [NumIDs]place{
 	WireAverage:       {inWire + unsafe.Offsetof(Wiring{}.Average), ofPower},
 	WirePeriod:        {inWire + unsafe.Offsetof(Wiring{}.Period), ofTime},
 	WireArea:          {inWire + unsafe.Offsetof(Wiring{}.Area), ofArea},
-	WireGauge:         {inWire + unsafe.Offsetof(Wiring{}.Gauge), ofNumber},
+	WireGauge:         {inWire + unsafe.Offsetof(Wiring{}.Gauge), ofGauge},
 	WireLeadDiameter:  {inWire + unsafe.Offsetof(Wiring{}.LeadDiameter), ofLength},
 	WireLeadLength:    {inWire + unsafe.Offsetof(Wiring{}.LeadLength), ofLength},
 	WireLeadRating:    {inWire + unsafe.Offsetof(Wiring{}.LeadRating), ofCurrent},
@@ -275,6 +277,13 @@ var places = [NumIDs]place{
 	WireCoefficient:   {inWire + unsafe.Offsetof(Wiring{}.Coefficient), ofTemperatureCoefficient},
 	WireBefore:        {inWire + unsafe.Offsetof(Wiring{}.Before), ofResistance},
 	WireAfter:         {inWire + unsafe.Offsetof(Wiring{}.After), ofResistance},
+
+	WireReadingVolts:   {inWire + unsafe.Offsetof(Wiring{}.Across), ofVoltage},
+	WireReadingAmperes: {inWire + unsafe.Offsetof(Wiring{}.Through), ofCurrent},
+	WireWanted:         {inWire + unsafe.Offsetof(Wiring{}.Wanted), ofResistance},
+	WireWantedPower:    {inWire + unsafe.Offsetof(Wiring{}.WantedPower), ofPower},
+	WireReadCold:       {inWire + unsafe.Offsetof(Wiring{}.ReadCold), ofResistance},
+	WireReadHot:        {inWire + unsafe.Offsetof(Wiring{}.ReadHot), ofResistance},
 
 	// Of the drive.
 	DriveWay:          {inDrive + unsafe.Offsetof(Driving{}.Way), ofWord},
@@ -461,6 +470,19 @@ var places = [NumIDs]place{
 	WireDrift:          {inOut + unsafe.Offsetof(Results{}.Drift), ofFraction},
 	WireTestPerLength:  {inOut + unsafe.Offsetof(Results{}.TestPerLength), ofResistancePerLength},
 	WireTestContact:    {inOut + unsafe.Offsetof(Results{}.TestContact), ofResistance},
+
+	WireOwnVoltage:       {inOut + unsafe.Offsetof(Results{}.OwnVoltage), ofVoltage},
+	WirePause:            {inOut + unsafe.Offsetof(Results{}.Pause), ofTime},
+	WireDummyPower:       {inOut + unsafe.Offsetof(Results{}.DummyPower), ofPower},
+	WireEnergy:           {inOut + unsafe.Offsetof(Results{}.BatteryEnergy), ofEnergy},
+	WireLasts:            {inOut + unsafe.Offsetof(Results{}.BatteryTime), ofTime},
+	WireReadingOhms:      {inOut + unsafe.Offsetof(Results{}.ReadingOhms), ofResistance},
+	WireReadingPerLength: {inOut + unsafe.Offsetof(Results{}.ReadingPerLength), ofResistancePerLength},
+	WireWantedPerLength:  {inOut + unsafe.Offsetof(Results{}.WantedPerLength), ofResistancePerLength},
+	WireWantedLength:     {inOut + unsafe.Offsetof(Results{}.WantedLength), ofLength},
+	WireWantedStrands:    {inOut + unsafe.Offsetof(Results{}.WantedStrands), ofCount},
+	WireWantedReal:       {inOut + unsafe.Offsetof(Results{}.WantedReal), ofPower},
+	WireReadTemperature:  {inOut + unsafe.Offsetof(Results{}.ReadTemperature), ofTemperature},
 
 	// Of the drive.
 	DriveHottest:    {inOut + unsafe.Offsetof(Results{}.Steady), ofTemperature},

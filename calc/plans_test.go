@@ -1,27 +1,18 @@
 package calc
 
 import (
-	"encoding/csv"
-	"os"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"twistbench/calc/internal/proof"
 )
 
-// namedPlan is a plan that several tests work with.
-type namedPlan struct{ name, text string }
-
 // plans reads testdata/plans.csv.
-func plans(t testing.TB) (all []namedPlan) {
+func plans(t testing.TB) []proof.Plan {
 	t.Helper()
-	f, err := os.Open("testdata/plans.csv")
+	all, err := proof.Plans("testdata/plans.csv")
 	require.NoError(t, err)
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	require.NoError(t, err)
-	for _, r := range rows[1:] {
-		all = append(all, namedPlan{r[0], r[1]})
-	}
 	require.Greater(t, len(all), 10)
 	return all
 }

@@ -96,13 +96,9 @@ func Read(s *Sheet, p *Plan, notices *[NumFields]Notice) {
 		p.Heat.Melt = craft.Heatings[firstToMelt(p)].Melt.Low
 	}
 	w := &p.Wire
-	if n := int(w.Supply) - 1; n >= 0 && n < len(craft.Supplies) {
-		if s.Text[WireMost] == "" {
-			w.Most = craft.Supplies[n].Most
-		}
-		if s.Text[WireLeast] == "" {
-			w.Least = craft.Supplies[n].Least
-		}
+	w.book(s, &p.Given[SupplyGroup])
+	if s.Text[StrokeBeside] == "" {
+		p.Stroke.Beside = w.Rows
 	}
 	w.bookRating = s.Text[WireLeadRating] == ""
 }

@@ -75,7 +75,7 @@ func (st *State) Text(id ID) string {
 // Type returns sheet s, which the state was worked from, with text typed into field id, so that what was done stays done.
 //
 // Once a piece is coiled, what was cut is cut: a measured coil, and a count or pitch that takes the ratio's place among the givens, make the
-// precursor the given length, as it was worked out. Turns counted on the whole precursor need it or the ratio as a given too: typing them
+// precursor the given length, as it was worked out: see give. Turns counted on the whole precursor need it or the ratio as a given too: typing them
 // makes it one, and where another length takes its place, the turns per metre take theirs.
 //
 // An empty text gives nothing: a worked-out number stays one.
@@ -99,14 +99,49 @@ func (s *Sheet) looped() bool {
 	return s.Given[TwistGroup].Has(TwistTurns) && !s.Given[ShapeGroup].Has(CutRatio) && !s.Given[LengthGroup].Has(CutPrecursor)
 }
 
-// give returns the sheet with a worked-out member of a group as its given.
+// give returns the sheet with a worked-out member of a group as its given: as round as it is shown, or with up to 7 digits, as many as it takes
+// to move no number that is shown.
 func (st *State) give(s Sheet, id ID) Sheet {
 	x := st.SI(id)
-	if g, _ := GroupOf(id); s.Given[g].Has(id) || !known(x) {
+	g, _ := GroupOf(id)
+	if s.Given[g].Has(id) || !known(x) {
 		return s
 	}
-	u := Fields[id].Unit
-	return s.Type(id, string(quantity.AppendTrimmed(nil, x, KindOf(id).Unit(u), 7, '.')), u)
+	st.Finish() // to compare with
+	u := KindOf(id).Unit(id.Unit())
+	for digits := id.Digits(); ; digits++ {
+		text := string(quantity.AppendTrimmed(nil, x, u, digits, '.'))
+		next := s.Type(id, text, u.Symbol)
+		if digits >= 7 || st.stays(id, text, next.Given[g]) {
+			return next
+		}
+	}
+}
+
+// stays reports whether every number is shown as it is now, in its first unit, with text for the number id in its group.
+func (st *State) stays(id ID, text string, given Givens) bool {
+	m := &st.moved
+	m.Plan = st.asRead
+	g, _ := GroupOf(id)
+	m.Plan.Given[g] = given
+	r, _ := KindOf(id).Parse(text, id.Unit())
+	m.Plan.Value(id).SetSI(r.SI)
+	m.Out.Under, m.Out.Over = st.Out.Under, st.Out.Over
+	m.solve()
+	rest(&m.Plan, &m.Out)
+	last(&m.Plan, &m.Out)
+	var now, then [64]byte
+	for id := None + 1; id < NumIDs; id++ {
+		v := st.Value(id)
+		if !v.Is() {
+			continue
+		}
+		u := v.Kind().Unit(id.Unit())
+		if string(quantity.Append(now[:0], v.SI(), u, id.Digits(), '.')) != string(quantity.Append(then[:0], m.Value(id).SI(), u, id.Digits(), '.')) {
+			return false
+		}
+	}
+	return true
 }
 
 // SI returns the value of a number in SI, NaN while it is unknown. A word's is its place in the list.
@@ -127,15 +162,15 @@ func (st *State) Worked(id ID) bool {
 		return true
 	}
 	if g, ok := GroupOf(id); ok {
-		return !st.Plan.Given[g].Has(id)
+		return !st.Plan.Given[g].Has(id) || id == WireSupplyVoltage && st.Plan.Wire.bookVoltage
 	}
 	return HasBook(id) && st.sheet.Text[id] == ""
 }
 
-// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads; or is worked out.
+// HasBook reports whether an empty field takes a book value: of its polymer, of the supply, or of the leads; or is worked out, or as typed elsewhere.
 func HasBook(id ID) bool {
 	switch id {
-	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating, DrivePower, DriveOn, DriveOff, DriveSpecificHeat:
+	case FibreDensity, YarnDensity, TwistYoung, TwistShear, HeatMelt, WireMost, WireLeast, WireLeadRating, DrivePower, DriveOn, DriveOff, DriveSpecificHeat, StrokeBeside:
 		return true
 	}
 	return false
@@ -163,8 +198,10 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&bookMelts[firstToMelt(&st.Plan)])
 	case id == WireLeadRating:
 		add(&bookRating)
-	case id == WireMost || id == WireLeast:
-		add(either(st.Plan.Wire.Supply < SupplyBank, &bookSupply, &bookBank))
+	case id == WireMost || id == WireLeast || id == WireSupplyVoltage && st.Plan.Wire.bookVoltage:
+		add(supplyBook(&st.Plan))
+	case id == StrokeBeside:
+		add(&besideOfRows)
 	case id == DrivePower && st.Plan.Drive.fast:
 		add(&ofFastWire)
 	case id >= DrivePower && id <= DriveOff:
@@ -195,6 +232,9 @@ func (st *State) Needs(id ID) ID {
 		}
 		if id == CoilRodLimit && st.Plan.RodHand == RodOpposite {
 			return CoilRodHand
+		}
+		if id == WireOwnVoltage {
+			return WireSupply
 		}
 		if (id == DriveStuck || id == DriveMargin || id == DriveMeltTime || id == DriveSetTime) && st.Out.warmth.surrounds {
 			return WireRoute
@@ -233,7 +273,7 @@ func (st *State) Needs(id ID) ID {
 			next = steps[n-1].Terms[len(steps[n-1].Terms)-1] // all is known and yet there is none: more of what was searched
 		}
 		if next == None || next == id {
-			if id == asked && grouped {
+			if id == asked && grouped || id == WireDummy { // none is needed
 				id = None
 			}
 			return id

@@ -105,6 +105,8 @@ func TestStart(t *testing.T) {
 			assert.Equal(t, 2.5e9, si, f.Key)
 		case id == TwistShear:
 			assert.Equal(t, 0.42e9, si, f.Key)
+		case id == StrokeBeside: // the rows of Wire
+			assert.Equal(t, 1.0, si, f.Key)
 		case id == HeatMelt: // of nylon 6,6
 			assert.InDelta(t, 255+273.15, si, 1e-9, f.Key)
 		case f.Start == "":
@@ -229,7 +231,7 @@ func TestAnswers(t *testing.T) {
 // Every working has a term for each symbol, or a method with a source.
 func TestWorkings(t *testing.T) {
 	for _, plan := range plans(t) {
-		for _, st := range asGivens(t, plan.text) {
+		for _, st := range asGivens(t, plan.Text) {
 			for id := None + 1; id < NumIDs; id++ {
 				steps, n := st.Workings(id)
 				if !id.IsField() {
@@ -240,7 +242,7 @@ func TestWorkings(t *testing.T) {
 						assert.NotEmpty(t, w.Method, id.Key())
 						assert.NotNil(t, w.Source, id.Key())
 					} else {
-						assert.Len(t, w.Terms, len(w.Eq.Symbols(nil)), "%s in %s", id.Key(), plan.name)
+						assert.Len(t, w.Terms, len(w.Eq.Symbols(nil)), "%s in %s", id.Key(), plan.Name)
 						assert.Empty(t, w.Method)
 					}
 					for _, term := range w.Terms {
@@ -248,7 +250,7 @@ func TestWorkings(t *testing.T) {
 					}
 				}
 				if g, ok := GroupOf(id); ok && st.Plan.Given[g][0] != None && !st.Plan.Given[g].Has(id) {
-					assert.Greater(t, n, 0, "%s in %s", id.Key(), plan.name)
+					assert.Greater(t, n, 0, "%s in %s", id.Key(), plan.Name)
 				}
 			}
 		}

@@ -39,7 +39,7 @@ type Wiring struct {
 	OnTime, Period           quantity.Time
 	Average                  quantity.Power
 	Area                     quantity.Area // of a lead
-	Gauge                    quantity.Number
+	Gauge                    quantity.Gauge
 	LeadDiameter, LeadLength quantity.Length
 	LeadRating               quantity.Current
 
@@ -48,12 +48,19 @@ type Wiring struct {
 	Coefficient   quantity.TemperatureCoefficient
 	Before, After quantity.Resistance
 
+	Across            quantity.Voltage // a length of the conductor, and the current through it
+	Through           quantity.Current
+	Wanted            quantity.Resistance // of a muscle
+	WantedPower       quantity.Power      // in it, while on
+	ReadCold, ReadHot quantity.Resistance
+
 	// Worked out.
 	Total, LeadOhms quantity.Resistance // of all muscles, and of both leads
 
-	bookRating bool // no rating was typed
-	line       trial.Line
-	lineDoubt  float64 // of its slope
+	bookRating  bool // no rating was typed
+	bookVoltage bool // nor what flows, and the supply has a voltage of its own
+	line        trial.Line
+	lineDoubt   float64 // of its slope
 }
 
 // wireToHub works the hub of a group of the wire out from a member.
@@ -73,6 +80,8 @@ func wireToHub(w *Wiring, id ID) {
 		w.Duty = craft.DutyOfTime(w.OnTime, w.Period)
 	case WireAverage:
 		w.Duty = craft.Duty(w.Average, w.Power)
+	case WireWantedPower:
+		w.Wanted = craft.OhmsForPower(w.WantedPower, w.SupplyVoltage, w.InRow)
 	}
 }
 
@@ -93,8 +102,39 @@ func wireFromHub(w *Wiring, id ID) {
 		w.OnTime = craft.OnTime(w.Duty, w.Period)
 	case WireAverage:
 		w.Average = craft.AveragePower(w.Duty, w.Power)
+	case WireWantedPower:
+		w.WantedPower = craft.PowerAtOhms(w.Wanted, w.SupplyVoltage, w.InRow)
 	}
 }
+
+// limits returns what a supply of its kind gives, nil where that is as it was set or made.
+func (w *Wiring) limits() *craft.SupplyLimit {
+	if n := int(w.Supply) - 1; n >= 0 && n < len(craft.Supplies) {
+		return &craft.Supplies[n]
+	}
+	return nil
+}
+
+// book fills in what the supply gives where nothing was typed. Where none of what flows was, its own voltage is the given.
+func (w *Wiring) book(s *Sheet, given *Givens) {
+	own := w.limits()
+	if own == nil {
+		return
+	}
+	if s.Text[WireMost] == "" {
+		w.Most = own.Most
+	}
+	if s.Text[WireLeast] == "" {
+		w.Least = own.Least
+	}
+	if w.bookVoltage = s.Text[WireSupplyVoltage] == "" && s.Text[WireCurrent] == "" && s.Text[WirePower] == ""; w.bookVoltage {
+		*given = Givens{WireSupplyVoltage}
+		w.SupplyVoltage = own.Voltage
+	}
+}
+
+// rests reports whether nothing flows for longer than a supply that switches itself off waits.
+func (w *Wiring) rests() bool { return craft.Pause(w.Period, w.OnTime) > craft.BankPatience }
 
 // wire works out the answers of the wire and its supply, and the groups among its fields, which need some of them.
 func wire(p *Plan, r *Results) {
@@ -120,6 +160,7 @@ func wire(p *Plan, r *Results) {
 	w.LeadOhms = craft.LeadOhms(craft.WirePerLength(craft.CopperResistivity, w.Area), w.LeadLength)
 	solveGroup(p, SupplyGroup)
 	solveGroup(p, DutyGroup)
+	solveGroup(p, WantedGroup)
 
 	r.RowCurrent, r.SideCurrent = craft.RowCurrent(w.SupplyVoltage, r.Ohms, w.InRow, w.Rows), craft.SideCurrent(w.SupplyVoltage, r.Ohms, w.InRow, w.Rows)
 	r.AverageCurrent = craft.AverageCurrent(w.Duty, w.Current)
@@ -129,8 +170,27 @@ func wire(p *Plan, r *Results) {
 	r.Drop = craft.LeadDrop(w.Current, w.LeadOhms)
 	r.LeadHeat = craft.LeadHeat(w.Current, w.LeadOhms)
 	r.Fuse = craft.Fuse(w.Current)
-	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, r.AverageCurrent)
+	r.OwnVoltage = quantity.Voltage(quantity.NaN)
+	if own := w.limits(); own != nil {
+		r.OwnVoltage = own.Voltage
+	}
+	r.Pause = craft.Pause(w.Period, w.OnTime)
+	beside := w.Current
+	if w.rests() {
+		beside = 0
+	}
+	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, beside)
+	r.DummyPower = craft.Watts(w.SupplyVoltage, r.Dummy)
 	r.Cycles = craft.ChargeCycles(w.Charge, w.Cell, w.Power, w.OnTime)
+	r.BatteryEnergy = craft.BatteryEnergy(w.Charge, w.Cell)
+	r.BatteryTime = craft.BatteryTime(r.BatteryEnergy, w.Average)
+	r.ReadingOhms = craft.OhmsOf(w.Across, w.Through)
+	r.ReadingPerLength = craft.OhmsPer(r.ReadingOhms, w.ReadingLength)
+	r.WantedPerLength = craft.PerLengthForOhms(w.Wanted, w.Strands, r.YarnLength)
+	r.WantedLength = craft.YarnForOhms(w.Wanted, w.Strands, w.PerLength)
+	r.WantedStrands = craft.StrandsForOhms(w.PerLength, r.YarnLength, w.Wanted)
+	r.WantedReal = craft.PowerOfStrands(w.SupplyVoltage, w.InRow, r.WantedStrands, w.PerLength, r.YarnLength)
+	r.ReadTemperature = craft.TemperatureOfOhms(w.ReadCold, w.ReadHot, w.Coefficient, p.Drive.Room)
 	r.HotOhms = craft.OhmsAt(w.Total, w.Coefficient, p.Drive.Target, p.Drive.Room)
 	r.Drift = craft.OhmsDrift(w.Before, w.After)
 }
@@ -181,9 +241,17 @@ var (
 	dutyOfAverage      = Working{Eq: &craft.DutyEq, Terms: []ID{WireAverage, WirePower}}
 	averageOfDuty      = Working{Eq: &craft.AveragePowerEq, Terms: []ID{WireDuty, WirePower}}
 
+	wantedOfPower = Working{Eq: &craft.OhmsForPowerEq, Terms: []ID{WireSupplyVoltage, WireInRow, WireWantedPower}}
+	powerOfWanted = Working{Eq: &craft.PowerAtOhmsEq, Terms: []ID{WireSupplyVoltage, WireInRow, WireWanted}}
+
+	dummyBeside = Working{Eq: &craft.DummyOhmsEq, Terms: []ID{WireSupplyVoltage, WireLeast, WireCurrent}}
+	dummyAlone  = Working{Eq: &craft.DummyAloneEq, Terms: []ID{WireSupplyVoltage, WireLeast}}
+
 	yarnAlong   = Working{Method: "yarn-along", Source: &craft.Geometry, Terms: []ID{CutPrecursor}}
 	yarnWrapped = Working{Eq: &craft.WrapLengthEq, Terms: []ID{ClampThisFinished, WireWrapPitch, WireWrapDiameter}}
 	lineTest    = Working{Method: "line-test", Source: &craft.LeastSquares, Terms: []ID{WireTest}}
+
+	besideOfRows = Working{Method: "of-rows", Source: &craft.Geometry, Terms: []ID{WireRows}}
 
 	// where the limits of a supply are from, and the rating of a lead
 	bookSupply = Working{Method: "book-value", Source: &craft.USBPort}

@@ -79,6 +79,11 @@ func either(yes bool, a, b *Working) *Working {
 	return b
 }
 
+// supplyBook returns where the limits of the supply are from.
+//
+//go:noinline
+func supplyBook(p *Plan) *Working { return either(p.Wire.Supply < SupplyBank, &bookSupply, &bookBank) }
+
 // choice returns how a number was worked out where that depends on the plan: an answer, or a member of a group from its hub.
 func choice(p *Plan, id ID) *Working {
 	yarn, bundle, measured, own, one := p.Yarn.Strands > 0, known(p.Bundle), known(p.Measured), known(p.Counted), p.Stages == StagesOne
@@ -132,6 +137,10 @@ func choice(p *Plan, id ID) *Working {
 		return either(known(oven(&p.Heat).Slope), &lineFit, &oneReading)
 	case WireLength:
 		return either(p.Wire.Route == RouteWrapped, &yarnWrapped, &yarnAlong)
+	case WireOwnVoltage:
+		return supplyBook(p)
+	case WireDummy:
+		return either(p.Wire.rests(), &dummyAlone, &dummyBeside)
 	case HeatTotal:
 		return either(one, &oneStaged, &twoStaged)
 	case StrokeFree, StrokeHotFree, StrokeColdRate, StrokeHotRate, StrokeBack, StrokeSlackAt, StrokeStroke, StrokeLeast, StrokeMost, StrokeShareLeast, StrokeShareMost,

@@ -118,7 +118,7 @@ func (a *app) keepRun(i int) {
 	if r := a.clock.runs[i]; r.Off {
 		drop(runKey(i))
 	} else if !keep(runKey(i), r.Text()) {
-		a.tell("say.not-kept", "")
+		a.notKept()
 	}
 	a.tick()
 }

@@ -18,6 +18,7 @@ const (
 	doSpeed
 	doCount
 	doLine
+	doVolts
 	doTap
 	doNew
 	doDelete
@@ -48,6 +49,7 @@ var deeds = [...]string{
 	doSpeed:    "speed",
 	doCount:    "count",
 	doLine:     "line",
+	doVolts:    "volts",
 	doTap:      "tap",
 	doNew:      "new",
 	doDelete:   "delete",
@@ -89,6 +91,8 @@ func (a *app) tap(h *happening) {
 		a.takeOver(calc.TwistTurns, calc.TwistOnset, calc.TwistCounted)
 	case doLine:
 		a.takeOver(calc.WirePerLength, calc.WireTestPerLength, calc.WireTestPerLength)
+	case doVolts:
+		a.takeOver(calc.WirePerLength, calc.WireReadingPerLength, calc.WireReadingPerLength)
 	case doTap:
 		a.tapped()
 	case doNew:

@@ -64,12 +64,14 @@ func (a *app) event(h *happening) {
 	}
 	switch kind {
 	case input:
+		a.hush()
 		a.input(h)
 	case change:
 		a.choice(h)
 	case focusout:
 		a.left(h)
 	case click:
+		a.hush()
 		a.tap(h)
 	case toggle:
 		if key, ok := quantity.CutSuffix(h.id, ":why"); ok {
@@ -179,6 +181,12 @@ func (a *app) pause() {
 		sentence = a.display.Sentence(nil, &a.state)
 	}
 	a.put("say", text, string(sentence))
+	if id := a.display.Wish; id != a.wish { // it may be far from this box
+		a.wish = id
+		if id != calc.None {
+			a.told(string(a.display.AppendSays(nil, &a.state, id)))
+		}
+	}
 }
 
 // choice is a choice outside the boxes.

@@ -32,6 +32,8 @@ type app struct {
 	linked   bool   // a link stands in the address and is to be taken out at the first change
 
 	paused calc.ID // the box typed in last
+	wish   calc.ID // the wish of which was said that it no longer counts
+	warned bool    // that nothing is kept
 	clock  clock
 	drill  drill
 }
@@ -77,6 +79,10 @@ func (a *app) refresh() {
 	a.state.Begin(&a.sheet)
 	if !a.display.Away.Driven() {
 		a.state.Finish()
+	}
+	a.display.Wish, a.display.Wished = a.history.Wish(&a.sheet)
+	if a.display.Wish == calc.None {
+		a.wish = calc.None
 	}
 	a.slots(&a.state)
 }

@@ -15,6 +15,7 @@ type page struct {
 	next    *show.Page // room for the next
 	hurried bool       // what is out of sight waits for a pause in typing
 	waits   bool       // some of it does
+	said    bool       // the strip holds what was told
 	out     []byte
 }
 
@@ -53,7 +54,24 @@ func (p *page) set(id, attribute string, there bool) {
 // tell puts a sentence where it is seen and read out.
 //
 //go:noinline
-func (p *page) tell(key, part string) { p.put("status", text, p.say(key, part)) }
+func (p *page) tell(key, part string) { p.told(p.say(key, part)) }
+
+// told does the same with a sentence that is made: where the status line is out of sight the strip shows it, until the next keystroke or tap.
+//
+//go:noinline
+func (p *page) told(sentence string) {
+	p.put("status", text, sentence)
+	p.put("said", text, sentence)
+	p.said = true
+}
+
+// hush takes it out of the strip.
+func (p *page) hush() {
+	if p.said {
+		p.put("said", text, "")
+		p.said = false
+	}
+}
 
 //go:noinline
 func (p *page) say(key, part string) string { return p.display.Say(key, part) }

@@ -27,7 +27,7 @@ func (a *app) keepAs(name string) {
 		}
 	}
 	if !keep(a.open, calc.Kept(a.name, &a.sheet)) {
-		a.tell("say.not-kept", "")
+		a.notKept()
 	} else if isNew {
 		setOpen(a.open)
 		a.put("status", text, "") // in place of what stands there for the start plan
@@ -35,6 +35,15 @@ func (a *app) keepAs(name string) {
 	if isNew {
 		a.plans()
 	}
+}
+
+// notKept says that the device keeps nothing; the strip does so once, and not at every keystroke.
+func (a *app) notKept() {
+	a.tell("say.not-kept", "")
+	if a.warned {
+		a.hush()
+	}
+	a.warned = true
 }
 
 // load puts a plan on the page that is not a change of the one before: undo does not cross it.

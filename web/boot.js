@@ -76,7 +76,8 @@
         element.hidden = value !== "";
         break;
       case "f":
-        element.scrollIntoView({ block: "nearest" });
+        pad();
+        (element.closest(".box") ?? element).scrollIntoView({ block: "nearest" }); // with what it is called
         element.focus({ preventScroll: true });
         break;
       case "o":
@@ -113,9 +114,17 @@
     }
   }
 
-  // A jump stops under the strip, which is as high as its words need.
-  const strip = document.querySelector(".strip");
-  new ResizeObserver(() => { document.documentElement.style.scrollPaddingTop = strip.offsetHeight + 8 + "px"; }).observe(strip);
+  // A jump stops under the strip, which is as high as its words need, and under what hangs on it.
+  const strip = document.querySelector(".strip"), said = document.getElementById("said");
+  const pad = () => { document.documentElement.style.scrollPaddingTop = strip.offsetHeight + said.offsetHeight + 8 + "px"; };
+  const sizes = new ResizeObserver(pad);
+  sizes.observe(strip);
+  sizes.observe(said);
+  // What is said while the status line is out of sight hangs there; what was said before that has been seen.
+  new IntersectionObserver((lines) => {
+    strip.toggleAttribute("data-far", !lines.at(-1).isIntersecting);
+    said.textContent = "";
+  }).observe(document.getElementById("status"));
   // A slider types into its box.
   addEventListener("input", ({ target }) => {
     const box = document.getElementById(target.dataset.for);

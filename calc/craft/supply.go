@@ -15,8 +15,6 @@ func Current(v quantity.Voltage, r quantity.Resistance) quantity.Current {
 	return quantity.Current(float64(v) / positive(float64(r)))
 }
 
-var CurrentEq = Equation{Symbol: "I", Expr: "V ÷ R", Holds: "ohms-as-they-are", Source: &Geometry}
-
 // Watts returns the power (W) of v (V) on r (Ω).
 func Watts(v quantity.Voltage, r quantity.Resistance) quantity.Power {
 	return quantity.Power(float64(v*v) / positive(float64(r)))
@@ -28,15 +26,6 @@ var WattsEq = Equation{Symbol: "P", Expr: "V² ÷ R", Holds: "ohms-as-they-are",
 func VoltageOfCurrent(i quantity.Current, r quantity.Resistance) quantity.Voltage {
 	return quantity.Voltage(float64(i) * positive(float64(r)))
 }
-
-var VoltageOfCurrentEq = Equation{Symbol: "V", Expr: "I × R", Holds: "ohms-as-they-are", Source: &Geometry}
-
-// VoltageOfPower returns the voltage (V) that makes p (W) in r (Ω).
-func VoltageOfPower(p quantity.Power, r quantity.Resistance) quantity.Voltage {
-	return quantity.Voltage(math.Sqrt(float64(p) * positive(float64(r))))
-}
-
-var VoltageOfPowerEq = Equation{Symbol: "V", Expr: "√(P × R)", Holds: "ohms-as-they-are", Source: &Geometry}
 
 // OhmsOf returns the resistance (Ω) that takes i (A) at v (V): the way to measure a few ohms.
 func OhmsOf(v quantity.Voltage, i quantity.Current) quantity.Resistance {
@@ -116,13 +105,6 @@ func AverageCurrent(d quantity.Share, i quantity.Current) quantity.Current {
 
 var AverageCurrentEq = Equation{Symbol: "i", Expr: "d × I", Holds: "even-period", Source: &Geometry}
 
-// EffectiveCurrent returns the root mean square (A) of i (A) that is on for a share d of the time: what heats a lead or a fuse.
-func EffectiveCurrent(d quantity.Share, i quantity.Current) quantity.Current {
-	return i * quantity.Current(math.Sqrt(float64(d)))
-}
-
-var EffectiveCurrentEq = Equation{Symbol: "j", Expr: "I × √(d)", Holds: "even-period", Source: &Geometry}
-
 // OnTime returns how long (s) it is on in each period of t (s) at a share d.
 func OnTime(d quantity.Share, t quantity.Time) quantity.Time { return quantity.Time(d) * t }
 
@@ -174,25 +156,28 @@ var Supplies = [...]SupplyLimit{
 	{"power-bank", 5, 2, 0.1, &Common},
 }
 
-// SupplyFault says what of a supply a muscle misses that takes on (A) while it is on and average (A) all in all: "over-most", "under-least" or,
-// where nothing is wrong or known, "".
-func SupplyFault(most, least, on, average quantity.Current) string {
-	if on > most {
-		return "over-most"
-	}
-	if average < least {
-		return "under-least"
-	}
-	return ""
-}
+// LeastOfOwn and MostOfOwn are how many times its own voltage a supply in Supplies may be measured to give. From memory: 4.4 to 5.5 V at a port.
+const LeastOfOwn, MostOfOwn = 0.88, 1.1
 
-// DummyOhms returns the resistance (Ω) that, beside a muscle of average i (A), makes a supply of v (V) give at least m (A); NaN where the
-// muscle alone does.
+// BankPatience is how long (s) a supply that switches itself off is asked for less than its least before it does. From memory: some wait for half
+// a minute, few for less.
+const BankPatience quantity.Time = 10
+
+// Pause returns how long (s) nothing flows in each period of t (s) with s (s) on.
+func Pause(t, s quantity.Time) quantity.Time { return t - s }
+
+var PauseEq = Equation{Symbol: "o", Expr: "t − s", Holds: "even-period", Source: &Geometry}
+
+// DummyOhms returns the resistance (Ω) that, beside muscles of i (A), makes a supply of v (V) give at least m (A); NaN where they alone do. In a
+// pause that is longer than BankPatience they take nothing, and it must do alone.
 func DummyOhms(v quantity.Voltage, m, i quantity.Current) quantity.Resistance {
 	return OhmsOf(v, m-i)
 }
 
-var DummyOhmsEq = Equation{Symbol: "R", Expr: "V ÷ (m − i)", Holds: "steady-draw", Source: &Geometry}
+var (
+	DummyOhmsEq  = Equation{Symbol: "R", Expr: "V ÷ (m − I)", Holds: "beside-muscles", Source: &Geometry}
+	DummyAloneEq = Equation{Symbol: "R", Expr: "V ÷ m", Holds: "alone-in-pause", Source: &Geometry}
+)
 
 // ChargeCycles returns how many times a battery of charge q (C) and cells of v (V) heats with p (W) for t (s), if all of it arrives.
 func ChargeCycles(q quantity.Charge, v quantity.Voltage, p quantity.Power, t quantity.Time) quantity.Number {
@@ -201,9 +186,47 @@ func ChargeCycles(q quantity.Charge, v quantity.Voltage, p quantity.Power, t qua
 
 var ChargeCyclesEq = Equation{Symbol: "c", Expr: "Q × V ÷ (P × t)", Holds: "fresh-battery", Source: &Geometry}
 
-// fuses are the rated currents (A) of small fuses: ten to the decade, rounded.
+// BatteryEnergy returns what (J) is in a battery of charge q (C) and cells of v (V).
+func BatteryEnergy(q quantity.Charge, v quantity.Voltage) quantity.Energy {
+	return quantity.Energy(float64(q) * float64(v))
+}
+
+var BatteryEnergyEq = Equation{Symbol: "E", Expr: "Q × V", Holds: "fresh-battery", Source: &Geometry}
+
+// BatteryTime returns how long (s) an energy e (J) lasts at an average of a (W), if all of it arrives.
+func BatteryTime(e quantity.Energy, a quantity.Power) quantity.Time {
+	return quantity.Time(float64(e) / positive(float64(a)))
+}
+
+var BatteryTimeEq = Equation{Symbol: "t", Expr: "E ÷ a", Holds: "fresh-battery", Source: &Geometry}
+
+// OhmsForPower returns the resistance (Ω) of a muscle that makes p (W) while on, one of s end to end in each row at a supply of u (V), leads left
+// out; PowerAtOhms is the way back.
+func OhmsForPower(p quantity.Power, u quantity.Voltage, s quantity.Count) quantity.Resistance {
+	each := float64(u) / float64(s)
+	return quantity.Resistance(each * each / positive(float64(p)))
+}
+
+func PowerAtOhms(r quantity.Resistance, u quantity.Voltage, s quantity.Count) quantity.Power {
+	return Watts(u/quantity.Voltage(s), r)
+}
+
+// PowerOfStrands returns what (W) a muscle makes there whose conductor is n strands of k ohms per metre side by side, each l (m) long.
+func PowerOfStrands(u quantity.Voltage, s, n quantity.Count, k quantity.ResistancePerLength, l quantity.Length) quantity.Power {
+	return PowerAtOhms(YarnOhms(k, l, n), u, s)
+}
+
+var (
+	OhmsForPowerEq   = Equation{Symbol: "R", Expr: "(U ÷ s)² ÷ P", Holds: "leads-out", Source: &Geometry}
+	PowerAtOhmsEq    = Equation{Symbol: "P", Expr: "(U ÷ s)² ÷ R", Holds: "leads-out", Source: &Geometry}
+	PowerOfStrandsEq = Equation{Symbol: "P", Expr: "(U ÷ s)² × n ÷ (r × y)", Holds: "leads-out", Source: &Geometry}
+)
+
+// fuses are the rated currents (A) of small fuses: ten to the decade, rounded. LargestFuse is the last.
 var fuses = [...]quantity.Current{0.032, 0.04, 0.05, 0.063, 0.08, 0.1, 0.125, 0.16, 0.2, 0.25, 0.315, 0.4, 0.5, 0.63, 0.8,
 	1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8, 10}
+
+const LargestFuse quantity.Current = 10
 
 // Fuse returns the next rated current (A) of small fuses over a current i (A), from 32 mA to 10 A; NaN beyond. It is for the current while
 // it is on, not for its average: a fuse may be as quick as the switch. It is looked up in FuseRatings.
@@ -217,18 +240,5 @@ func Fuse(i quantity.Current) quantity.Current {
 }
 
 // FuseBlows is how many times its rated current a small fuse takes before it opens within half an hour, from memory. Between one and that it
-// may hold for hours.
+// may hold for hours. A fuse guards the leads: what the muscle takes is far too little for one when it is too hot.
 const FuseBlows = 2.1
-
-// FuseFault says what is wrong with a fuse of f (A) between a supply that gives at most most (A) and leads rated for lead (A): "over-lead" where
-// the leads would burn first, "never-blows" where the supply limits its current before the fuse opens, or "". The first is a fault, the
-// second is advice. A fuse guards the leads: what the muscle takes is far too little for one when it is too hot.
-func FuseFault(f, lead, most quantity.Current) string {
-	if f > lead {
-		return "over-lead"
-	}
-	if most < FuseBlows*f {
-		return "never-blows"
-	}
-	return ""
-}

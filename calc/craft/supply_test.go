@@ -17,7 +17,6 @@ func TestSupplyRows(t *testing.T) {
 	}{
 		{"current", float64(Current(5, 20)), 0.25},
 		{"power", float64(Watts(5, 20)), 1.25},
-		{"volts of it", float64(VoltageOfPower(1.25, 20)), 5},
 		{"volts of the current", float64(VoltageOfCurrent(0.25, 20)), 5},
 		{"ohms of both", float64(OhmsOf(5, 0.25)), 20},
 		{"behind 5 Ω of leads", float64(ThroughLeads(5, 20, 5)), 0.2},
@@ -30,20 +29,26 @@ func TestSupplyRows(t *testing.T) {
 		{"duty for 0.5 W", float64(Duty(0.5, 1.25)), 0.4},
 		{"all of it", float64(Duty(1.25, 1.25)), 1},
 		{"average current", float64(AverageCurrent(0.4, 0.25)), 0.1},
-		{"effective current", float64(EffectiveCurrent(0.25, 0.25)), 0.125},
 		{"on in 20 s", float64(OnTime(0.4, 20)), 8},
 		{"duty of 8 s in 20", float64(DutyOfTime(8, 20)), 0.4},
 		{"lost in 5 Ω of leads", float64(LeadDrop(0.2, 5)), 1},
 		{"of 6 W in six muscles", float64(MusclePower(6, 3, 2)), 1},
 		{"1 W on 10 cm, per cm", float64(PowerPer(1, 0.1)) / 100, 0.1},
 		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05)), 100},
+		{"and while the switch is open", float64(DummyOhms(5, 0.1, 0)), 50},
+		{"which makes", float64(Watts(5, 50)), 0.5},
+		{"pause of 8 s on in 20", float64(Pause(20, 8)), 12},
+		{"2000 mAh at 3.7 V are 7.4 Wh", float64(BatteryEnergy(7200, 3.7)) / 3600, 7.4},
+		{"which last at 0.5 W, in hours", float64(BatteryTime(7.4*3600, 0.5)) / 3600, 14.8},
+		{"a muscle of 5 W, one of two in a row on 12 V: 6 V", float64(OhmsForPower(5, 12, 2)), 7.2},
+		{"and back", float64(PowerAtOhms(7.2, 12, 2)), 5},
+		{"three strands of 0.5 m at 48 Ω/m there: 8 Ω", float64(PowerOfStrands(12, 2, 3, 48, 0.5)), 4.5},
 		{"cycles of 2000 mAh at 3.7 V, 7.4 Wh, 1.25 W for 8 s", float64(ChargeCycles(7200, 3.7, 1.25, 8)), 2664},
 	} {
 		assert.InEpsilon(t, row.want, row.got, 1e-12, row.name)
 	}
 	isNaN(t, Current(5, 0), "0 Ω")
 	isNaN(t, Watts(5, -1), "negative ohms")
-	isNaN(t, VoltageOfPower(-1, 20), "negative watts")
 	isNaN(t, OhmsOf(5, 0), "no current")
 	isNaN(t, ThroughLeads(5, 0, 0), "a short")
 	isNaN(t, Duty(2, 1.25), "more than there is")
@@ -51,6 +56,8 @@ func TestSupplyRows(t *testing.T) {
 	isNaN(t, PowerPer(1, 0), "no length")
 	isNaN(t, DummyOhms(5, 0.1, 0.1), "enough already")
 	isNaN(t, ChargeCycles(36000, 3.7, 0, 8), "no power")
+	isNaN(t, BatteryTime(36000, 0), "never on")
+	isNaN(t, OhmsForPower(0, 5, 1), "no power")
 }
 
 // Each of volts, amperes and watts says the other two, at any resistance.
@@ -59,14 +66,13 @@ func TestVoltsAmperesWatts(t *testing.T) {
 		for _, v := range []quantity.Voltage{0.5, 5, 12, 60} {
 			i, p := Current(v, r), Watts(v, r)
 			assert.InEpsilon(t, float64(v), float64(VoltageOfCurrent(i, r)), 1e-14)
-			assert.InEpsilon(t, float64(v), float64(VoltageOfPower(p, r)), 1e-14)
 			assert.InEpsilon(t, float64(p), float64(v)*float64(i), 1e-14)
 			assert.InEpsilon(t, float64(r), float64(OhmsOf(v, i)), 1e-14)
 			for _, d := range []quantity.Share{0.05, 0.3, 1} {
-				// an effective current heats as the average does
-				j := EffectiveCurrent(d, i)
-				assert.InEpsilon(t, float64(AveragePower(d, p)), float64(j*j)*float64(r), 1e-14)
 				assert.InEpsilon(t, float64(d), float64(Duty(AveragePower(d, p), p)), 1e-14)
+			}
+			for _, in := range []quantity.Count{1, 2, 7} { // muscles in a row share the volts
+				assert.InEpsilon(t, float64(r), float64(OhmsForPower(PowerAtOhms(r, v, in), v, in)), 1e-14)
 			}
 		}
 	}
@@ -85,29 +91,8 @@ func TestFuses(t *testing.T) {
 		assert.Equal(t, row.want, Fuse(row.i), "%g A", float64(row.i))
 	}
 	isNaN(t, Fuse(10), "larger than small fuses are")
+	assert.Equal(t, LargestFuse, fuses[len(fuses)-1])
 	isNaN(t, Fuse(quantity.Current(nan)), "unknown")
-}
-
-func TestFaults(t *testing.T) {
-	unknown := quantity.Current(nan)
-	for _, row := range []struct {
-		most, least, on, average quantity.Current
-		want                     string
-	}{
-		{0.5, 0, 0.25, 0.1, ""}, {0.5, 0, 0.51, 0.1, "over-most"}, {2, 0.1, 0.25, 0.05, "under-least"}, {2, 0.1, 2.5, 0.05, "over-most"},
-		{2, 0.1, 0.25, 0.1, ""}, {unknown, 0, 9, 3, ""}, {2, 0.1, unknown, unknown, ""},
-	} {
-		assert.Equal(t, row.want, SupplyFault(row.most, row.least, row.on, row.average), "%v", row)
-	}
-	for _, row := range []struct {
-		f, lead, most quantity.Current
-		want          string
-	}{
-		{0.63, 3, 5, ""}, {4, 3, 20, "over-lead"}, {3, 3, 20, ""}, {0.63, 3, 1, "never-blows"}, {0.63, 3, 1.33, ""}, {0.63, 3, 1.32, "never-blows"},
-		{0.63, unknown, unknown, ""}, {unknown, 3, 5, ""},
-	} {
-		assert.Equal(t, row.want, FuseFault(row.f, row.lead, row.most), "%v", row)
-	}
 }
 
 func TestSupplies(t *testing.T) {
@@ -119,7 +104,6 @@ func TestSupplies(t *testing.T) {
 		assert.NotNil(t, s.Source, s.Key)
 		assert.Greater(t, s.Most, s.Least, s.Key)
 		assert.LessOrEqual(t, float64(s.Voltage), 60.0, "%s: nothing here may hurt", s.Key)
-		assert.Equal(t, "", SupplyFault(s.Most, s.Least, s.Most, s.Most), s.Key)
 	}
 	// from memory: 5 V, and 0.5, 0.9 and 3 A of ports by their specifications
 	assert.InDelta(t, 2.5, float64(Supplies[0].Voltage)*float64(Supplies[0].Most), 1e-12)

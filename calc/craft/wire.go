@@ -53,6 +53,13 @@ func OhmsPer(r quantity.Resistance, l quantity.Length) quantity.ResistancePerLen
 
 var OhmsPerEq = Equation{Symbol: "k", Expr: "R ÷ l", Holds: "that-length", Source: &Geometry}
 
+// PerLengthForOhms returns the resistance per length (Ω/m) that each of n strands side by side, l (m) long, must have for r (Ω) in all.
+func PerLengthForOhms(r quantity.Resistance, n quantity.Count, l quantity.Length) quantity.ResistancePerLength {
+	return OhmsPer(r*quantity.Resistance(n), l)
+}
+
+var PerLengthForOhmsEq = Equation{Symbol: "r", Expr: "R × n ÷ y", Holds: "no-shunt", Source: &Geometry}
+
 // YarnForOhms returns the length (m) of n strands side by side that makes a resistance r (Ω) of a yarn of k ohms per metre.
 func YarnForOhms(r quantity.Resistance, n quantity.Count, k quantity.ResistancePerLength) quantity.Length {
 	return quantity.Length(float64(r) * float64(n) / positive(float64(k)))
@@ -79,7 +86,7 @@ const thickestGauge, thinnestGauge = -3, 50
 
 // GaugeDiameter returns the diameter (m) of a wire of the American gauge n: 36 is 0.005 in, and each of the 39 steps from there to 4/0, which
 // is 0.46 in, is the same ratio. NaN beyond the gauges there are.
-func GaugeDiameter(n quantity.Number) quantity.Length {
+func GaugeDiameter(n quantity.Gauge) quantity.Length {
 	if !(n >= thickestGauge && n <= thinnestGauge) {
 		return quantity.Length(quantity.NaN)
 	}
@@ -87,8 +94,8 @@ func GaugeDiameter(n quantity.Number) quantity.Length {
 }
 
 // GaugeOf is the way back from GaugeDiameter: seldom a whole number.
-func GaugeOf(d quantity.Length) quantity.Number {
-	return quantity.Number(36 - quantity.Log(float64(d)/127e-6)/gaugeStep)
+func GaugeOf(d quantity.Length) quantity.Gauge {
+	return quantity.Gauge(36 - quantity.Log(float64(d)/127e-6)/gaugeStep)
 }
 
 // gaugeStep is ln 92 over 39.
@@ -132,9 +139,12 @@ func OhmsAt(r quantity.Resistance, k quantity.TemperatureCoefficient, at, from q
 
 var OhmsAtEq = Equation{Symbol: "S", Expr: "R × (1 + k × (T − U))", Holds: "own-coefficient", Source: &Copper, Grade: Handbook}
 
-// TemperatureOfOhms is the way back from OhmsAt: the temperature (K) at which what has r (Ω) at from (K) has s (Ω).
+// TemperatureOfOhms is the way back from OhmsAt: the temperature (K) at which what has r (Ω) at from (K) has s (Ω); NaN where there is none.
 func TemperatureOfOhms(r, s quantity.Resistance, k quantity.TemperatureCoefficient, from quantity.Temperature) quantity.Temperature {
-	return from + quantity.Temperature(float64(s/r-1)/float64(k))
+	if k == 0 {
+		return quantity.Temperature(quantity.NaN)
+	}
+	return quantity.Temperature(positive(float64(from) + float64(s/r-1)/float64(k)))
 }
 
 var TemperatureOfOhmsEq = Equation{Symbol: "T", Expr: "U + (S ÷ R − 1) ÷ k", Holds: "own-coefficient", Source: &Copper, Grade: Handbook}

@@ -12,7 +12,7 @@ import (
 const footOhms = quantity.ResistancePerLength(14 / 0.3048) // silver-coated nylon yarn, four plies of 234 dtex: 14 Ω/ft, a trade data sheet
 
 func TestWireRows(t *testing.T) {
-	perKilometre := func(n quantity.Number) float64 {
+	perKilometre := func(n quantity.Gauge) float64 {
 		return float64(WirePerLength(CopperResistivity, Area(GaugeDiameter(n)))) * 1000
 	}
 	for _, row := range []struct {
@@ -49,6 +49,7 @@ func TestWireRows(t *testing.T) {
 		// by hand: five turns of 10 mm around and 30 mm along
 		{"wrapped", float64(WrapLength(150*mm, 10*mm/math.Pi, 30*mm)), 5 * math.Sqrt(1000) * mm, 1e-12},
 		{"strands at most 10 Ω: 22.08 over 10", float64(StrandsForOhms(46, 0.48, 10)), 3, 1e-12},
+		{"two strands of 0.8 m for 20 Ω, each 40 Ω", float64(PerLengthForOhms(20, 2, 0.8)), 50, 1e-12},
 		{"yarn for 20 Ω in two strands", float64(YarnForOhms(20, 2, 50)), 0.8, 1e-12},
 		{"three muscles in each of two rows", float64(Wired(20, 3, 2)), 30, 1e-12},
 		{"the meter reads", float64(MeterReading(50, 0.4, 0.3)), 20.3, 1e-12},
@@ -67,7 +68,7 @@ func TestWireRows(t *testing.T) {
 
 // There and back, over all gauges; each three thinner halve the section, nearly: 92^(6/39) is 2.005.
 func TestGauges(t *testing.T) {
-	for n := quantity.Number(thickestGauge); n <= thinnestGauge; n++ {
+	for n := quantity.Gauge(thickestGauge); n <= thinnestGauge; n++ {
 		assert.InDelta(t, float64(n), float64(GaugeOf(GaugeDiameter(n))), 1e-12)
 		if n+3 <= thinnestGauge {
 			assert.InEpsilon(t, 2.005, float64(Area(GaugeDiameter(n))/Area(GaugeDiameter(n+3))), 1e-4)
@@ -75,7 +76,7 @@ func TestGauges(t *testing.T) {
 	}
 	isNaN(t, GaugeDiameter(-4), "thicker than 4/0")
 	isNaN(t, GaugeDiameter(51), "thinner than 50")
-	isNaN(t, GaugeDiameter(quantity.Number(nan)), "unknown")
+	isNaN(t, GaugeDiameter(quantity.Gauge(nan)), "unknown")
 	assert.InDelta(t, math.Log(92)/39, gaugeStep, 1e-16)
 }
 
@@ -145,5 +146,7 @@ func TestWireUnknown(t *testing.T) {
 	isNaN(t, YarnForOhms(10, 1, 0), "a yarn of 0 Ω/m")
 	isNaN(t, StrandsForOhms(46, 0.5, 0), "0 Ω wanted")
 	isNaN(t, OhmsPer(10, 0), "no length")
+	isNaN(t, TemperatureOfOhms(10, 12, 0, 300), "no coefficient")
+	isNaN(t, TemperatureOfOhms(10, 1, 0.002, 293), "colder than there is")
 	isNaN(t, WirePerLength(CopperResistivity, 0), "no section")
 }

@@ -23,6 +23,7 @@ const (
 	StyleDay                  // a date: 2026-11-25
 	StyleClock                // a time of the day: 07:30
 	StyleRows                 // rows of two numbers, as they are pasted
+	StyleGauge                // a number of the American wire gauge: AWG 24, 24, 4/0, 0000
 )
 
 // Kind is a kind of quantity: how it is written, and in which units.
@@ -50,6 +51,7 @@ var (
 	KindFraction              = &Kind{Name: "fraction", Style: StylePercent, Units: fractionUnits}
 	KindRatio                 = &Kind{Name: "ratio", Style: StyleRatio}
 	KindCount                 = &Kind{Name: "count", Style: StyleCount}
+	KindGauge                 = &Kind{Name: "gauge", Style: StyleGauge, Units: gaugeUnits}
 	KindWord                  = &Kind{Name: "word", Style: StyleWord}
 	KindList                  = &Kind{Name: "list", Style: StyleList, Units: massUnits}
 	KindRatioDoubt            = &Kind{Name: "ratio-doubt", Units: ratioDoubtUnits}

@@ -102,6 +102,8 @@ func (p *parser) reading(r *Reading, unit string) {
 		p.count(r)
 	case StyleDay, StyleClock:
 		p.civil(r)
+	case StyleGauge:
+		p.gauge(r)
 	case StylePlain, StylePercent, StyleShare:
 		if r.Unit = p.unit(unit); r.Unit == nil {
 			return

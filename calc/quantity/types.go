@@ -24,6 +24,7 @@ type (
 	Fraction              float64 // one is the whole
 	Ratio                 float64 // precursor over coiled, over 1
 	Count                 float64 // a whole number
+	Gauge                 float64 // of American wire: 0 is 0, 4/0 is −3
 )
 
 // Word is the place of a word in its field's list of words. Its SI value is
@@ -68,6 +69,7 @@ func (*Temperature) Kind() *Kind           { return KindTemperature }
 func (*Fraction) Kind() *Kind              { return KindFraction }
 func (*Ratio) Kind() *Kind                 { return KindRatio }
 func (*Count) Kind() *Kind                 { return KindCount }
+func (*Gauge) Kind() *Kind                 { return KindGauge }
 func (*Word) Kind() *Kind                  { return KindWord }
 func (*List) Kind() *Kind                  { return KindList }
 func (*RatioDoubt) Kind() *Kind            { return KindRatioDoubt }
@@ -87,6 +89,7 @@ func (v *Temperature) SI() float64           { return float64(*v) }
 func (v *Fraction) SI() float64              { return float64(*v) }
 func (v *Ratio) SI() float64                 { return float64(*v) }
 func (v *Count) SI() float64                 { return float64(*v) }
+func (v *Gauge) SI() float64                 { return float64(*v) }
 func (v *Word) SI() float64                  { return float64(*v) }
 func (v *RatioDoubt) SI() float64            { return v.Size }
 
@@ -118,6 +121,7 @@ func (v *Temperature) SetSI(x float64)           { *v = Temperature(x) }
 func (v *Fraction) SetSI(x float64)              { *v = Fraction(x) }
 func (v *Ratio) SetSI(x float64)                 { *v = Ratio(x) }
 func (v *Count) SetSI(x float64)                 { *v = Count(x) }
+func (v *Gauge) SetSI(x float64)                 { *v = Gauge(x) }
 func (v *RatioDoubt) SetSI(x float64)            { v.Size = x }
 
 // SetSI takes the place of a word, 0 to 255. A word is never unknown: anything

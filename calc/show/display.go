@@ -18,6 +18,8 @@ type Display struct {
 	Now    timetable.Instant           // 0 on a page that has no clock
 	Zone   timetable.Zone              // local clocks
 	Away   Away                        // what is out of sight and can wait
+	Wish   calc.ID                     // what was typed and no longer counts: see calc.History.Wish
+	Wished string                      // as it was typed
 
 	typed [calc.NumFields]detached
 	clock clock
@@ -37,8 +39,8 @@ func (d *Display) Page(p, last *Page, st *calc.State) {
 	w.page(p, last)
 }
 
-// Append appends a number with its unit, as it stands in a sentence: as it was typed where it was typed, else rounded to the digits of
-// its row.
+// Append appends a number with its unit, as it stands in a sentence: as it was typed where it was typed, but with the language's decimal mark, else
+// rounded to the digits of its row.
 func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 	w := writer{d, st, b}
 	w.number(id)
@@ -63,6 +65,13 @@ func (d *Display) AppendDoubt(b []byte, st *calc.State, id calc.ID) []byte {
 func (d *Display) AppendNote(b []byte, st *calc.State, n *calc.Note) []byte {
 	w := writer{d, st, b}
 	w.noteSentence(n)
+	return w.b
+}
+
+// AppendSays appends the line under a box.
+func (d *Display) AppendSays(b []byte, st *calc.State, id calc.ID) []byte {
+	w := writer{d, st, b}
+	w.says(id)
 	return w.b
 }
 

@@ -261,7 +261,7 @@ func (s *sketch) say(key string) {
 		case by > 0:
 			s.char('+')
 		}
-		s.digits(forgive(math.Abs(by)), unit, digitsOf(id))
+		s.digits(forgive(math.Abs(by)), unit, id.Digits())
 		s.unit(unit)
 	case number[0]:
 		s.number(calc.ID(x))

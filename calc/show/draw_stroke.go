@@ -164,7 +164,8 @@ func drawStroke(s *sketch) {
 	if lengths[4] > lengths[3] {
 		n[strokeLeft], n[strokeRight], n[strokeCross] = n[strokeTop], n[strokeTopHot], 1
 	}
-	if pulls[2] == 0 || lengths[6] > lengths[5] || n[strokeAt] > 224 && math.Abs(n[strokeBlocked]-n[strokeLoad]) < 24 { // or the load's are there
+	under := n[strokeBlocked] - n[strokeLoad] // the label of the load, that of the held pull reaching so far right
+	if pulls[2] == 0 || lengths[6] > lengths[5] || n[strokeAt] > 226 && under > -17 && under < 9 {
 		n[strokeSays] = 1
 	}
 

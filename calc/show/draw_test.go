@@ -306,7 +306,7 @@ func TestOneUnitOfAKind(t *testing.T) {
 func TestDrawingsOfAnyPlan(t *testing.T) {
 	texts := append([]string(nil), extremes...)
 	for _, p := range plans(t) {
-		texts = append(texts, p.text)
+		texts = append(texts, p.Text)
 	}
 	for _, text := range texts {
 		s, faults := calc.ParsePlan(text)

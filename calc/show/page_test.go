@@ -66,7 +66,7 @@ func TestBegun(t *testing.T) {
 			var st calc.State
 			before, _ := calc.ParsePlan(other)
 			st.Work(&before)
-			s, _ := calc.ParsePlan(p.text)
+			s, _ := calc.ParsePlan(p.Text)
 			st.Begin(&s)
 			var begun, whole Page
 			d.Page(&begun, nil, &st)
@@ -81,17 +81,17 @@ func TestBegun(t *testing.T) {
 					is, _ := slots(t, whole.part(part))
 					for key, value := range is {
 						if !strings.HasPrefix(key, "n:drive.") && !strings.HasPrefix(key, "n:stroke.") { // repeated in their own sections
-							assert.Equal(t, value, was[key], "%s: %s", p.name, key)
+							assert.Equal(t, value, was[key], "%s: %s", p.Name, key)
 						}
 					}
 					assert.Len(t, was, len(is))
 				}
 			}
-			assert.True(t, differs, p.name)
+			assert.True(t, differs, p.Name)
 			var fresh Page
 			st.Work(&s)
 			d.Page(&fresh, nil, &st)
-			assert.Equal(t, string(fresh.Slots), string(whole.Slots), p.name)
+			assert.Equal(t, string(fresh.Slots), string(whole.Slots), p.Name)
 		}
 	}
 	assert.Equal(t, "drive", sections[driveSection])

@@ -1,31 +1,21 @@
 package show
 
 import (
-	"encoding/csv"
-	"os"
 	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"twistbench/calc"
+	"twistbench/calc/internal/proof"
 	"twistbench/calc/words"
 )
 
-// namedPlan is a plan that several tests work with.
-type namedPlan struct{ name, text string }
-
 // plans reads the plans that the tests of calc work with too.
-func plans(t testing.TB) (all []namedPlan) {
+func plans(t testing.TB) []proof.Plan {
 	t.Helper()
-	f, err := os.Open("../testdata/plans.csv")
+	all, err := proof.Plans("../testdata/plans.csv")
 	require.NoError(t, err)
-	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	require.NoError(t, err)
-	for _, r := range rows[1:] {
-		all = append(all, namedPlan{r[0], r[1]})
-	}
 	require.Greater(t, len(all), 10)
 	return all
 }

@@ -124,7 +124,7 @@ func (w *writer) workingSlot(id calc.ID) {
 func (w *writer) boxState(id calc.ID) (state, mark string) {
 	st := w.st
 	worked := st.Worked(id)
-	_, grouped := calc.GroupOf(id)
+	g, grouped := calc.GroupOf(id)
 	switch {
 	case w.wrong(id):
 		return "stop", ""
@@ -140,7 +140,7 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 		return "unknown", "mark.empty"
 	case worked && w.impossible(id):
 		return "stop", "mark.worked"
-	case worked && (grouped || id >= calc.DrivePower && id <= calc.DriveOff):
+	case worked && (grouped && !st.Plan.Given[g].Has(id) || id >= calc.DrivePower && id <= calc.DriveOff || id == calc.StrokeBeside):
 		return "worked", "mark.worked"
 	case worked:
 		return "worked", "mark.book"
@@ -187,6 +187,10 @@ func (w *writer) says(id calc.ID) {
 		if w.wrong(id) {
 			w.problem(notice.Reason, id, about{text: notice.Part, limit: notice.Limit})
 		}
+		return
+	case worked && id == w.Wish:
+		r, _ := w.kind(id).Parse(w.Wished, f.Unit)
+		w.about("reading.wish", id, about{limit: r.SI})
 		return
 	case f.Words != nil || math.IsNaN(x):
 		return
@@ -376,8 +380,8 @@ var Repeated = [...]calc.ID{
 	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked,
 }
 
-// repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone: what belongs to a second
-// one is then out of sight.
+// repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone, the way of
+// the current and the supply: what does not belong to them is out of sight.
 func (w *writer) repeated() {
 	for _, id := range Repeated {
 		w.text("n:", id.Key())
@@ -393,4 +397,8 @@ func (w *writer) repeated() {
 		one = "1"
 	}
 	w.put("page", "", "data-one", one)
+	for _, id := range [...]calc.ID{calc.WireRoute, calc.WireSupply} {
+		key := calc.Fields[id].Key
+		w.put("page", "", "data-"+key[len("wire."):], calc.Fields[id].Words[int(w.st.SI(id))])
+	}
 }

@@ -124,13 +124,13 @@ func TestNotesShown(t *testing.T) {
 // No sentence names a key, an unknown placeholder or a dash: a note is said only where the numbers in it are known.
 func TestSentencesAreWhole(t *testing.T) {
 	for _, plan := range plans(t) {
-		for key, value := range shown(t, english(), plan.text) {
+		for key, value := range shown(t, english(), plan.Text) {
 			assert.NotContains(t, value, "{", key)
 			for _, prefix := range []string{"name.", "note.", "problem.", "word.", "mark.", "holds.", "method.", "reading.", "advice."} {
 				assert.False(t, strings.HasPrefix(value, prefix), "%s: %s", key, value)
 			}
 			if strings.HasPrefix(key, "note.") {
-				assert.NotContains(t, value, "–", "%s in %s", key, plan.name)
+				assert.NotContains(t, value, "–", "%s in %s", key, plan.Name)
 			}
 		}
 	}
@@ -167,4 +167,19 @@ func TestWorkingShown(t *testing.T) {
 			assert.NotRegexp(t, `\b(holds|method|source|grade|working|name)\.`, value, key)
 		}
 	}
+}
+
+// A wish that no longer counts is said at its number.
+func TestWishIsSaid(t *testing.T) {
+	st, _ := work(t, "cut.precursor=408 mm&clamp.measured=88 mm")
+	d := english()
+	d.Wish, d.Wished = calc.ClampFinished, "100,5 mm"
+	assert.Contains(t, string(d.Slots(nil, st)), "clamp.finished:says\x1ft\x1fYour wish of 100.5 mm no longer counts: what is cut is cut, and the finished length after release follows from it. Undo goes back.\x1e")
+	assert.Contains(t, string(d.Slots(nil, st)), "clamp.first:says\x1ft\x1f\x1e")
+	d.Wish = calc.None
+	assert.NotContains(t, string(d.Slots(nil, st)), "no longer counts")
+
+	st, _ = work(t, "clamp.finished=100 mm")
+	d.Wish = calc.ClampFinished
+	assert.NotContains(t, string(d.Slots(nil, st)), "no longer counts", "it is the given")
 }

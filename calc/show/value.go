@@ -15,7 +15,7 @@ func (d *Display) Unit(st *calc.State, id calc.ID) *quantity.Unit {
 		return quantity.KindMass.Default()
 	}
 	k := v.Kind()
-	u := k.Unit(unitOf(id))
+	u := k.Unit(id.Unit())
 	if u != nil && d.US && u.US != "" {
 		return k.Unit(u.US)
 	}
@@ -58,19 +58,20 @@ func (w *writer) linear(id calc.ID) *quantity.Unit {
 //go:noinline
 func (w *writer) kind(id calc.ID) *quantity.Kind { return w.st.Value(id).Kind() }
 
-func unitOf(id calc.ID) string {
-	if id.IsField() {
-		return calc.Fields[id].Unit
+// mark makes the decimal mark of a text that was appended since the buffer was n long the page's. Two marks say themselves which is which.
+func (w *writer) mark(n int) {
+	at := -1
+	for i := n; i < len(w.b); i++ {
+		if c := w.b[i]; c == '.' || c == ',' {
+			if at >= 0 {
+				return
+			}
+			at = i
+		}
 	}
-	return calc.Answers[id-calc.NumFields].Unit
-}
-
-//go:noinline
-func digitsOf(id calc.ID) int {
-	if id.IsField() {
-		return calc.Fields[id].Digits
+	if at >= 0 {
+		w.b[at] = w.Lang.Mark
 	}
-	return calc.Answers[id-calc.NumFields].Digits
 }
 
 // number appends a number with its unit, as it stands in a sentence.
@@ -98,9 +99,13 @@ func (w *writer) number(id calc.ID) {
 	case style == quantity.StyleCount:
 		w.digits(x, nil, 1)
 	case style == quantity.StyleList, text != "" && w.st.Notices[id].Other == "" && (u == nil || u.Symbol == w.st.Notices[id].Unit):
+		n := len(w.b)
 		w.str(text)
+		if style < quantity.StyleList {
+			w.mark(n)
+		}
 	case text != "", id == calc.CutLength: // whole millimetres, in other units as close as they can be measured
-		w.measure(x, u, max(digitsOf(id), 4))
+		w.measure(x, u, max(id.Digits(), 4))
 	default:
 		w.alone(id, u)
 		w.unit(u)
@@ -118,11 +123,11 @@ func (w *writer) alone(id calc.ID, u *quantity.Unit) {
 	switch {
 	case math.IsNaN(x):
 	case w.kind(id).Style == quantity.StyleRatio:
-		w.trimmed(x, nil, digitsOf(id))
+		w.trimmed(x, nil, id.Digits())
 	case math.Abs(x) < w.st.Doubt[id]: // what its ± leaves open
 		w.digits(x, u, 1)
 	default:
-		w.digits(forgive(x), u, digitsOf(id))
+		w.digits(forgive(x), u, id.Digits())
 	}
 }
 
@@ -150,7 +155,7 @@ func (w *writer) doubt(id calc.ID) {
 //go:noinline
 func (w *writer) at(id calc.ID, x float64) {
 	u := w.linear(id)
-	w.trimmed(x, u, max(digitsOf(id), 4))
+	w.trimmed(x, u, max(id.Digits(), 4))
 	if w.kind(id).Style == quantity.StyleRatio {
 		w.str(" : 1")
 	} else {

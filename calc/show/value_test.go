@@ -27,7 +27,17 @@ func TestAppend(t *testing.T) {
 	}{
 		{"", "hang.mass", "368 g", Display{}},
 		{"hang.mass=0,3682 kg", "hang.mass", "368.2 g", Display{}}, // in the unit of all masses outside its box
-		{"hang.mass=368,2", "hang.mass", "368,2 g", Display{}},     // and as typed where it is in that
+		{"hang.mass=368.20", "hang.mass", "368.20 g", Display{}},   // and as typed where it is in that
+		{"hang.mass=368,25", "hang.mass", "368.25 g", Display{}},   // but with one decimal mark on the whole page
+		{"hang.mass=368.25", "hang.mass", "368,25 g", Display{Lang: comma}},
+		{"hang.mass=1.368,25", "hang.mass", "1.368,25 g", Display{}},
+		{"clamp.first-stretch=18,25", "clamp.first-stretch", "18.25 %", Display{}},
+		{"clamp.retained=0,85", "clamp.retained", "0.85", Display{}},
+		{"coil.index=1,5", "coil.index", "1.5", Display{}},
+		{"heat.set=179,5", "heat.set", "179.5 °C", Display{}},
+		{"fibre.linear-density=23,5 tex x2", "fibre.linear-density", "23.5 tex x2", Display{}},
+		{"clock.time=9:30", "clock.time", "9:30", Display{Lang: comma}},
+		{"hang.owned=62,5x2; 31.25", "hang.owned", "62,5x2; 31.25", Display{}},
 		{"", "hang.force", "3.610 N", Display{}},
 		{"", "hang.force", "3,610 N", Display{Lang: comma}},
 		{"", "hang.force", "0.8116 lbf", Display{US: true}}, // 3.6103 N ÷ 4.448222 N
@@ -110,7 +120,7 @@ func TestAppendNumber(t *testing.T) {
 func TestShownIsReadAgain(t *testing.T) {
 	for _, plan := range plans(t) {
 		for _, us := range []bool{false, true} {
-			st, sheet := work(t, plan.text)
+			st, sheet := work(t, plan.Text)
 			d := english()
 			d.US = us
 			for id := calc.None + 1; id < calc.NumFields; id++ {
@@ -124,7 +134,7 @@ func TestShownIsReadAgain(t *testing.T) {
 				s := sheet.Type(id, string(d.AppendNumber(nil, st, id)), unit)
 				var again calc.State
 				again.Work(&s)
-				assert.InDelta(t, st.SI(id), again.SI(id), 6e-3*math.Abs(st.SI(id)), "%s in %s: %q", id.Key(), plan.name, s.Text[id])
+				assert.InDelta(t, st.SI(id), again.SI(id), 6e-3*math.Abs(st.SI(id)), "%s in %s: %q", id.Key(), plan.Name, s.Text[id])
 			}
 		}
 	}
@@ -162,4 +172,39 @@ func TestSentence(t *testing.T) {
 	assert.Equal(t, "Add 333 g to your 35 g hook. Cut 488 mm. Jaws 100.3 mm, then 120.7 mm.", string(english().Sentence(nil, st)))
 	st, _ = work(t, "clamp.stages=one&hang.stress=")
 	assert.Equal(t, "Add – to your 35 g hook. Cut 488 mm. Jaws 100.3 mm.", string(english().Sentence(nil, st)))
+}
+
+// A length that is taken as given, because the piece is coiled, is written as round as it is shown, or with as few more digits as it takes to
+// move no number that is.
+func TestGivenIsRound(t *testing.T) {
+	texts := map[string]int{}
+	for _, wish := range []string{"clamp.coiled=85 mm", "clamp.coiled=57 mm", "clamp.finished=60 mm", "clamp.finished=100 mm", "clamp.finished=3.7 in", "clamp.second=123.4 mm&cut.ratio=4.3",
+		"clamp.first=0.0712 m&cut.ratio=5.13", "clamp.finished=100 mm&wire.route=twisted&wire.per-length=46 Ω/m&wire.current=0.3"} {
+		st, sheet := work(t, wish)
+		given := st.Type(sheet, calc.ClampMeasured, "47", "mm")
+		given.Text[calc.ClampMeasured] = ""
+		next := new(calc.State)
+		next.Work(&given)
+		same := 0
+		for id := calc.None + 1; id < calc.NumIDs; id++ {
+			if st.Worked(id) && next.Worked(id) {
+				same++
+				assert.Equal(t, string(english().Append(nil, st, id)), string(english().Append(nil, next, id)), "%s with %s", id.Key(), wish)
+			}
+		}
+		assert.Greater(t, same, 200)
+		text := given.Text[calc.CutPrecursor]
+		number, _, _ := strings.Cut(text, " ")
+		texts[wish] = len(strings.ReplaceAll(number, ".", ""))
+		assert.LessOrEqual(t, texts[wish], 7, text)
+	}
+	assert.Equal(t, 3, texts["clamp.coiled=85 mm"], "408 mm: 85 × 4.8")
+	assert.Equal(t, 4, texts["clamp.coiled=57 mm"], "273.6 mm: 57 × 4.8")
+	fewer := 0
+	for _, digits := range texts {
+		if digits < 7 {
+			fewer++
+		}
+	}
+	assert.Greater(t, fewer, 5)
 }

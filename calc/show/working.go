@@ -153,7 +153,7 @@ func (w *writer) term(step *calc.Working, symbol string) {
 // bare appends a number as a term of an equation: as in a sentence, but a ratio is a plain number.
 func (w *writer) bare(id calc.ID) {
 	if x := w.st.SI(id); w.shownIn(id) == nil && !math.IsNaN(x) {
-		w.trimmed(x, nil, max(digitsOf(id), 4))
+		w.trimmed(x, nil, max(id.Digits(), 4))
 	} else {
 		w.plain(id)
 	}

@@ -1,9 +1,6 @@
 package show
 
 import (
-	"go/ast"
-	"go/parser"
-	"go/token"
 	"math"
 	"os"
 	"path/filepath"
@@ -17,77 +14,9 @@ import (
 
 	"twistbench/calc"
 	"twistbench/calc/craft"
+	"twistbench/calc/internal/proof"
 	"twistbench/calc/quantity"
 )
-
-// goSpelling turns the signs of a displayed equation into Go's: a square becomes a selector, which binds as tightly.
-var goSpelling = strings.NewReplacer("×", "*", "÷", "/", "−", "-", "²", ".squared", "√", "sqrt")
-
-// ofSymbol is a function of the symbol right behind it, without parentheses: tan a.
-var ofSymbol = regexp.MustCompile(`\b([a-z]{2,}) (\pL)`)
-
-// functions are those that an equation may name.
-var functions = map[string]func(float64) float64{
-	"sqrt": math.Sqrt, "sin": math.Sin, "cos": math.Cos, "tan": math.Tan, "atan": math.Atan, "acos": math.Acos, "asin": math.Asin,
-}
-
-// evaluate works out a displayed right-hand side.
-func evaluate(t testing.TB, expr string, value func(symbol string) float64) float64 {
-	t.Helper()
-	tree, err := parser.ParseExpr(ofSymbol.ReplaceAllString(goSpelling.Replace(expr), "$1($2)"))
-	require.NoError(t, err, expr)
-	var eval func(ast.Expr) float64
-	eval = func(e ast.Expr) float64 {
-		switch e := e.(type) {
-		case *ast.ParenExpr:
-			return eval(e.X)
-		case *ast.BasicLit:
-			x, err := strconv.ParseFloat(e.Value, 64)
-			require.NoError(t, err)
-			return x
-		case *ast.Ident:
-			if e.Name == "π" {
-				return math.Pi
-			}
-			return value(e.Name)
-		case *ast.SelectorExpr:
-			require.Equal(t, "squared", e.Sel.Name)
-			x := eval(e.X)
-			return x * x
-		case *ast.CallExpr:
-			f := functions[e.Fun.(*ast.Ident).Name]
-			require.NotNil(t, f, expr)
-			require.Len(t, e.Args, 1, expr)
-			return f(eval(e.Args[0]))
-		case *ast.BinaryExpr:
-			x, y := eval(e.X), eval(e.Y)
-			switch e.Op {
-			case token.ADD:
-				return x + y
-			case token.SUB:
-				return x - y
-			case token.MUL:
-				return x * y
-			case token.QUO:
-				return x / y
-			}
-		}
-		require.Fail(t, "a sign that is not read", "%s: %T", expr, e)
-		return 0
-	}
-	return eval(tree)
-}
-
-func TestEvaluate(t *testing.T) {
-	two := func(string) float64 { return 2 }
-	for expr, want := range map[string]float64{
-		"π × d² ÷ 4": math.Pi, "√(4 × A ÷ π)": math.Sqrt(8 / math.Pi), "8 − (d + 1)² ÷ 3": 5, "1 ÷ d ÷ d": 0.25,
-		"(1 + 1 ÷ cos a) ÷ 2": (1 + 1/math.Cos(2)) / 2, "2 × tan(a ÷ 2)": 2 * math.Tan(1), "n × (1 − sin b)": 2 * (1 - math.Sin(2)),
-		"atan(π × t × n)": math.Atan(4 * math.Pi), "acos(1 ÷ a) + asin(1 ÷ a)": math.Pi / 2, "(cos a)²": math.Cos(2) * math.Cos(2),
-	} {
-		assert.InDelta(t, want, evaluate(t, expr, two), 1e-15, expr)
-	}
-}
 
 // A term is one number of a displayed line.
 type term struct {
@@ -204,20 +133,23 @@ func readLine(t testing.TB, line string, st *calc.State, w *calc.Working, result
 // lineHolds proves a line of working twice: its equation with the unrounded terms, and the line itself as it is displayed.
 func lineHolds(t testing.TB, d *Display, st *calc.State, w *calc.Working, result calc.ID) {
 	t.Helper()
-	exact := roundedUp(w.Eq, evaluate(t, w.Eq.Expr, func(symbol string) float64 {
+	side, err := proof.Read(w.Eq.Expr)
+	require.NoError(t, err)
+	exact, err := side.Worth(func(symbol string) (float64, bool) {
 		for i, s := range w.Eq.Symbols(nil) {
 			if s == symbol {
-				return st.SI(w.Terms[i])
+				return st.SI(w.Terms[i]), true
 			}
 		}
 		for _, c := range w.Eq.Const {
 			if c.Symbol == symbol {
-				return c.SI
+				return c.SI, true
 			}
 		}
-		require.Fail(t, "no such symbol", "%s in %s", symbol, w.Eq.Expr)
-		return 0
-	}))
+		return 0, false
+	})
+	require.NoError(t, err)
+	exact = roundedUp(w.Eq, exact)
 	truth := st.SI(result)
 	scale := math.Abs(truth)
 	for _, id := range w.Terms {
@@ -231,18 +163,19 @@ func lineHolds(t testing.TB, d *Display, st *calc.State, w *calc.Working, result
 	terms, shown := readLine(t, line, st, w, result)
 	low, high := math.Inf(1), math.Inf(-1)
 	for corner := range 1 << len(terms) {
-		x := evaluate(t, w.Eq.Expr, func(symbol string) float64 {
+		x, err := side.Worth(func(symbol string) (float64, bool) {
 			for i := range terms {
 				if terms[i].symbol != symbol {
 					continue
 				}
 				if corner>>i&1 == 0 {
-					return terms[i].si - terms[i].half
+					return terms[i].si - terms[i].half, true
 				}
-				return terms[i].si + terms[i].half
+				return terms[i].si + terms[i].half, true
 			}
-			return math.NaN()
+			return 0, false
 		})
+		require.NoError(t, err)
 		x = roundedUp(w.Eq, x)
 		low, high = min(low, x), max(high, x)
 	}
@@ -256,8 +189,8 @@ func TestWorkingIsTrue(t *testing.T) {
 	methods := map[string]bool{}
 	lines := 0
 	for _, plan := range plans(t) {
-		t.Run(plan.name, func(t *testing.T) {
-			for _, st := range asGivens(t, plan.text) {
+		t.Run(plan.Name, func(t *testing.T) {
+			for _, st := range asGivens(t, plan.Text) {
 				for id := calc.None + 1; id < calc.NumIDs; id++ {
 					steps, n := st.Workings(id)
 					for i, w := range steps[:n] {

@@ -294,5 +294,5 @@ func (w *writer) nearest() {
 
 // own appends a value in the unit that its number has outside its box.
 func (w *writer) own(id calc.ID, x float64) {
-	w.measure(x, w.shownIn(id), max(digitsOf(id), 4))
+	w.measure(x, w.shownIn(id), max(id.Digits(), 4))
 }

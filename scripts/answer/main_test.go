@@ -150,7 +150,7 @@ func TestBareNumbers(t *testing.T) {
 	}{
 		"clamp.first-stretch=20":     {"clamp.first-stretch", 0.20, "20 %"},
 		"clamp.first-stretch=0":      {"clamp.first-stretch", 0, "0 %"}, // is fine
-		"fibre.diameter=0,45":        {"fibre.diameter", 0.45e-3, "0,45 mm"},
+		"fibre.diameter=0,45":        {"fibre.diameter", 0.45e-3, "0.45 mm"},
 		"hang.mass=320":              {"hang.mass", 0.320, "320 g"},
 		"cut.lift=2":                 {"cut.lift", 2, "2 kg"},
 		"fibre.linear-density=470/2": {"fibre.linear-density", 940e-6, "470/2 tex"},
@@ -241,6 +241,6 @@ func TestBadInputInEveryFormat(t *testing.T) {
 func TestLinkAndNotes(t *testing.T) {
 	out, bad, status := answer("-table", "https://example.org/#v=1&fibre.diameter=0%2C2%20mm&hang.mass=5%20kg")
 	assert.Equal(t, 0, status, bad)
-	assert.Regexp(t, `(?m)^fibre\.diameter +0,2 mm +given `, out)
+	assert.Regexp(t, `(?m)^fibre\.diameter +0\.2 mm +given `, out)
 	assert.Regexp(t, `(?m)^hang\.stress: No fibre listed here holds that`, out)
 }

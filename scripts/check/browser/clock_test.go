@@ -12,6 +12,8 @@ import (
 	"github.com/emersion/go-ical"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"twistbench/calc/words"
 )
 
 // The clock that a test sets: it goes on from there, also over a reload, and jumps when it is told to.
@@ -173,6 +175,21 @@ func TestClockTimes(t *testing.T) {
 	p.leave()
 	p.expect("clock.ready", needs("heat.hold-1"))
 	assert.Equal(t, []string{""}, p.table())
+}
+
+// What the clock can't do is said before it starts, together with what is hot then, and each once.
+func TestClockCautions(t *testing.T) {
+	p := open(t, phone)
+	assert.Equal(t, 1, eval[int](p, `document.querySelectorAll("#clock .caution").length`))
+	text := p.raw("clock", "textContent")
+	for _, key := range []string{"caution.clock.1", "caution.clock.2", "caution.clock.3", "caution.local"} {
+		assert.Equal(t, 1, strings.Count(text, words.EnglishPage.Say(key)), key)
+	}
+	p.press("#clock .caution summary")
+	assert.True(t, eval[bool](p, `(() => {
+		const start = document.querySelector('#clock [data-do="start"]').getBoundingClientRect();
+		return [...document.querySelectorAll("#clock .caution :is(span, li)")].every((e) => e.checkVisibility() && e.getBoundingClientRect().bottom < start.top)
+	})()`), "above the button that starts it")
 }
 
 // One heat-set of a lesson's two loads that share an oven: out at 63 and 96 min, where the first goes in at 30.
@@ -452,6 +469,9 @@ func TestCalendarFile(t *testing.T) {
 	p := openClock(t, phone, "Europe/Berlin", "2026-11-25 06:00:00")
 	p.press(`[data-do="calendar"]`)
 	p.expect("status", says("clock.missing", "", says("name.clock.time", "")))
+	assert.Equal(t, says("clock.missing", "", says("name.clock.time", "")), p.said())
+	assert.Equal(t, "clock.time", eval[string](p, `document.activeElement.id`))
+	assert.True(t, eval[bool](p, byID("clock.time:box")+`.getBoundingClientRect().top >= `+byID("said")+`.getBoundingClientRect().bottom`), "and what is to be given is under it")
 	p.set("clock.time", "07:30")
 	take := func() []ical.Event {
 		t.Helper()

@@ -15,10 +15,12 @@ func TestDrillByTaps(t *testing.T) {
 	const tap = `button[data-do=tap]`
 	p.press(tap)
 	p.expect("status", says("say.tap", ""))
+	assert.Equal(t, says("say.tap", ""), p.said(), "the hand is far from the status line")
 	assert.Empty(t, p.value("twist.timed"))
 	began := eval[float64](p, `performance.now()`)
 	eval[bool](p, `new Promise((done) => setTimeout(() => done(true), 700))`)
 	p.press(tap)
+	assert.Empty(t, p.said(), "until the next tap")
 	once, err := strconv.ParseFloat(p.value("twist.timed"), 64)
 	require.NoError(t, err)
 	most := (eval[float64](p, `performance.now()`) - began) / 1000

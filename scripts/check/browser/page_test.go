@@ -387,6 +387,12 @@ func (p *page) text(id string) string {
 	return p.raw(id, "textContent.trim()")
 }
 
+// said is what the strip says was just done, "" where it can't be seen.
+func (p *page) said() string {
+	p.t.Helper()
+	return eval[string](p, `(e => e.checkVisibility() && e.getBoundingClientRect().top >= 0 && e.getBoundingClientRect().bottom <= innerHeight ? e.textContent : "")(document.getElementById("said"))`)
+}
+
 // state is an element's data-state, "" without.
 func (p *page) state(id string) string {
 	p.t.Helper()

@@ -57,6 +57,7 @@ func TestUndo(t *testing.T) {
 	p.expect("fibre.diameter", "0.52 mm")
 	p.expect("hang.mass", "368 g")
 	p.expect("status", says("say.undone", ""))
+	assert.Empty(t, p.said(), "which is in sight")
 	assert.True(t, eval[bool](p, byID("undo")+`.disabled`), "nothing left to undo")
 
 	// Some browsers leave the focus in the box when a button is tapped.
@@ -304,6 +305,7 @@ func TestStorage(t *testing.T) {
 			if !c.works {
 				p.fill("hang.hook", "30")
 				p.expect("status", says("say.not-kept", ""))
+				assert.Empty(t, p.said(), "it was said at the first keystroke")
 				p.shot("storage-" + strings.ReplaceAll(c.name, " ", "-"))
 				return
 			}

@@ -84,6 +84,9 @@ func TestTyped(t *testing.T) {
 		{"decimal commas", // calc/testdata/decimal-comma.txt
 			[]pair{{"fibre.diameter", "0,45"}, {"fibre.diameter-doubt", "0,01"}, {"hang.stress", "14"}, {"hang.hook", "31"}},
 			[]pair{{"fibre.diameter", "0,45 mm"}, {"fibre.area", "0.1590 mm²"}, {"hang.force", "2.227 N"}, {"hang.mass", "227 g"}, {"hang.add", "196 g"}, {"hang.water", "196 ml"}}},
+		{"both decimal marks", // 85.5 × 4.8; the list is echoed with the page's mark, and so is what was typed, but in its own box
+			[]pair{{"hang.owned", "62,5x2; 31.25"}, {"hang.hook", "35,5"}, {"clamp.coiled", "85,5"}, {"cut.tail", "40.5"}},
+			[]pair{{"hang.owned:says", says("reading.list", "", "62.5 g × 2, 31.25 g", "156.3 g")}, {"hang.hook", "35,5 g"}, {"cut.precursor", "410.4 mm"}, {"cut.length", "492 mm"}}},
 		{"load from the hook's side",
 			[]pair{{"hang.add", "250"}},
 			// 285 g × 9.80665 = 2.7949 N, ÷ 0.212372 mm² = 13.160 MPa.
@@ -145,6 +148,30 @@ func TestTyped(t *testing.T) {
 			p.shot("typed-" + strings.ReplaceAll(c.name, " ", "-"))
 		})
 	}
+}
+
+// A wish that what was cut takes the place of is said at its number, and one tap goes back to it.
+func TestWishGone(t *testing.T) {
+	p := open(t, phone)
+	p.fill("clamp.finished", "100,5")
+	p.leave()
+	assert.Empty(t, p.text("clamp.finished:says"))
+	p.fill("coil.count", "120")
+	p.leave()
+	gone := says("reading.wish", "clamp.finished", "100.5 mm")
+	p.expect("status", gone) // after a pause
+	assert.Equal(t, gone, p.said(), "on the strip, for the box is far from the wish")
+	p.shot("said")
+	p.expect("clamp.finished:says", gone)
+	p.expect("clamp.finished:mark", says("mark.worked", ""))
+	p.reveal("clamp.finished")
+	p.press(`#clamp\.finished`)
+	p.leave()
+	p.shot("wish")
+	p.press("#undo")
+	p.expect("clamp.finished", "100,5 mm")
+	p.expect("clamp.finished:mark", says("mark.given", ""))
+	assert.Empty(t, p.text("clamp.finished:says"))
 }
 
 // Emptying a box gives its place back to what had it before; a worked-out box that was emptied is filled in again when it is left.

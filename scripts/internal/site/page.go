@@ -437,22 +437,23 @@ func cards() (all []card) {
 	return all
 }
 
-// seen renders a row of what one may see and what to try then, with links to numbers to look at; some of them show the number.
+// seen renders a row of what one may see and what to try then, with what comes before where it can hurt, and links to numbers to look at; some of
+// them show the number.
 func (r *renderer) seen(key string, keys ...string) (template.HTML, error) {
 	type link struct {
 		Key, Label string
 		Number     template.HTML
 	}
 	data := struct {
-		Key string
-		At  []link
-	}{Key: key}
+		Key, First string
+		At         []link
+	}{Key: key, First: r.maybe(key + "-first")}
 	for _, k := range keys {
-		at := link{Key: k}
-		var err error
-		if at.Label, err = r.say("label." + k); err != nil {
+		name, err := r.say("name." + k) // a label may need the group around it
+		if err != nil {
 			return "", err
 		}
+		at := link{Key: k, Label: strings.ToUpper(name[:1]) + name[1:]}
 		if r.slots["n:"+k+" "+show.Text] != "" {
 			if at.Number, err = r.number(k); err != nil {
 				return "", err

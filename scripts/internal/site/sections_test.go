@@ -1,6 +1,7 @@
 package site
 
 import (
+	"html"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -12,6 +13,7 @@ import (
 
 	"twistbench/calc"
 	"twistbench/calc/show"
+	"twistbench/calc/words"
 )
 
 // What stands in a section can wait while that is out of sight, so that a number must stand where show.Home says, and nowhere else.
@@ -37,4 +39,38 @@ func TestHomes(t *testing.T) {
 		}
 	}
 	assert.Greater(t, found, 200)
+}
+
+// Where looking closer can hurt, what comes first stands before what is likely; and a link from there has words that need no group around them.
+func TestSeen(t *testing.T) {
+	page, err := Page(Names{})
+	require.NoError(t, err)
+	said := words.EnglishPage.Say
+	rows := strings.Split(string(page), `<details class="seen">`)[1:]
+	first := 0
+	for _, key := range []string{"snaps", "snarls", "idle", "end", "over", "unwinds", "flat", "cold", "spot", "off", "smoke", "still", "longer", "once", "back", "slow", "days"} {
+		require.NotEmpty(t, rows, key)
+		row, _, _ := strings.Cut(rows[0], "</details>")
+		rows = rows[1:]
+		row = html.UnescapeString(row)
+		at := strings.Index(row, said("trouble."+key))
+		for _, part := range []string{"-first", "-likely", "-try"} {
+			if part == "-first" && !words.EnglishPage.Has("trouble."+key+part) {
+				continue
+			}
+			next := strings.Index(row, said("trouble."+key+part))
+			assert.Greater(t, next, at, key+part)
+			at = next
+			if part == "-first" {
+				first++
+				assert.Contains(t, row, `<p class="caution">`)
+			}
+		}
+		assert.Contains(t, row[at:], `<a href="#`, key)
+		if key == "back" {
+			assert.Contains(t, row, `<a href="#drive.cool-most">Most cooling time`, "its label is only: at most")
+		}
+	}
+	assert.Empty(t, rows)
+	assert.Equal(t, 5, first, "with current on, and a muscle that may be on")
 }
