@@ -161,7 +161,13 @@ type Results struct {
 	ShareOfCoiled                quantity.Fraction
 	ShareOfFinished              quantity.Fraction
 	ColdLength, HotLength        quantity.Length
-	BlockedPull                  quantity.Force
+	BlockedPull, HeldGain        quantity.Force
+	OtherHot, Swing              quantity.Length // of a pair
+	SpringRate                   quantity.Stiffness
+	SpringPull                   quantity.Force // hot
+	SpringStress, SpringLimit    quantity.Stress
+	AtLoad                       quantity.Force
+	Unequal                      quantity.Fraction
 	LoadTravel                   quantity.Length
 	PulleyTurn                   quantity.Angle
 	StrokePull                   quantity.Force // on one muscle, of the load alone
@@ -174,6 +180,7 @@ type Results struct {
 	Work                         quantity.Energy
 	SpecificWork                 quantity.SpecificEnergy
 	WorkPower                    quantity.Power
+	SpecificPower                quantity.SpecificPower
 }
 
 // Answer is a number that follows from a plan and can't be typed.
@@ -382,34 +389,44 @@ var Answers = [NumAnswers]Answer{
 	DriveBoiling - NumFields:    {Key: "drive.boiling", Unit: "°C", Digits: 3, Working: &Working{Method: "boiling", Source: &craft.HeatTheory, Terms: []ID{DriveAltitude}}},
 
 	// Of the stroke.
-	StrokeStroke - NumFields:       {Key: "stroke.stroke", Unit: "mm", Digits: 3},
-	StrokeLeast - NumFields:        {Key: "stroke.least", Unit: "mm", Digits: 2},
-	StrokeMost - NumFields:         {Key: "stroke.most", Unit: "mm", Digits: 2},
-	StrokeShare - NumFields:        {Key: "stroke.share", Unit: "%", Digits: 3, Working: &shareOfCold},
-	StrokeShareLeast - NumFields:   {Key: "stroke.share-least", Unit: "%", Digits: 2},
-	StrokeShareMost - NumFields:    {Key: "stroke.share-most", Unit: "%", Digits: 2},
-	StrokeOfCoiled - NumFields:     {Key: "stroke.of-coiled", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampPiece}}},
-	StrokeOfFinished - NumFields:   {Key: "stroke.of-finished", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampThisFinished}}},
-	StrokeColdLength - NumFields:   {Key: "stroke.cold-length", Unit: "mm", Digits: 4},
-	StrokeHotLength - NumFields:    {Key: "stroke.hot-length", Unit: "mm", Digits: 4},
-	StrokeBlocked - NumFields:      {Key: "stroke.blocked", Unit: "N", Digits: 3},
-	StrokeLoadTravel - NumFields:   {Key: "stroke.load-travel", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.LeverStrokeEq, Terms: []ID{StrokeStroke, StrokeLever}}},
-	StrokeTurn - NumFields:         {Key: "stroke.turn", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PulleyTurnEq, Terms: []ID{StrokeStroke, StrokePulley}}},
-	StrokePull - NumFields:         {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
-	StrokeBack - NumFields:         {Key: "stroke.back", Unit: "N/m", Digits: 3},
-	StrokeSlackAt - NumFields:      {Key: "stroke.slack-at", Unit: "mm", Digits: 4},
-	StrokeColdPull - NumFields:     {Key: "stroke.cold-pull", Unit: "N", Digits: 3},
-	StrokeHotPull - NumFields:      {Key: "stroke.hot-pull", Unit: "N", Digits: 3},
-	StrokeAlong - NumFields:        {Key: "stroke.along", Unit: "%", Digits: 2, Working: &warming},
-	StrokeAcross - NumFields:       {Key: "stroke.across", Unit: "%", Digits: 2, Working: &warming},
-	StrokeFree - NumFields:         {Key: "stroke.free", Unit: "mm", Digits: 3},
-	StrokeHotFree - NumFields:      {Key: "stroke.hot-free", Unit: "mm", Digits: 4},
-	StrokeColdRate - NumFields:     {Key: "stroke.cold-rate", Unit: "N/m", Digits: 3},
-	StrokeHotRate - NumFields:      {Key: "stroke.hot-rate", Unit: "N/m", Digits: 3},
-	StrokeScalePull - NumFields:    {Key: "stroke.scale-pull", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.ScaleForceEq, Terms: []ID{StrokeScaleCold, StrokeScaleHot}}},
-	StrokeWork - NumFields:         {Key: "stroke.work", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.SpringWorkEq, Terms: []ID{StrokeColdPull, StrokeHotPull, StrokeStroke}}},
-	StrokeSpecificWork - NumFields: {Key: "stroke.specific-work", Unit: "J/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificWorkEq, Terms: []ID{StrokeWork, CutFibreMass}}},
-	StrokePower - NumFields:        {Key: "stroke.power", Unit: "W", Digits: 3, Working: &Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, StrokeTime}}},
+	StrokeStroke - NumFields:        {Key: "stroke.stroke", Unit: "mm", Digits: 3},
+	StrokeLeast - NumFields:         {Key: "stroke.least", Unit: "mm", Digits: 2},
+	StrokeMost - NumFields:          {Key: "stroke.most", Unit: "mm", Digits: 2},
+	StrokeShare - NumFields:         {Key: "stroke.share", Unit: "%", Digits: 3, Working: &shareOfCold},
+	StrokeShareLeast - NumFields:    {Key: "stroke.share-least", Unit: "%", Digits: 2},
+	StrokeShareMost - NumFields:     {Key: "stroke.share-most", Unit: "%", Digits: 2},
+	StrokeOfCoiled - NumFields:      {Key: "stroke.of-coiled", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampPiece}}},
+	StrokeOfFinished - NumFields:    {Key: "stroke.of-finished", Unit: "%", Digits: 3, Working: &Working{Eq: &craft.StrokeShareEq, Terms: []ID{StrokeStroke, ClampThisFinished}}},
+	StrokeColdLength - NumFields:    {Key: "stroke.cold-length", Unit: "mm", Digits: 4},
+	StrokeHotLength - NumFields:     {Key: "stroke.hot-length", Unit: "mm", Digits: 4},
+	StrokeBlocked - NumFields:       {Key: "stroke.blocked", Unit: "N", Digits: 3},
+	StrokeGain - NumFields:          {Key: "stroke.gain", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.HeldGainEq, Terms: []ID{StrokeBlocked, StrokeColdPull}}},
+	StrokeOther - NumFields:         {Key: "stroke.other", Unit: "mm", Digits: 4},
+	StrokeSwing - NumFields:         {Key: "stroke.swing", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.StrokeEq, Terms: []ID{StrokeOther, StrokeHotLength}}},
+	StrokeAtLoad - NumFields:        {Key: "stroke.at-load", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.PullAtLoadEq, Terms: []ID{StrokeBlocked, StrokeBeside, StrokeLever}}},
+	StrokeUnequal - NumFields:       {Key: "stroke.unequal", Unit: "%", Digits: 2, Working: &Working{Eq: &craft.UnequalEq, Terms: []ID{StrokeColdRate, ClampRulerDoubt, StrokePull}}},
+	StrokeLoadTravel - NumFields:    {Key: "stroke.load-travel", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.LeverStrokeEq, Terms: []ID{StrokeStroke, StrokeLever}}},
+	StrokeTurn - NumFields:          {Key: "stroke.turn", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PulleyTurnEq, Terms: []ID{StrokeStroke, StrokePulley}}},
+	StrokePull - NumFields:          {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
+	StrokeBack - NumFields:          {Key: "stroke.back", Unit: "N/m", Digits: 3},
+	StrokeSlackAt - NumFields:       {Key: "stroke.slack-at", Unit: "mm", Digits: 4},
+	StrokeSpringRate - NumFields:    {Key: "stroke.spring-rate", Unit: "N/m", Digits: 3, Working: &Working{Eq: &craft.SteelSpringRateEq, Terms: []ID{StrokeSpringWire, StrokeSpringOutside, StrokeSpringTurns}}},
+	StrokeSpringPull - NumFields:    {Key: "stroke.spring-pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.SpringPullEq, Terms: []ID{StrokeHotPull, StrokePull, StrokeBeside, StrokeLever}}},
+	StrokeSpringStress - NumFields:  {Key: "stroke.spring-stress", Unit: "MPa", Digits: 3, Working: &Working{Eq: &craft.SpringStressEq, Terms: []ID{StrokeSpringPull, StrokeSpringOutside, StrokeSpringWire}}},
+	StrokeSpringLimit - NumFields:   {Key: "stroke.spring-limit", Unit: "MPa", Digits: 2, Working: &Working{Method: "music-wire", Source: &craft.SpringWires, Terms: []ID{StrokeSpringWire}}},
+	StrokeColdPull - NumFields:      {Key: "stroke.cold-pull", Unit: "N", Digits: 3},
+	StrokeHotPull - NumFields:       {Key: "stroke.hot-pull", Unit: "N", Digits: 3},
+	StrokeAlong - NumFields:         {Key: "stroke.along", Unit: "%", Digits: 2, Working: &warming},
+	StrokeAcross - NumFields:        {Key: "stroke.across", Unit: "%", Digits: 2, Working: &warming},
+	StrokeFree - NumFields:          {Key: "stroke.free", Unit: "mm", Digits: 3},
+	StrokeHotFree - NumFields:       {Key: "stroke.hot-free", Unit: "mm", Digits: 4},
+	StrokeColdRate - NumFields:      {Key: "stroke.cold-rate", Unit: "N/m", Digits: 3},
+	StrokeHotRate - NumFields:       {Key: "stroke.hot-rate", Unit: "N/m", Digits: 3},
+	StrokeScalePull - NumFields:     {Key: "stroke.scale-pull", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.ScaleForceEq, Terms: []ID{StrokeScaleCold, StrokeScaleHot}}},
+	StrokeWork - NumFields:          {Key: "stroke.work", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.SpringWorkEq, Terms: []ID{StrokeColdPull, StrokeHotPull, StrokeStroke}}},
+	StrokeSpecificWork - NumFields:  {Key: "stroke.specific-work", Unit: "J/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificWorkEq, Terms: []ID{StrokeWork, CutFibreMass}}},
+	StrokePower - NumFields:         {Key: "stroke.power", Unit: "W", Digits: 3},
+	StrokeSpecificPower - NumFields: {Key: "stroke.specific-power", Unit: "W/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificPowerEq, Terms: []ID{StrokePower, CutFibreMass}}},
 
 	// Of what goes wrong.
 	TroubleLess - NumFields:       {Key: "trouble.less-mass", Unit: "g", Digits: 3, Working: &Working{Eq: &craft.LessMassEq, Terms: []ID{HangMass}}},

@@ -190,6 +190,10 @@ const (
 	StrokeAgainst
 	StrokeSpring
 	StrokeSlack
+	StrokeApart
+	StrokeSpringWire
+	StrokeSpringOutside
+	StrokeSpringTurns
 	StrokeBeside
 	StrokeLever
 	StrokePulley
@@ -203,6 +207,8 @@ const (
 	StrokeHotHeavy
 	StrokeScaleCold
 	StrokeScaleHot
+	StrokeAdded
+	StrokeChange
 	StrokeTime
 
 	TroubleBroke
@@ -418,11 +424,20 @@ const (
 	StrokeColdLength
 	StrokeHotLength
 	StrokeBlocked
+	StrokeGain
+	StrokeOther
+	StrokeSwing
+	StrokeAtLoad
+	StrokeUnequal
 	StrokeLoadTravel
 	StrokeTurn
 	StrokePull
 	StrokeBack
 	StrokeSlackAt
+	StrokeSpringRate
+	StrokeSpringPull
+	StrokeSpringStress
+	StrokeSpringLimit
 	StrokeColdPull
 	StrokeHotPull
 	StrokeAlong
@@ -435,6 +450,7 @@ const (
 	StrokeWork
 	StrokeSpecificWork
 	StrokePower
+	StrokeSpecificPower
 
 	// Of what goes wrong.
 	TroubleLess

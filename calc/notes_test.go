@@ -110,7 +110,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"wire-drift-down": {"wire.before=20&wire.after=17.9", "wire.before=20&wire.after=18.1"},
 
 	// strains of nylon from 0 to 180 °C; the finished coil is 115.3 mm long, 84.8 when its turns touch and 354 when it is drawn straight
-	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.base=coiled&stroke.load=0"},
+	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},
 	"stroke-warm":     {"drive.target=181 °C", "drive.target=180 °C"},
 	"stroke-own":      {"stroke.own=5 %", ""},
 	"stroke-opposite": {"coil.rod-hand=opposite", "coil.rod-hand=opposite&stroke.own=-5 %"},
@@ -123,6 +123,8 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"stroke-least":    {"stroke.load=100 g", "stroke.load=100 g&stroke.own=-1 %"},
 	"stroke-cooler":   {"drive.target=19 °C", "drive.target=20 °C&stroke.load=0"},
 	"stroke-masses":   {"stroke.light=80&stroke.heavy=20", "stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},
+	"stroke-wire":     {"stroke.against=spring&stroke.slack=260 mm&stroke.spring-wire=0.3 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30", "stroke.against=spring&stroke.slack=140 mm&stroke.spring-wire=0.5 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30"},
+	"stroke-pair":     {"stroke.against=muscle&stroke.apart=230 mm", "stroke.against=muscle&stroke.apart=231 mm"}, // 230.7 mm
 	"stroke-scale":    {"stroke.scale-cold=900 g&stroke.scale-hot=901 g", "stroke.scale-cold=901 g&stroke.scale-hot=900 g"},
 	// Of the drive. The start plan's coil, hanging, comes to 103 °C at most with 1 W; nylon 6,6 was set at 180 °C and melts from 255 °C
 	"water-boils":      {"drive.way=water&drive.target=95 °C&drive.altitude=2000 m", "drive.way=water&drive.target=95 °C&drive.altitude=1000 m"},

@@ -249,8 +249,11 @@ func (st *State) Needs(id ID) ID {
 		if (id == WireLength || id == WireOhms || id == WireCurrent || id == DrivePower) && st.Plan.Wire.Route == RouteNone {
 			return WireRoute
 		}
-		if (id == StrokeAlong || id == StrokeAcross || id == StrokeColdRate) && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
-			return FibrePolymer
+		if id == StrokeOther && st.Plan.Stroke.Against != AgainstMuscle {
+			return StrokeAgainst
+		}
+		if box := st.Plan.Stroke.needs(id); box != None && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
+			return box
 		}
 		if !st.Worked(id) {
 			return id

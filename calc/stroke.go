@@ -27,6 +27,10 @@ type Stroking struct {
 	Against   quantity.Word
 	Spring    quantity.Stiffness // at the load
 	Slack     quantity.Length    // of the muscle, when what pulls back goes slack
+	Apart     quantity.Length    // the far ends of a pair
+	Wire      quantity.Length    // of the spring
+	Outside   quantity.Length
+	Turns     quantity.Turns
 	Beside    quantity.Count
 	Lever     quantity.Number // how many times as far the load moves
 	Pulley    quantity.Length
@@ -36,6 +40,8 @@ type Stroking struct {
 	Heavy     quantity.Mass
 	ColdUnder [2]quantity.Length // lengths under them
 	HotUnder  [2]quantity.Length
+	Added     quantity.Mass // and by how much more it hangs under it, cold
+	Change    quantity.Length
 	ScaleCold quantity.Mass
 	ScaleHot  quantity.Mass
 	Time      quantity.Time // of the pull
@@ -44,6 +50,11 @@ type Stroking struct {
 	// whether the muscle goes slack when it is held at its cold length.
 	taut, limited [2]bool
 	slackens      bool
+
+	// Of a pair, when the other one is hot.
+	otherTaut, otherStopped bool
+
+	driven bool // the time of the pull is that of Drive
 
 	clipped, straight bool // whether own stroke ends where the turns touch, and whether any of the band draws the coil out straight
 }
@@ -61,20 +72,53 @@ func (t *Stroking) ownRate(under *[2]quantity.Length) (k quantity.Stiffness, own
 	return k, own
 }
 
+// needs returns the box that an unknown number of the stroke waits for where the book does not know the fibre, of an own trial if one tells it;
+// None where that is not what it waits for.
+func (t *Stroking) needs(id ID) ID {
+	under, first := &t.ColdUnder, StrokeColdLight
+	switch id {
+	case StrokeAlong, StrokeAcross:
+		return FibrePolymer // no trial tells them
+	case StrokeStroke, StrokeFree:
+		if known(t.Own) {
+			return None
+		}
+		return StrokeOwn
+	case StrokeHotRate:
+		under, first = &t.HotUnder, StrokeHotLight
+	case StrokeColdRate:
+	default:
+		return None
+	}
+	switch {
+	case !known(t.Light):
+		return StrokeLight
+	case !known(t.Heavy):
+		return StrokeHeavy
+	case !known(under[0]):
+		return first
+	}
+	return first + 1
+}
+
 // against returns what the muscle pulls on, whose cold stiffness is k.
 //
 //go:noinline
 func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
 	t := &p.Stroke
 	a := craft.Opposing{Weight: r.StrokePull, Slack: t.Slack}
-	if !known(a.Slack) { // just taut
-		a.Slack = r.ThisFinished
-	}
 	switch t.Against {
 	case AgainstSpring:
-		a.Spring = craft.SpringAtMuscle(t.Spring, t.Lever, t.Beside)
+		spring := t.Spring
+		if !known(spring) {
+			spring = r.SpringRate
+		}
+		a.Spring = craft.SpringAtMuscle(spring, t.Lever, t.Beside)
 	case AgainstMuscle:
-		a.Spring = k
+		a.Spring, a.Slack = k, craft.OtherSlack(t.Apart, r.ThisFinished)
+	}
+	if !known(a.Slack) { // just taut
+		a.Slack = r.ThisFinished
 	}
 	return a
 }
@@ -95,6 +139,9 @@ func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outco
 	}
 	t := &p.Stroke
 	cold, ownCold := t.ownRate(&t.ColdUnder)
+	if !ownCold && known(t.Added) && known(t.Change) {
+		cold, ownCold = craft.RateOfAdded(t.Added, t.Change), true
+	}
 	warm, ownHot := t.ownRate(&t.HotUnder)
 	band := m.Pulls(p.Drive.Room, hot)
 	for i := range band {
@@ -119,6 +166,7 @@ func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outco
 func stroke(p *Plan, r *Results) {
 	t := &p.Stroke
 	r.StrokePull = craft.MusclePull(t.Load, t.Lever, t.Beside)
+	r.SpringRate = craft.SteelSpringRate(t.Wire, t.Outside, t.Turns)
 	r.Along, r.Across = craft.Warmings[p.Fibre.Polymer].Strains(p.Drive.Room, p.Drive.Target)
 	if r.FreeStroke = craft.FreeStroke(r.Straight, p.Turns, p.Count, r.Along-r.Across); p.RodHand == RodOpposite {
 		r.FreeStroke = -r.FreeStroke
@@ -171,10 +219,30 @@ func stroke(p *Plan, r *Results) {
 	if t.slackens = r.BlockedPull < 0; t.slackens {
 		r.BlockedPull = 0
 	}
+	r.HeldGain = r.BlockedPull - r.ColdPull
+	r.OtherHot = quantity.Length(quantity.NaN)
+	if t.Against == AgainstMuscle {
+		each := craft.Pulls{Cold: craft.Pull{Free: r.ThisFinished, Rate: r.ColdRate}, Hot: craft.Pull{Free: r.HotFree, Rate: r.HotRate}}
+		both := a.Slack + r.ThisFinished
+		_, r.OtherHot = craft.Pair(&each, &each, a.Weight, both, r.Solid, r.Solid)
+		t.otherTaut, t.otherStopped = !(r.OtherHot >= both-r.HotFree), r.OtherHot == both-r.Solid || !known(r.Solid)
+	}
+	r.SpringPull = craft.SpringPull(r.HotPull, r.StrokePull, t.Beside, t.Lever)
+	mean := t.Outside - t.Wire
+	r.SpringStress = craft.SpringStress(craft.WahlFactor(quantity.Number(mean/t.Wire)), r.SpringPull, mean, t.Wire)
+	r.SpringLimit = craft.MusicWire(t.Wire)
+	r.Swing = craft.Stroke(r.OtherHot, r.HotLength)
+	r.AtLoad = craft.PullAtLoad(r.BlockedPull, t.Beside, t.Lever)
+	r.Unequal = craft.Unequal(r.ColdRate, p.RulerDoubt, r.StrokePull)
 	r.ScalePull = craft.ScaleForce(t.ScaleCold, t.ScaleHot)
 	r.Work = craft.SpringWork(r.ColdPull, r.HotPull, s)
 	r.SpecificWork = craft.SpecificWork(r.Work, r.FibreMass)
-	r.WorkPower = craft.WorkPower(r.Work, t.Time)
+	time := t.Time
+	if t.driven = !known(time) && r.Heats[1] < Never; t.driven {
+		time = r.Heats[1]
+	}
+	r.WorkPower = craft.WorkPower(r.Work, time)
+	r.SpecificPower = craft.SpecificPower(r.WorkPower, r.FibreMass)
 	r.LoadTravel = craft.LeverStroke(s, t.Lever)
 	r.PulleyTurn = craft.PulleyTurn(s, t.Pulley)
 }
@@ -199,12 +267,15 @@ var (
 
 	coldOfMasses  = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeColdHeavy, StrokeColdLight}}
 	hotOfMasses   = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeHotHeavy, StrokeHotLight}}
+	coldOfAdded   = Working{Eq: &craft.RateOfAddedEq, Terms: []ID{StrokeAdded, StrokeChange}}
 	coldOfFibre   = Working{Method: "stiffness", Source: &craft.SteepSpring, Terms: []ID{TwistYoung, TwistShear, TwistThickness, TwistBias, TwistStraight, CoilCount, ClampThisFinished, DriveRoom, FibrePolymer}}
 	hotOfCold     = Working{Method: "hot-stiffness", Source: &craft.StrokeCurve, Terms: []ID{StrokeColdRate, TwistBias, ClampThisFinished, CoilCount, TwistYoung, TwistShear, StrokeAlong}}
 	slackTyped    = Working{Method: "as-typed", Source: &craft.Geometry, Terms: []ID{StrokeSlack}}
+	slackOfPair   = Working{Eq: &craft.OtherSlackEq, Terms: []ID{StrokeApart, ClampThisFinished}}
 	slackFinished = Working{Method: "just-taut", Source: &craft.Geometry, Terms: []ID{ClampThisFinished}}
 	loadAlone     = Working{Method: "load-alone", Source: &craft.Geometry, Terms: []ID{StrokeAgainst}}
 	springShared  = Working{Eq: &craft.SpringAtMuscleEq, Terms: []ID{StrokeSpring, StrokeLever, StrokeBeside}}
+	springOfWire  = Working{Eq: &craft.SpringAtMuscleEq, Terms: []ID{StrokeSpringRate, StrokeLever, StrokeBeside}}
 	otherMuscle   = Working{Method: "other-muscle", Source: &craft.Geometry, Terms: []ID{StrokeColdRate}}
 	lengthLimited = Working{Method: "length-limit", Source: &craft.Geometry, Terms: []ID{CoilSolid, TwistStraight}}
 	hotOfOwn      = Working{Eq: &craft.ContractedEq, Terms: []ID{StrokeColdLength, StrokeStroke}}
@@ -215,6 +286,11 @@ var (
 		{Eq: &craft.SettledEq, Terms: []ID{StrokeColdRate, ClampThisFinished, StrokePull, StrokeBack, StrokeSlackAt}},
 		{Eq: &craft.SettledEq, Terms: []ID{StrokeHotRate, StrokeHotFree, StrokePull, StrokeBack, StrokeSlackAt}},
 	}
+	otherSettled = Working{Eq: &craft.PairLengthEq, Terms: []ID{StrokeColdRate, ClampThisFinished, StrokePull, StrokeHotRate, StrokeSlackAt, StrokeHotFree}}
+	otherShut    = Working{Method: "other-shut", Source: &craft.Geometry, Terms: []ID{StrokeSlackAt, ClampThisFinished, CoilSolid}}
+	powerOfTime  = Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, StrokeTime}}
+	powerOfDrive = Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, DriveHeatMost}}
+
 	pullLoose       = Working{Method: "load-pulls", Source: &craft.Geometry, Terms: []ID{StrokePull}}
 	pullTaut        = [2]Working{{Eq: &craft.LoadPullEq, Terms: []ID{StrokePull, StrokeBack, StrokeSlackAt, StrokeColdLength}}, {Eq: &craft.LoadPullEq, Terms: []ID{StrokePull, StrokeBack, StrokeSlackAt, StrokeHotLength}}}
 	strokeOfLengths = Working{Eq: &craft.StrokeEq, Terms: []ID{StrokeColdLength, StrokeHotLength}}
@@ -240,14 +316,21 @@ func strokeChoice(p *Plan, id ID) *Working {
 		return either(own, &hotFreeOwn, &hotFreeBook)
 	case StrokeColdRate:
 		_, own = t.ownRate(&t.ColdUnder)
-		return either(own, &coldOfMasses, &coldOfFibre)
+		return either(own, &coldOfMasses, either(known(t.Added) && known(t.Change), &coldOfAdded, &coldOfFibre))
 	case StrokeHotRate:
 		_, own = t.ownRate(&t.HotUnder)
 		return either(own, &hotOfMasses, &hotOfCold)
 	case StrokeBack:
-		return either(t.Against == AgainstSpring, &springShared, either(t.Against == AgainstMuscle, &otherMuscle, &loadAlone))
+		return either(t.Against == AgainstSpring, either(!known(t.Spring) && known(t.Wire+t.Outside), &springOfWire, &springShared), either(t.Against == AgainstMuscle, &otherMuscle, &loadAlone))
 	case StrokeSlackAt:
+		if t.Against == AgainstMuscle {
+			return either(known(t.Apart), &slackOfPair, &slackFinished)
+		}
 		return either(known(t.Slack), &slackTyped, &slackFinished)
+	case StrokeOther:
+		return either(t.otherStopped, &otherShut, either(t.otherTaut, &otherSettled, &lengthLoaded[0]))
+	case StrokePower:
+		return either(t.driven, &powerOfDrive, &powerOfTime)
 	case StrokeStroke:
 		return either(t.clipped || !own, &strokeOfLengths, &strokeOwn[t.Base])
 	case StrokeLeast, StrokeMost:

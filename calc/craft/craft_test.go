@@ -194,7 +194,7 @@ func equation(t *testing.T, lit *ast.CompositeLit) {
 	constants := map[string]bool{}
 	switch c := parts["Const"].(type) {
 	case *ast.Ident:
-		eq.Const = map[string][]Constant{"gravity": gravity, "copper": copper}[c.Name]
+		eq.Const = map[string][]Constant{"gravity": gravity, "copper": copper, "steel": steel}[c.Name]
 		require.Len(t, eq.Const, 1, c.Name)
 		constants[eq.Const[0].Symbol] = true
 	case *ast.CompositeLit:

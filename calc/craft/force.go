@@ -86,64 +86,69 @@ func (p Pull) Rest(a Opposing) quantity.Length {
 	return LoadedLength(p.Free, a.Weight, p.Rate)
 }
 
-// Outcome is what a muscle does against a load: its length (m) and the pull (N) cold and hot; how much more it pulls hot when it is held at
-// its cold length; and what stops it before it would come to rest: "touch", its turns, "straight", its fibre drawn out, or "".
+// Outcome is what a muscle does against a load: its length (m) and the pull (N) cold and hot.
 type Outcome struct {
 	_ [0]func() // these are not compared
 
 	Cold, Hot         quantity.Length
 	ColdPull, HotPull quantity.Force
-	Blocked           quantity.Force
-	Limit             string
 }
 
 // Against returns what a muscle does that is no shorter than solid and no longer than straight (both m).
 func (e *Pulls) Against(a Opposing, solid, straight quantity.Length) (o Outcome) {
 	o.Cold = min(max(e.Cold.Rest(a), solid), straight)
-	hot := e.Hot.Rest(a)
-	o.Hot = min(max(hot, solid), straight)
-	switch {
-	case hot < solid:
-		o.Limit = "touch"
-	case hot > straight:
-		o.Limit = "straight"
-	}
+	o.Hot = min(max(e.Hot.Rest(a), solid), straight)
 	o.ColdPull, o.HotPull = a.At(o.Cold), a.At(o.Hot)
-	o.Blocked = e.Hot.At(o.Cold) - o.ColdPull
 	return o
 }
 
 // Stroke returns how far (m) it shortens; negative where it lengthens.
 func (o *Outcome) Stroke() quantity.Length { return Stroke(o.Cold, o.Hot) }
 
-// Work returns what (J) it does on the load: the mean pull times the stroke. A straight spring takes just that.
-func (o *Outcome) Work() quantity.Energy { return SpringWork(o.ColdPull, o.HotPull, o.Stroke()) }
-
-// Band returns the three outcomes of a muscle between two temperatures (K) against a load.
-func (m *Muscle) Band(cold, hot quantity.Temperature, a Opposing) (band [3]Outcome) {
-	ends := m.Pulls(cold, hot)
-	for i := range band {
-		band[i] = ends[i].Against(a, m.Solid, m.Fibre)
-	}
-	return band
-}
-
-// Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other: when
-// it is hot and the other cold, and when the other is hot and it is cold. Neither may be shorter than its solid length (m).
-func Pair(a, b *Pulls, both, solidA, solidB quantity.Length) (hot, cold quantity.Length) {
-	hot = a.Hot.Rest(Opposing{Spring: b.Cold.Rate, Slack: both - b.Cold.Free})
-	cold = a.Cold.Rest(Opposing{Spring: b.Hot.Rate, Slack: both - b.Hot.Free})
+// Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other and
+// a weight w (N) that pulls on the first: when it is hot and the other cold, and when the other is hot and it is cold. Neither may be
+// shorter than its solid length (m).
+func Pair(a, b *Pulls, w quantity.Force, both, solidA, solidB quantity.Length) (hot, cold quantity.Length) {
+	hot = a.Hot.Rest(Opposing{w, b.Cold.Rate, both - b.Cold.Free})
+	cold = a.Cold.Rest(Opposing{w, b.Hot.Rate, both - b.Hot.Free})
 	return min(max(hot, solidA), both-solidB), min(max(cold, solidA), both-solidB)
 }
 
-// LiftWork returns the work (J) of lifting a weight w (N) by s (m).
-func LiftWork(w quantity.Force, s quantity.Length) quantity.Energy {
-	return quantity.Energy(float64(w) * float64(s))
+// OtherSlack returns the length (m) of a muscle at which the other one of a pair, f (m) long without pull, goes slack, when their far ends are b
+// (m) apart.
+func OtherSlack(b, f quantity.Length) quantity.Length { return b - f }
+
+var OtherSlackEq = Equation{Symbol: "e", Expr: "B − f", Holds: "equal-pair", Source: &Geometry}
+
+// PairLength returns the length (m) of a muscle of stiffness k (N/m) that is f (m) long without pull, against a weight w (N) and an equal muscle
+// that is hot, c (N/m) stiff and h (m) long without pull then; cold, that one is slack when the muscle is e (m) long.
+func PairLength(k quantity.Stiffness, f quantity.Length, w quantity.Force, c quantity.Stiffness, e, h quantity.Length) quantity.Length {
+	return Settled(k, f, w, c, e+f-h)
 }
 
-var LiftWorkEq = Equation{Symbol: "W", Expr: "F × s", Holds: "steady-pull", Source: &Geometry}
+var PairLengthEq = Equation{Symbol: "L", Expr: "(k × f + F + K × (e + f − h)) ÷ (k + K)", Holds: "equal-pair", Source: &Geometry, Grade: Estimate}
 
-// SpringWork returns the work (J) of a pull that goes evenly from c to h (N) over a stroke s (m).
+// HeldGain returns by how much more (N) than cold, c (N), a muscle pulls with b (N): on the middle of a pair that is held, or on any load.
+func HeldGain(b, c quantity.Force) quantity.Force { return b - c }
+
+var HeldGainEq = Equation{Symbol: "G", Expr: "F − c", Holds: "straight-line", Source: &Geometry, Grade: Estimate}
+
+// SpringPull returns the pull (N) of the spring itself where each of n muscles pulls p (N), w (N) of it on the load, and the spring moves i times as
+// far as they do.
+func SpringPull(p, w quantity.Force, n quantity.Count, i quantity.Number) quantity.Force {
+	return PullAtLoad(p-w, n, i)
+}
+
+var SpringPullEq = Equation{Symbol: "Q", Expr: "(F − w) × n ÷ i", Holds: "shared-lever", Source: &Geometry, Grade: Estimate}
+
+// PullAtLoad returns the pull (N) of n muscles of f (N) each on a load that moves i times as far as they do.
+func PullAtLoad(f quantity.Force, n quantity.Count, i quantity.Number) quantity.Force {
+	return f * quantity.Force(n) / quantity.Force(i)
+}
+
+var PullAtLoadEq = Equation{Symbol: "Q", Expr: "F × n ÷ i", Holds: "shared-lever", Source: &Geometry}
+
+// SpringWork returns the work (J) of a pull that goes evenly from c to h (N) over a stroke s (m); of a weight both are the same (M16).
 func SpringWork(c, h quantity.Force, s quantity.Length) quantity.Energy {
 	return quantity.Energy(float64(c+h) / 2 * float64(s))
 }
@@ -216,7 +221,8 @@ func ScaleForce(a, b quantity.Mass) quantity.Force { return HangingForce(a - b) 
 
 var ScaleForceEq = Equation{Symbol: "F", Expr: "(a − b) × g", Const: gravity, Holds: "scale-still", Source: &Geometry}
 
-// Creeping is how a coil grows longer under a lasting load: a spring, one that is damped, and a dashpot in a row (Pa, Pa, s, Pa·s).
+// Creeping is how a coil grows longer under a lasting load: a spring, one that is damped, and a dashpot in a row (Pa, Pa, s, Pa·s). It serves row
+// M17 alone: no fibre's four numbers are known, so no plan is answered with it.
 type Creeping struct {
 	Spring, Damped quantity.Stress
 	Time           quantity.Time

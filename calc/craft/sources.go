@@ -57,6 +57,7 @@ var (
 	FuseRatings = Source{Cite: "IEC 60127-1", Mark: FromMemory}
 
 	Springs     = Source{Cite: "Wahl, Mechanical Springs, 2nd ed., 1963", Mark: FromMemory}
+	SpringWires = Source{Cite: "Bhandari, Design of Machine Elements, ch. 10; Shigley, Mechanical Engineering Design, ex. 10-1", Mark: FromMemory}
 	SteepSpring = Source{Cite: "Timoshenko, Strength of Materials, part II", Mark: FromMemory}
 	LoadStudy   = Source{Cite: "Wu & Zheng, A modeling of twisted and coiled polymer artificial muscles based on elastic rod theory, Actuators, 2020", Mark: Read}
 	StrokeCurve = Source{Cite: "Nylon coil actuator operating temperature range and stiffness, Proc. SPIE", Mark: Read}

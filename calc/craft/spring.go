@@ -18,6 +18,18 @@ func CloseRate(g quantity.Stress, t, d quantity.Length, n quantity.Turns) quanti
 
 var CloseRateEq = Equation{Symbol: "k", Expr: "G × t² × t² ÷ (8 × D² × D × N)", Holds: "close-spring", Source: &Springs, Grade: Handbook}
 
+// SteelShear is the shear modulus of spring steel (Pa).
+const SteelShear = 81.37e9
+
+var steel = []Constant{{Symbol: "G", SI: SteelShear, Unit: quantity.KindStress.Default(), Text: "81370"}}
+
+// SteelSpringRate returns the stiffness (N/m) of n turns of steel wire t (m) thick, o (m) across outside, wound close: CloseRate.
+func SteelSpringRate(t, o quantity.Length, n quantity.Turns) quantity.Stiffness {
+	return CloseRate(SteelShear, t, o-t, n)
+}
+
+var SteelSpringRateEq = Equation{Symbol: "k", Expr: "G × t² × t² ÷ (8 × (O − t)² × (O − t) × N)", Const: steel, Holds: "steel-spring", Source: &SpringWires, Grade: Handbook}
+
 // SteepRate returns the stiffness (N/m) of a coil that may be steep, whose ends cannot turn: l (m) of fibre t (m) thick at a mean diameter d
 // (m) and a pitch angle b (rad), of moduli e along it and g in shear (Pa). It is what the two compliances of a helix, in pull and in turn,
 // leave when the turn is none: (G J cos² b + E I sin² b)/(l r²).
@@ -28,7 +40,8 @@ func SteepRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d q
 
 var SteepRateEq = Equation{Symbol: "k", Expr: "π × t² × t² × (2 × G × (cos b)² + E × (sin b)²) ÷ (16 × l × D²)", Holds: "steep-spring", Source: &SteepSpring, Grade: Estimate}
 
-// FreeRate is the same with ends free to turn, and FreeTurn how far they turn then (rad) per newton.
+// FreeRate is the same with ends free to turn, and FreeTurn how far they turn then (rad) per newton: what SteepRate is checked beside (S09, S09c,
+// S10, S10c).
 func FreeRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d quantity.Length) quantity.Stiffness {
 	sin, cos := math.Sincos(float64(b))
 	return quantity.Stiffness(4 / (float64(l) * float64(d*d) * (cos*cos/(2*bending(g, t)) + sin*sin/bending(e, t))))
@@ -40,18 +53,22 @@ func FreeTurn(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d qu
 }
 
 // LowIndex returns what a close-wound rate is divided by at a low index c and a pitch angle b (rad), with a Poisson's ratio v. It was
-// recalled and does not agree with SteepRate, which is used instead: it says how far off both may be.
+// recalled and does not agree with SteepRate, which is used instead: it says how far off both may be (M10).
 func LowIndex(c quantity.Number, b quantity.Angle, v quantity.Number) quantity.Number {
 	tan := quantity.Number(math.Tan(float64(b)))
 	return 1 - 3/(16*c*c) + (3+v)/(2*(1+v))*tan*tan
 }
 
-// WahlFactor returns by how much the stress at the inside of a coil of index c, over 1, exceeds that of plain twist.
+// WahlFactor returns by how much the stress at the inside of a coil of index c, over 1, exceeds that of plain twist (S01 to S03, M10); NaN where
+// the index is none.
 func WahlFactor(c quantity.Number) quantity.Number {
+	if !(c > 1) {
+		return quantity.Number(quantity.NaN)
+	}
 	return (4*c-1)/(4*c-4) + 0.615/c
 }
 
-// BergstrasserFactor is another such factor, up to 2 % under the first from an index of 3 on.
+// BergstrasserFactor is another such factor, up to 2 % under the first from an index of 3 on: what that is checked beside (S08).
 func BergstrasserFactor(c quantity.Number) quantity.Number { return (4*c + 2) / (4*c - 3) }
 
 // SpringStress returns the shear stress (Pa) at the inside of a spring under a pull f (N), of wire t (m) thick at a mean diameter d (m), with
@@ -60,12 +77,21 @@ func SpringStress(k quantity.Number, f quantity.Force, d, t quantity.Length) qua
 	return quantity.Stress(8 * float64(k) * float64(f) * float64(d) / (math.Pi * float64(t*t*t)))
 }
 
-// SpringForce is the way back from SpringStress: the pull (N) at a stress s (Pa).
+// SpringStressEq has the diameter outside, and the factor for its index: WahlFactor.
+var SpringStressEq = Equation{Symbol: "σ", Expr: "8 × F × (O − t) ÷ (π × t² × t) × ((4 × O − 5 × t) ÷ (4 × O − 8 × t) + 123 × t ÷ (200 × (O − t)))", Holds: "steel-spring", Source: &Springs, Grade: Handbook}
+
+// MusicWire returns the shear stress (Pa) at which hard-drawn steel spring wire t (m) thick begins to give: 0.45 of its strength in pull, 201 ksi
+// over the 0.145th power of the inches (S08).
+func MusicWire(t quantity.Length) quantity.Stress {
+	return quantity.Stress(0.45 * 201e3 * 6894.757293168 / math.Pow(float64(t)/0.0254, 0.145))
+}
+
+// SpringForce is the way back from SpringStress, for S08: the pull (N) at a stress s (Pa).
 func SpringForce(k quantity.Number, s quantity.Stress, d, t quantity.Length) quantity.Force {
 	return quantity.Force(math.Pi * float64(t*t*t) * float64(s) / (8 * float64(k) * float64(d)))
 }
 
-// SpringWire returns the wire (m) of a spring of index c that carries f (N) at a stress s (Pa), with a factor k for its index.
+// SpringWire returns the wire (m) of a spring of index c that carries f (N) at a stress s (Pa), with a factor k for its index (S05).
 func SpringWire(k quantity.Number, f quantity.Force, c quantity.Number, s quantity.Stress) quantity.Length {
 	return quantity.Length(math.Sqrt(8 * float64(k) * float64(f) * float64(c) / (math.Pi * float64(s))))
 }
@@ -87,23 +113,16 @@ func RateOfMasses(m, n quantity.Mass, l, k quantity.Length) quantity.Stiffness {
 
 var RateOfMassesEq = Equation{Symbol: "k", Expr: "(m − n) × g ÷ (L − K)", Const: gravity, Holds: "two-masses", Source: &Geometry}
 
-// RatesBeside returns the stiffness (N/m) of n equal springs of k (N/m) side by side.
-func RatesBeside(n quantity.Count, k quantity.Stiffness) quantity.Stiffness {
-	return quantity.Stiffness(n) * k
+// RateOfAdded returns the stiffness (N/m) of what a mass m (kg), added to what hangs on it, stretches by x (m).
+func RateOfAdded(m quantity.Mass, x quantity.Length) quantity.Stiffness {
+	return quantity.Stiffness(float64(HangingForce(m)) / float64(x))
 }
 
-var RatesBesideEq = Equation{Symbol: "K", Expr: "n × k", Holds: "equal-share", Source: &Geometry}
-
-// RatesInRow returns the stiffness (N/m) of n equal springs of k (N/m) end to end.
-func RatesInRow(k quantity.Stiffness, n quantity.Count) quantity.Stiffness {
-	return k / quantity.Stiffness(n)
-}
-
-var RatesInRowEq = Equation{Symbol: "K", Expr: "k ÷ n", Holds: "equal-share", Source: &Geometry}
+var RateOfAddedEq = Equation{Symbol: "k", Expr: "m × g ÷ x", Const: gravity, Holds: "one-added", Source: &Geometry}
 
 // Unequal returns what share of its part f (N) a muscle of stiffness k (N/m) carries more when it is shorter by u (m) than those beside it.
 func Unequal(k quantity.Stiffness, u quantity.Length, f quantity.Force) quantity.Fraction {
-	return quantity.Fraction(float64(k) * float64(u) / float64(f))
+	return quantity.Fraction(float64(k) * float64(u) / positive(float64(f)))
 }
 
 var UnequalEq = Equation{Symbol: "x", Expr: "k × u ÷ F", Holds: "equal-share", Source: &Geometry}

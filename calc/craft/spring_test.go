@@ -47,6 +47,8 @@ func TestSpringRows(t *testing.T) {
 		// Shigley, Mechanical Engineering Design, ex. 10-1, from memory: 4.13 lbf/in, 6.46 lbf with rounded steps, recomputed 6.453
 		{"S07 rate in lbf/in", float64(CloseRate(11.85e6*psi, 0.037*inches, 0.4*inches, 10.5)) / (lbf / inches), 4.13110265067, 1e-9},
 		{"S08 load at yield in lbf", float64(SpringForce(BergstrasserFactor(0.4/0.037), yield, 0.4*inches, 0.037*inches)) / lbf, 6.45302922347, 1e-9},
+		{"S08 of the page", float64(SpringForce(BergstrasserFactor(0.4/0.037), MusicWire(0.037*inches), 0.4*inches, 0.037*inches)) / lbf, 6.45302922347, 1e-9},
+		{"S04 of the page", float64(SteelSpringRate(5*mm, 45*mm, 5)) / 1000, 19.8657226562, 1e-11},
 		{"S08 as printed", float64(SpringForce(BergstrasserFactor(0.4/0.037), yield, 0.4*inches, 0.037*inches)) / lbf, 6.46, 0.03 / 6.46},
 		// handbook S09 to S10c, by the compliances of a helix (Love 1927; Timoshenko), N/mm and rad/N
 		{"S09 free", free(10 * deg), 0.179645171116, 1e-10},
@@ -62,6 +64,8 @@ func TestSpringRows(t *testing.T) {
 		{"M10 low index", float64(LowIndex(1.4, PitchAngle(0.7*mm, 0.9*mm), 0.4)), 1.1077, 5e-5},
 		// craft, test of stiffness: 150 to 250 g gave 133 to 151 mm, 54.5 N/m
 		{"two masses", float64(RateOfMasses(250*g, 150*g, 151*mm, 133*mm)), 54.5, 5e-4},
+		// by hand: 40 g are 0.392266 N, over 8 mm
+		{"an added mass", float64(RateOfAdded(40*g, 8*mm)), 49.03325, 1e-12},
 		// scenario S5: 2 mm at 0.10 N/mm are 0.20 N, 11 % of 1.783 N
 		{"S5 unequal length", float64(Unequal(100, 2*mm, 1.783)), 0.11, 0.02},
 		// actuators 1.3: 0.4 to 0.6 at 40°, and cos⁴ as a lower guide, 0.34
@@ -70,11 +74,11 @@ func TestSpringRows(t *testing.T) {
 	} {
 		assert.InEpsilon(t, row.want, row.got, row.rel, row.name)
 	}
+	isNaN(t, WahlFactor(1), "wire that fills its coil")
 	for c := quantity.Number(3); c < 20; c++ {
 		assert.InDelta(t, 0.99, float64(BergstrasserFactor(c)/WahlFactor(c)), 0.01, "the two factors")
 	}
 	assert.InEpsilon(t, 545*mPa, float64(SpringStress(WahlFactor(6), 1250, 6*6.6250827167*mm, 6.6250827167*mm)), 1e-9, "S05 the other way")
-	assert.Equal(t, 80.0, float64(RatesInRow(RatesBeside(3, 80), 3)))
 }
 
 // The steep rate is what a helix has when its two by two compliance is inverted with no turn of its ends. It lies between that with free ends

@@ -57,14 +57,15 @@ func (w *Warming) Strains(cold, hot quantity.Temperature) (along, across quantit
 const StrainDoubt = 0.3
 
 // Untwisting returns by what share the twist of a fibre grows when it changes by e along its surface helix, by f across and by l along its
-// axis, at a bias angle a (rad): negative where it untwists. The surface helix keeps its length but for its own strain.
+// axis, at a bias angle a (rad): negative where it untwists. The surface helix keeps its length but for its own strain. It is what FreeStrokeEq
+// leaves out, and what that is checked against (M9).
 func Untwisting(a quantity.Angle, e, f, l quantity.Fraction) quantity.Fraction {
 	sin, cos := math.Sincos(float64(a))
 	along, axis := 1+float64(e), cos*(1+float64(l))
 	return quantity.Fraction(math.Sqrt((along-axis)*(along+axis))/(sin*(1+float64(f))) - 1)
 }
 
-// UntwistingSmall is the same for small strains: (e − l cos² a)/sin² a − f.
+// UntwistingSmall is the same for small strains (M9): (e − l cos² a)/sin² a − f.
 func UntwistingSmall(a quantity.Angle, e, f, l quantity.Fraction) quantity.Fraction {
 	sin, cos := math.Sincos(float64(a))
 	return quantity.Fraction((float64(e)-float64(l)*cos*cos)/(sin*sin) - float64(f))
@@ -107,13 +108,6 @@ func StrokeOf(q quantity.Fraction, base quantity.Length) quantity.Length {
 }
 
 var StrokeOfEq = Equation{Symbol: "s", Expr: "q × L", Holds: "own-stroke", Source: &Geometry}
-
-// Rebase returns what a share q of one length is of another (both m).
-func Rebase(q quantity.Fraction, from, to quantity.Length) quantity.Fraction {
-	return quantity.Fraction(float64(q) * float64(from) / positive(float64(to)))
-}
-
-var RebaseEq = Equation{Symbol: "r", Expr: "q × L ÷ K", Holds: "that-length", Source: &Geometry}
 
 // LargestStroke is the largest stroke, as a share, that was read of a nylon coil that goes there and back (LoadStudy). One-way strokes of a
 // shape memory are larger.

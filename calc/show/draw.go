@@ -64,7 +64,7 @@ var Drawings = [...]Drawing{
 	clockDrawing:  {"clock", 320, 178, clockShapes, clockSaid},
 	wireDrawing:   {"wire", 320, 216, wireShapes, wireSaid},
 	driveDrawing:  {"drive", 320, 252, driveShapes, driveSaid},
-	strokeDrawing: {"stroke", 320, 442, strokeShapes, strokeSaid},
+	strokeDrawing: {"stroke", 320, 432, strokeShapes, strokeSaid},
 	fibreThread:   {"thread.fibre", 28, 2400, threadFibreShapes, nil},
 	hangThread:    {"thread.hang", 28, 2400, threadHangShapes, nil},
 	cutThread:     {"thread.cut", 28, 2400, threadCutShapes, nil},

@@ -45,7 +45,8 @@ const (
 	strokeNoneY
 	strokeLast // where the words of the last temperature are, and which
 	strokeLastIs
-	strokeNote // 0 where all is known, 1 where something is needed, and 2 where there is none
+	strokeNoteY // the height of what is said of the whole: at the foot, or at the top where there is nothing else
+	strokeNote  // 0 where all is known, 1 where something is needed, and 2 where there is none
 )
 
 var strokeShapes = []Shape{
@@ -56,14 +57,14 @@ var strokeShapes = []Shape{
 	{"draw.stroke.dims", "path", "dim", "", []place{
 		stroke, strokeShown + 8*u, 18 * u, strokeShown + 8*u, 104 * u, stroke, strokeEnds, 18 * u, strokeEnds, 54 * u, stroke, strokeEnds, 72 * u, strokeEnds, 106 * u, arrow, strokeMoves, strokeEndHot, 106 * u,
 		// The axis of the lengths, the wall where turns touch, and from the crossings down.
-		stroke, strokeLines + 64*u, 246 * u, 306 * u, 246 * u, stroke, strokeSolid, 142 * u, strokeSolid, 246 * u, hatch, strokeLines + 52*u, strokeSolid, 4 * u, 142 * u, 246 * u, 0,
-		stroke, strokeAt, 246 * u, strokeAt, strokeBlocked, stroke, strokeAtHot, 246 * u, strokeAtHot, strokePullHot,
+		stroke, strokeLines + 64*u, 240 * u, 306 * u, 240 * u, stroke, strokeSolid, 136 * u, strokeSolid, 240 * u, hatch, strokeLines + 52*u, strokeSolid, 4 * u, 136 * u, 240 * u, 0,
+		stroke, strokeAt, 240 * u, strokeAt, strokeBlocked, stroke, strokeAtHot, 240 * u, strokeAtHot, strokePullHot,
 		// Those of the graph.
-		stroke, strokeGraph + 64*u, 298 * u, 64 * u, 390 * u, stroke, 64 * u, strokeNoneY, 306 * u, strokeNoneY, stroke, 61 * u, strokeGraph + 298*u, 67 * u, 298 * u,
-		stroke, strokeTarget, strokeUsual, strokeTarget, 394 * u,
+		stroke, strokeGraph + 64*u, 288 * u, 64 * u, 380 * u, stroke, 64 * u, strokeNoneY, 306 * u, strokeNoneY, stroke, 61 * u, strokeGraph + 288*u, 67 * u, 288 * u,
+		stroke, strokeTarget, strokeUsual, strokeTarget, 384 * u,
 	}, ""},
-	{"draw.stroke.cold", "path", "fibre", "", []place{stroke, strokeFree, 246 * u, strokeTop, 142 * u}, ""},
-	{"draw.stroke.hot", "path", "warm", "", []place{stroke, strokeFreeHot, 246 * u, strokeTopHot, 142 * u}, ""},
+	{"draw.stroke.cold", "path", "fibre", "", []place{stroke, strokeFree, 240 * u, strokeTop, 136 * u}, ""},
+	{"draw.stroke.hot", "path", "warm", "", []place{stroke, strokeFreeHot, 240 * u, strokeTopHot, 136 * u}, ""},
 	{"draw.stroke.load", "path", "yarn", "", []place{stroke, strokeTaut, strokeTautPull, strokeSlack, strokeLoad, line, 306 * u, strokeLoad}, ""},
 	{"draw.stroke.rests", "path", "jaw", "", []place{circle, strokeAt, strokeBlocked, 3 * u, disc, strokeAt, strokePull, 3 * u, disc, strokeAtHot, strokePullHot, 3 * u}, ""},
 	{"draw.stroke.graph", "path", "fibre", "", []place{through, 1 * u}, ""},
@@ -72,19 +73,19 @@ var strokeShapes = []Shape{
 	{"draw.stroke.cold-label", "text", "label", "start", []place{strokeShown + 14*u, 13 * u}, "draw.stroke.cold"},
 	{"draw.stroke.hot-label", "text", "label", "start", []place{strokeShown + 14*u, 65 * u}, "draw.stroke.hot"},
 	{"draw.stroke.moves", "text", "label", "start", []place{strokeBeside, 111 * u, 100 * u}, "{stroke.stroke}"},
-	{"draw.stroke.lines", "text", "label", "start", []place{strokeLines + 4*u, 132 * u}, "draw.stroke.lines"},
-	{"draw.stroke.left", "text", "label", "end", []place{strokeLeft - 10*u, 150 * u, 0, strokeCross, strokeCross - 1*u}, "draw.stroke.is-hot" + or + "draw.stroke.is-cold"},
-	{"draw.stroke.right", "text", "label", "start", []place{strokeRight + 6*u, 150 * u, 0, strokeCross, strokeCross - 1*u}, "draw.stroke.is-cold" + or + "draw.stroke.is-hot"},
+	{"draw.stroke.lines", "text", "label", "start", []place{strokeLines + 4*u, 126 * u}, "draw.stroke.lines"},
+	{"draw.stroke.left", "text", "label", "end", []place{strokeLeft - 10*u, 144 * u, 0, strokeCross, strokeCross - 1*u}, "draw.stroke.is-hot" + or + "draw.stroke.is-cold"},
+	{"draw.stroke.right", "text", "label", "start", []place{strokeRight + 6*u, 144 * u, 0, strokeCross, strokeCross - 1*u}, "draw.stroke.is-cold" + or + "draw.stroke.is-hot"},
 	{"draw.stroke.pull", "text", "label", "end", []place{306 * u, strokeLoad - 6*u, 90 * u}, "{stroke.pull}"},
 	{"draw.stroke.blocked", "text", "label", "end", []place{strokeAt - 10*u, strokeBlocked - 2*u, 0, strokeSays}, "{stroke.blocked}"},
-	{"draw.stroke.solid", "text", "label", "start", []place{strokeSolid - 4*u, 262 * u}, "draw.stroke.solid"},
-	{"draw.stroke.title", "text", "label", "start", []place{strokeGraph + 4*u, 286 * u}, "draw.stroke.graph"},
+	{"draw.stroke.solid", "text", "label", "start", []place{strokeSolid - 4*u, 256 * u}, "draw.stroke.solid"},
+	{"draw.stroke.title", "text", "label", "start", []place{strokeGraph + 4*u, 276 * u}, "draw.stroke.graph"},
 	{"draw.stroke.upper", "text", "label", "end", []place{strokeUpper, strokeUpperY + 5*u, 57 * u}, scaled},
 	{"draw.stroke.zero", "text", "label", "end", []place{strokeGraph + 60*u, strokeNoneY + 5*u}, "0"},
-	{"draw.stroke.room", "text", "label", "start", []place{strokeGraph + 64*u, 408 * u, 100 * u}, "{drive.room}"},
-	{"draw.stroke.last", "text", "label", "end", []place{strokeLast, 408 * u, 100 * u}, "draw.stroke.last"},
-	{"draw.stroke.target", "text", "label", "middle", []place{strokeTarget, 422 * u}, "draw.stroke.target"},
-	{"draw.stroke.note", "text", "label", "start", []place{4 * u, 437 * u, 0, strokeNote, strokeNote - 1*u, strokeNote - 2*u}, "draw.stroke.note" + or + needs + or + "draw.stroke.none"},
+	{"draw.stroke.room", "text", "label", "start", []place{strokeGraph + 64*u, 398 * u, 100 * u}, "{drive.room}"},
+	{"draw.stroke.last", "text", "label", "end", []place{strokeLast, 398 * u, 100 * u}, "draw.stroke.last"},
+	{"draw.stroke.target", "text", "label", "middle", []place{strokeTarget, 412 * u}, "draw.stroke.target"},
+	{"draw.stroke.note", "text", "label", "start", []place{4 * u, strokeNoteY, 0, strokeNote, strokeNote - 1*u, strokeNote - 2*u}, "draw.stroke.note" + or + needs + or + "draw.stroke.none"},
 }
 
 var strokeSaid = []Shape{
@@ -95,7 +96,7 @@ var strokeSaid = []Shape{
 // drawStroke draws the coil cold and hot under its load, a few of its turns at one scale; its pull against its length, cold and hot, with the
 // load and the wall where turns touch; and its stroke against temperature, with its band.
 func drawStroke(s *sketch) {
-	const left, foot = 64.0, 246.0 // of the load lines
+	const left, foot = 64.0, 240.0 // of the load lines
 	p, o, n := &s.st.Plan, &s.st.Out, &s.n
 
 	// The coils. They lie, which turns their hand around.
@@ -169,7 +170,7 @@ func drawStroke(s *sketch) {
 	}
 
 	// The graph: from the room to the hottest that the book knows.
-	const lower, high, wide = 390.0, 92.0, 242.0
+	const lower, high, wide = 380.0, 92.0, 242.0
 	room, last, target := float64(p.Drive.Room), float64(craft.HottestWarm), float64(p.Drive.Target)
 	g, unit := &s.graphs, s.shownIn(calc.FibreDiameter)
 	g.from, g.apart = left, wide/(graphPoints-1)
@@ -195,8 +196,14 @@ func drawStroke(s *sketch) {
 	n[strokeTarget] = left + (target-room)/(last-room)*wide + graph + where(target-room) + where(last-target)
 	n[strokeUpperY], n[strokeNoneY] = lower-high, g.zero
 	n[strokeUpper], n[strokeUpperIs] = 60+where(g.zero-lower+high-14), up
-	if !known(float64(o.Strokes[1])) {
-		needs := s.st.Needs(calc.StrokeStroke)
+	if n[strokeNoteY] = 427; n[strokeGraph] != 0 && shown != 0 {
+		n[strokeNoteY] = 17
+	}
+	if asked := calc.StrokeStroke; !known(shown + float64(o.Strokes[1])) {
+		if known(float64(o.Strokes[1])) {
+			asked = calc.StrokeHotLength
+		}
+		needs := s.st.Needs(asked)
 		n[lacks], n[strokeNote] = float64(needs), 1
 		if needs == calc.None {
 			n[strokeNote] = 2

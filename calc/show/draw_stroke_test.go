@@ -18,13 +18,13 @@ func TestStrokeLines(t *testing.T) {
 		left := 64.0
 		least := float64(min(o.Solid, o.HotLength, o.HotFree))
 		x := (cold[0].x - left) / (float64(o.ThisFinished) - least) // units to the metre
-		y := (246 - rests[0].y) / float64(o.BlockedPull)            // and to the newton
+		y := (240 - rests[0].y) / float64(o.BlockedPull)            // and to the newton
 		if o.BlockedPull == 0 {
-			y = (246 - rests[1].y) / float64(o.ColdPull)
+			y = (240 - rests[1].y) / float64(o.ColdPull)
 		}
 		is := func(length, pull float64, p point, what string) {
 			assert.InDelta(t, left+(length-least)*x, p.x, 4*half, "%s in %q", what, text)
-			assert.InDelta(t, 246-pull*y, p.y, 4*half, "%s in %q", what, text)
+			assert.InDelta(t, 240-pull*y, p.y, 4*half, "%s in %q", what, text)
 		}
 		is(float64(o.ThisFinished), 0, cold[0], "unloaded, cold")
 		is(float64(o.HotFree), 0, hot[0], "unloaded, hot")
@@ -56,7 +56,7 @@ func TestStrokeGraph(t *testing.T) {
 	band := follow(t, at["draw.stroke.band d"]).points
 	require.Len(t, usual, graphPoints)
 	require.Len(t, band, 2*graphPoints)
-	top := 298.0
+	top := 288.0
 	require.Equal(t, "50 mm", at["draw.stroke.upper t"])
 	zero := usual[0].y
 	k := (zero - top) / 0.05
@@ -107,7 +107,8 @@ func TestStrokeWords(t *testing.T) {
 		{"stroke.load=", map[string]string{"cold-label": "", "left": "", "note": "needs load in all"}},
 		{"drive.target=200", map[string]string{"cold-label": "", "left": "", "note": "The book knows no stroke of these."}},
 		{"drive.target=180", map[string]string{"target": "hot, 180 °C", "last": "180 °C"}},
-		{"fibre.polymer=pvdf", map[string]string{"note": "needs polymer", "upper": "", "zero": ""}},
+		{"fibre.polymer=pvdf", map[string]string{"note": "needs own stroke", "upper": "", "zero": ""}},
+		{"fibre.polymer=pvdf&stroke.own=5 %&stroke.base=coiled", map[string]string{"note": "needs light mass", "cold-label": ""}},
 		{"coil.rod-hand=opposite&drive.target=120 °C", map[string]string{"blocked": "", "upper": ""}},
 	} {
 		_, at := draw(t, c.text)

@@ -115,7 +115,7 @@ func readLine(t testing.TB, line string, st *calc.State, w *calc.Working, result
 		for _, c := range eq.Const {
 			if c.Symbol == symbols[n] {
 				truth = c.SI
-				for _, kind := range []*quantity.Kind{quantity.KindAcceleration, quantity.KindDensity, quantity.KindResistivity} {
+				for _, kind := range []*quantity.Kind{quantity.KindAcceleration, quantity.KindDensity, quantity.KindResistivity, quantity.KindStress} {
 					if kind.Unit(c.Unit.Symbol) != nil {
 						k = kind
 					}

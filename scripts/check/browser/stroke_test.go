@@ -29,12 +29,18 @@ func TestStrokeTyped(t *testing.T) {
 			[]pair{{"stroke.cold-rate", "–"}, {"note.stroke-masses", says("note.stroke-masses", "")}, {"stroke.light", "250 g"}}},
 		{"kitchen scale", []pair{{"stroke.scale-cold", "1000"}, {"stroke.scale-hot", "846"}}, []pair{{"stroke.scale-pull", "1.510 N"}}},
 		{"a spring without a number", []pair{{"stroke.against", "spring"}}, []pair{{"stroke.stroke", "–"}, {"stroke.stroke:doubt", needs("stroke.spring")}}},
-		{"a negative length", []pair{{"stroke.slack", "-5"}}, []pair{{"stroke.slack:says", says("problem.low", "stroke.slack", "0.1 mm")}, {"stroke.slack", "-5 mm"}}},
+		{"a negative length", []pair{{"stroke.against", "spring"}, {"stroke.slack", "-5"}}, []pair{{"stroke.slack:says", says("problem.low", "stroke.slack", "0.1 mm")}, {"stroke.slack", "-5 mm"}}},
 		{"no stiffness", []pair{{"stroke.against", "spring"}, {"stroke.spring", "0"}}, []pair{{"stroke.spring:says", says("problem.low", "stroke.spring", "0.001 N/m")}, {"stroke.stroke", "–"}}},
 		{"half a muscle", []pair{{"stroke.beside", "1.5"}}, []pair{{"stroke.beside:says", says("problem.whole", "stroke.beside")}}},
 		{"more than all", []pair{{"stroke.own", "120 %"}}, []pair{{"stroke.own:says", says("problem.high", "stroke.own", "95 %")}, {"stroke.own", "120 %"}}},
 		{"too heavy", []pair{{"stroke.load", "5 kg"}}, []pair{{"note.stroke-straight", says("note.stroke-straight", "")}}},
-		{"a polymer nobody knows", []pair{{"fibre.polymer", "pvdf"}}, []pair{{"stroke.stroke", "–"}, {"stroke.stroke:doubt", needs("fibre.polymer")}, {"note.stroke-polymer", says("note.stroke-polymer", "", "PVDF")}}},
+		{"a polymer nobody knows", []pair{{"fibre.polymer", "pvdf"}}, []pair{{"stroke.stroke", "–"}, {"stroke.stroke:doubt", needs("stroke.own")}, {"note.stroke-polymer", says("note.stroke-polymer", "")}}},
+		{"a pair", []pair{{"stroke.load", "0"}, {"stroke.against", "muscle"}, {"stroke.apart", "240"}, {"stroke.own", "5"}}, // half of 240; 5 % of 120, and twice that
+			[]pair{{"stroke.cold-length", "120.0 mm"}, {"stroke.stroke", "6.00 mm"}, {"stroke.other", "126.0 mm"}, {"stroke.swing", "12.0 mm"}, {"note.stroke-pair", ""}}},
+		{"a loose pair", []pair{{"stroke.against", "muscle"}, {"stroke.apart", "200"}}, []pair{{"note.stroke-pair", says("note.stroke-pair", "")}}},
+		{"a spring by its wire", []pair{{"stroke.against", "spring"}, {"stroke.spring-wire", "0.5"}, {"stroke.spring-outside", "4.5"}, {"stroke.spring-turns", "5"}},
+			[]pair{{"stroke.spring-rate", "1987 N/m"}, {"stroke.back", "1987 N/m"}}}, // 19.8657 N/mm for ten times its size (Bhandari, ex. 10.7)
+		{"one added mass", []pair{{"stroke.added", "40"}, {"stroke.change", "8"}}, []pair{{"stroke.cold-rate", "49.0 N/m"}}}, // 0.392266 N ÷ 8 mm
 		{"hotter than the book", []pair{{"drive.target", "200"}}, []pair{{"stroke.stroke", "–"}, {"note.stroke-warm", says("note.stroke-warm", "")}}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -45,6 +51,27 @@ func TestStrokeTyped(t *testing.T) {
 			}
 		})
 	}
+}
+
+// Only what applies to the chosen load is in sight, and a drawing of nothing takes no room.
+func TestStrokeInSight(t *testing.T) {
+	p := open(t, phone)
+	seen := func(id string) bool { return eval[bool](p, byID(id)+`.getClientRects().length > 0`) }
+	for load, want := range map[string][3]bool{"weight": {}, "spring": {true, true, false}, "muscle": {true, false, true}} {
+		p.choose("stroke.against", load)
+		assert.Equal(t, want, [3]bool{seen("stroke.slack-at"), seen("stroke.spring"), seen("stroke.apart")}, load)
+	}
+	p.again(t)
+	height := func() float64 {
+		return eval[float64](p, `(document.querySelector("#stroke .drawing").scrollIntoView({behavior: "instant"}), document.querySelector("#stroke .drawing").getBoundingClientRect().height)`)
+	}
+	assert.Greater(t, height(), 300.0)
+	assert.True(t, seen("note.stroke-own:row") == false && eval[bool](p, `document.querySelector("#stroke .estimate").getClientRects().length > 0`))
+	p.enter([]pair{{"stroke.own", "8"}})
+	assert.False(t, eval[bool](p, `document.querySelector("#stroke .estimate").getClientRects().length > 0`), "own stroke is no estimate")
+	p.enter([]pair{{"stroke.own", ""}, {"fibre.polymer", "polyethylene"}})
+	p.catchUp()
+	assert.Less(t, height(), 60.0)
 }
 
 // The section as it is seen, and its bench view.
