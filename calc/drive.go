@@ -94,13 +94,12 @@ func drive(p *Plan, r *Results) {
 	}
 	muscle(p, r)
 	w.watts = full
-	if d.empty.power && r.MusclePower < full && p.Wire.Period*switchings < w.heating(d, goal, r.MusclePower) {
+	if d.empty.power && r.MusclePower < full && p.Wire.Period*switchings < w.heating(d, w.heats(d, goal, r.MusclePower), r.MusclePower) {
 		d.Power, w.watts, d.fast = r.MusclePower, r.MusclePower, true
 	}
 	for i := range ends {
-		on, off := &w.on[i], &w.off[i]
-		r.Steady[i] = on.Steady(w.watts)
-		r.Heats[i] = timeTo(on, d.CoolTo, goal, w.watts)
+		off := &w.off[i]
+		r.Steady[i] = w.on[i].Steady(w.watts)
 		r.Cools[i] = timeTo(off, d.Target+0*goal, d.CoolTo, 0)
 		r.Hold[i] = off.Loss(d.Target)
 	}
@@ -115,9 +114,10 @@ func drive(p *Plan, r *Results) {
 	r.StuckMargin = craft.Margin(p.Heat.Melt, r.Stuck)
 	r.SetTime, r.MeltTime = timeTo(hot, d.Room, p.Heat.Set, full)+0*quantity.Time(r.Stuck), timeTo(hot, d.Room, p.Heat.Melt, full)+0*quantity.Time(r.Stuck)
 
+	r.Heats = w.heats(d, goal, w.watts)
+	d.On = w.heating(d, r.Heats, w.watts)
 	order(&r.Heats[0], &r.Heats[1]) // what loses least heat is slower to be warmed by what is around it
 	order(&r.Cools[0], &r.Cools[1])
-	d.On = w.heating(d, goal, w.watts)
 	if d.empty.off {
 		d.Off = within(r.Cools[1], &w.off[hotEnd], d.Target, d.Room+nearly*(d.Target-d.Room), 0)
 	}
@@ -136,16 +136,23 @@ func drive(p *Plan, r *Results) {
 	r.CycleEnergy = craft.CycleEnergy(d.Power, d.On)
 }
 
+// heats returns how long each end takes with watts from cold to a goal.
+func (w *warmth) heats(d *Driving, goal quantity.Temperature, watts quantity.Power) (heats [ends]quantity.Time) {
+	for i := range heats {
+		heats[i] = timeTo(&w.on[i], d.CoolTo, goal, watts)
+	}
+	return heats
+}
+
 // heating returns how long a heating of the cycle takes with watts: as typed, or a cycle that both ends take part in, as long as the slower one
 // takes to the goal, and what never gets there nearly to where it settles.
-func (w *warmth) heating(d *Driving, goal quantity.Temperature, watts quantity.Power) quantity.Time {
+func (w *warmth) heating(d *Driving, heats [ends]quantity.Time, watts quantity.Power) quantity.Time {
 	if !d.empty.on {
 		return d.On
 	}
 	cool := &w.on[coolEnd]
 	settled := cool.Steady(watts)
-	most := max(timeTo(&w.on[hotEnd], d.CoolTo, goal, watts), timeTo(cool, d.CoolTo, goal, watts))
-	return within(most, cool, d.CoolTo, settled-nearly*(settled-d.CoolTo), watts)
+	return within(max(heats[hotEnd], heats[coolEnd]), cool, d.CoolTo, settled-nearly*(settled-d.CoolTo), watts)
 }
 
 // order puts the lower of two numbers first.
