@@ -65,8 +65,12 @@ func (o *outside) take(c net.Conn) {
 	defer c.Close()
 	c.SetDeadline(time.Now().Add(5 * time.Second))
 	r := bufio.NewReader(c)
-	name := "a host that said nothing"
-	if first, err := r.Peek(1); err == nil && first[0] == 0x16 { // a TLS handshake record (RFC 8446, 5.1)
+	first, err := r.Peek(1)
+	if err != nil {
+		return // nothing was asked: the browser opens connections that it may come to need
+	}
+	name := "a host that made no sense"
+	if first[0] == 0x16 { // a TLS handshake record (RFC 8446, 5.1)
 		name = serverName(c, r)
 	} else if q, err := http.ReadRequest(r); err == nil {
 		name = q.Host
