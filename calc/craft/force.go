@@ -1,10 +1,6 @@
 package craft
 
-import (
-	"math"
-
-	"twistbench/calc/quantity"
-)
+import "twistbench/calc/quantity"
 
 // Force: a muscle as a straight line, pull against length, one cold and one hot; where the line meets what it pulls on; and what comes of it.
 // It cannot push, and it cannot get shorter than its turns allow.
@@ -220,16 +216,3 @@ var PulleyTurnEq = Equation{Symbol: "φ", Expr: "s ÷ r", Holds: "no-slip", Sour
 func ScaleForce(a, b quantity.Mass) quantity.Force { return HangingForce(a - b) }
 
 var ScaleForceEq = Equation{Symbol: "F", Expr: "(a − b) × g", Const: gravity, Holds: "scale-still", Source: &Geometry}
-
-// Creeping is how a coil grows longer under a lasting load: a spring, one that is damped, and a dashpot in a row (Pa, Pa, s, Pa·s). It serves row
-// M17 alone: no fibre's four numbers are known, so no plan is answered with it.
-type Creeping struct {
-	Spring, Damped quantity.Stress
-	Time           quantity.Time
-	Flow           float64
-}
-
-// Creep returns the share by which it is longer a time t (s) after a stress s (Pa) is put on.
-func (c *Creeping) Creep(s quantity.Stress, t quantity.Time) quantity.Fraction {
-	return quantity.Fraction(float64(s) * (1/float64(c.Spring) - math.Expm1(-float64(t/c.Time))/float64(c.Damped) + float64(t)/c.Flow))
-}

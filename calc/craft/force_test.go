@@ -9,12 +9,25 @@ import (
 	"twistbench/calc/quantity"
 )
 
+// creeping is how a coil grows longer under a lasting load: a spring, one that is damped, and a dashpot in a row (Pa, Pa, s, Pa·s). It serves row
+// M17 alone: no fibre's four numbers are known, so no plan is answered with it.
+type creeping struct {
+	Spring, Damped quantity.Stress
+	Time           quantity.Time
+	Flow           float64
+}
+
+// share returns the share by which it is longer a time t (s) after a stress s (Pa) is put on.
+func (c *creeping) share(s quantity.Stress, t quantity.Time) quantity.Fraction {
+	return quantity.Fraction(float64(s) * (1/float64(c.Spring) - math.Expm1(-float64(t/c.Time))/float64(c.Damped) + float64(t)/c.Flow))
+}
+
 func TestForceRows(t *testing.T) {
 	// M16: 0.5 mm, 15 MPa, 0.3 m of fibre at 1140 kg/m³, 11.4 mm
 	pull := ForceForStress(15*mPa, Area(0.5*mm))
 	mass := FibreMass(Area(0.5*mm), 1140, 1, 0.3)
 	work := SpringWork(pull, pull, 11.4*mm)
-	creep := Creeping{Spring: 40 * mPa, Damped: 100 * mPa, Time: 30, Flow: 6e9}
+	creep := creeping{Spring: 40 * mPa, Damped: 100 * mPa, Time: 30, Flow: 6e9}
 	for _, row := range []struct {
 		name      string
 		got, want float64
@@ -24,7 +37,7 @@ func TestForceRows(t *testing.T) {
 		{"M16 mass, mg", float64(mass) * 1e6, 67.15, 3e-5},
 		{"M16 work", float64(work), 0.0336, 1e-3},
 		{"M16 specific work", float64(SpecificWork(work, mass)), 500, 1e-12},
-		{"M17 creep of 5 MPa after a minute", float64(creep.Creep(5*mPa, 60)), 0.2182, 2e-4},
+		{"M17 creep of 5 MPa after a minute", float64(creep.share(5*mPa, 60)), 0.2182, 2e-4},
 		// craft, isometric test: 1000 to 846 g is 1.510 N
 		{"force from a scale", float64(ScaleForce(1, 0.846)), 1.510, 2e-4},
 		// by hand: 80 N/m stretched 10 mm; a spring of 40 pulled 20 mm beside it

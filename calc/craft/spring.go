@@ -40,25 +40,6 @@ func SteepRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d q
 
 var SteepRateEq = Equation{Symbol: "k", Expr: "π × t² × t² × (2 × G × (cos b)² + E × (sin b)²) ÷ (16 × l × D²)", Holds: "steep-spring", Source: &SteepSpring, Grade: Estimate}
 
-// FreeRate is the same with ends free to turn, and FreeTurn how far they turn then (rad) per newton: what SteepRate is checked beside (S09, S09c,
-// S10, S10c).
-func FreeRate(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d quantity.Length) quantity.Stiffness {
-	sin, cos := math.Sincos(float64(b))
-	return quantity.Stiffness(4 / (float64(l) * float64(d*d) * (cos*cos/(2*bending(g, t)) + sin*sin/bending(e, t))))
-}
-
-func FreeTurn(g, e quantity.Stress, t quantity.Length, b quantity.Angle, l, d quantity.Length) float64 {
-	sin, cos := math.Sincos(float64(b))
-	return float64(l*d) / 2 * sin * cos * (1/(2*bending(g, t)) - 1/bending(e, t))
-}
-
-// LowIndex returns what a close-wound rate is divided by at a low index c and a pitch angle b (rad), with a Poisson's ratio v. It was
-// recalled and does not agree with SteepRate, which is used instead: it says how far off both may be (M10).
-func LowIndex(c quantity.Number, b quantity.Angle, v quantity.Number) quantity.Number {
-	tan := quantity.Number(math.Tan(float64(b)))
-	return 1 - 3/(16*c*c) + (3+v)/(2*(1+v))*tan*tan
-}
-
 // WahlFactor returns by how much the stress at the inside of a coil of index c, over 1, exceeds that of plain twist (S01 to S03, M10); NaN where
 // the index is none.
 func WahlFactor(c quantity.Number) quantity.Number {
@@ -67,9 +48,6 @@ func WahlFactor(c quantity.Number) quantity.Number {
 	}
 	return (4*c-1)/(4*c-4) + 0.615/c
 }
-
-// BergstrasserFactor is another such factor, up to 2 % under the first from an index of 3 on: what that is checked beside (S08).
-func BergstrasserFactor(c quantity.Number) quantity.Number { return (4*c + 2) / (4*c - 3) }
 
 // SpringStress returns the shear stress (Pa) at the inside of a spring under a pull f (N), of wire t (m) thick at a mean diameter d (m), with
 // a factor k for its index.
@@ -84,16 +62,6 @@ var SpringStressEq = Equation{Symbol: "σ", Expr: "8 × F × (O − t) ÷ (π ×
 // over the 0.145th power of the inches (S08).
 func MusicWire(t quantity.Length) quantity.Stress {
 	return quantity.Stress(0.45 * 201e3 * 6894.757293168 / math.Pow(float64(t)/0.0254, 0.145))
-}
-
-// SpringForce is the way back from SpringStress, for S08: the pull (N) at a stress s (Pa).
-func SpringForce(k quantity.Number, s quantity.Stress, d, t quantity.Length) quantity.Force {
-	return quantity.Force(math.Pi * float64(t*t*t) * float64(s) / (8 * float64(k) * float64(d)))
-}
-
-// SpringWire returns the wire (m) of a spring of index c that carries f (N) at a stress s (Pa), with a factor k for its index (S05).
-func SpringWire(k quantity.Number, f quantity.Force, c quantity.Number, s quantity.Stress) quantity.Length {
-	return quantity.Length(math.Sqrt(8 * float64(k) * float64(f) * float64(c) / (math.Pi * float64(s))))
 }
 
 // TwistedYoung returns the modulus (Pa) along a fibre of modulus e (Pa) after twist to a bias angle a (rad): between e cos² a, and e cos⁴ a for

@@ -56,21 +56,6 @@ func (w *Warming) Strains(cold, hot quantity.Temperature) (along, across quantit
 // StrainDoubt is the share by which the strains may be off either way. A judgement: no source gives one.
 const StrainDoubt = 0.3
 
-// Untwisting returns by what share the twist of a fibre grows when it changes by e along its surface helix, by f across and by l along its
-// axis, at a bias angle a (rad): negative where it untwists. The surface helix keeps its length but for its own strain. It is what FreeStrokeEq
-// leaves out, and what that is checked against (M9).
-func Untwisting(a quantity.Angle, e, f, l quantity.Fraction) quantity.Fraction {
-	sin, cos := math.Sincos(float64(a))
-	along, axis := 1+float64(e), cos*(1+float64(l))
-	return quantity.Fraction(math.Sqrt((along-axis)*(along+axis))/(sin*(1+float64(f))) - 1)
-}
-
-// UntwistingSmall is the same for small strains (M9): (e − l cos² a)/sin² a − f.
-func UntwistingSmall(a quantity.Angle, e, f, l quantity.Fraction) quantity.Fraction {
-	sin, cos := math.Sincos(float64(a))
-	return quantity.Fraction((float64(e)-float64(l)*cos*cos)/(sin*sin) - float64(f))
-}
-
 // FreeStroke returns how far (m) a coil with l (m) of fibre in n coils, wound the way it is twisted, shortens when its ends cannot turn and the
 // twist of t turns in it grows by the share x: x is negative and the stroke is positive where it untwists. What the fibre loses in turns
 // the pitch angle makes up for, and the length of fibre in a coil counts as unchanged. It does not depend on how far the coil is open.
