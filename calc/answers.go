@@ -175,7 +175,8 @@ type Results struct {
 	SlackAt                      quantity.Length
 	ColdPull, HotPull, ScalePull quantity.Force
 	Along, Across                quantity.Fraction
-	FreeStroke, HotFree          quantity.Length
+	FreeStroke                   quantity.Length
+	ColdFree, HotFree            quantity.Length
 	ColdRate, HotRate            quantity.Stiffness
 	Work                         quantity.Energy
 	SpecificWork                 quantity.SpecificEnergy
@@ -419,13 +420,14 @@ var Answers = [NumAnswers]Answer{
 	StrokeAlong - NumFields:         {Key: "stroke.along", Unit: "%", Digits: 2, Working: &warming},
 	StrokeAcross - NumFields:        {Key: "stroke.across", Unit: "%", Digits: 2, Working: &warming},
 	StrokeFree - NumFields:          {Key: "stroke.free", Unit: "mm", Digits: 3},
+	StrokeColdFree - NumFields:      {Key: "stroke.cold-free", Unit: "mm", Digits: 4},
 	StrokeHotFree - NumFields:       {Key: "stroke.hot-free", Unit: "mm", Digits: 4},
 	StrokeColdRate - NumFields:      {Key: "stroke.cold-rate", Unit: "N/m", Digits: 3},
 	StrokeHotRate - NumFields:       {Key: "stroke.hot-rate", Unit: "N/m", Digits: 3},
 	StrokeScalePull - NumFields:     {Key: "stroke.scale-pull", Unit: "N", Digits: 4, Working: &Working{Eq: &craft.ScaleForceEq, Terms: []ID{StrokeScaleCold, StrokeScaleHot}}},
-	StrokeWork - NumFields:          {Key: "stroke.work", Unit: "J", Digits: 3, Working: &Working{Eq: &craft.SpringWorkEq, Terms: []ID{StrokeColdPull, StrokeHotPull, StrokeStroke}}},
+	StrokeWork - NumFields:          {Key: "stroke.work", Unit: "mJ", Digits: 3, Working: &Working{Eq: &craft.SpringWorkEq, Terms: []ID{StrokeColdPull, StrokeHotPull, StrokeStroke}}},
 	StrokeSpecificWork - NumFields:  {Key: "stroke.specific-work", Unit: "J/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificWorkEq, Terms: []ID{StrokeWork, CutFibreMass}}},
-	StrokePower - NumFields:         {Key: "stroke.power", Unit: "W", Digits: 3},
+	StrokePower - NumFields:         {Key: "stroke.power", Unit: "mW", Digits: 3},
 	StrokeSpecificPower - NumFields: {Key: "stroke.specific-power", Unit: "W/kg", Digits: 3, Working: &Working{Eq: &craft.SpecificPowerEq, Terms: []ID{StrokePower, CutFibreMass}}},
 
 	// Of what goes wrong.

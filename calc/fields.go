@@ -209,6 +209,7 @@ var Fields = [NumFields]Field{
 	StrokePulley:        {Key: "stroke.pulley", Unit: "mm", Digits: 4, Low: 1e-4, High: 10},
 	StrokeOwn:           {Key: "stroke.own", Unit: "%", Digits: 3, Low: -1, High: 0.95},
 	StrokeBase:          {Key: "stroke.base", Start: "loaded", Words: []string{"loaded", "coiled", "finished"}},
+	StrokeLoaded:        {Key: "stroke.loaded", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},
 	StrokeLight:         {Key: "stroke.light", Unit: "g", Digits: 3, Low: 0, High: 1000},
 	StrokeHeavy:         {Key: "stroke.heavy", Unit: "g", Digits: 3, Low: 0, High: 1000},
 	StrokeColdLight:     {Key: "stroke.cold-light", Unit: "mm", Digits: 4, Low: 1e-4, High: 100},

@@ -199,6 +199,7 @@ const (
 	StrokePulley
 	StrokeOwn
 	StrokeBase
+	StrokeLoaded
 	StrokeLight
 	StrokeHeavy
 	StrokeColdLight
@@ -443,6 +444,7 @@ const (
 	StrokeAlong
 	StrokeAcross
 	StrokeFree
+	StrokeColdFree
 	StrokeHotFree
 	StrokeColdRate
 	StrokeHotRate

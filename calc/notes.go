@@ -65,6 +65,7 @@ const (
 
 	isStraight // the coil, drawn out by the load anywhere in the band
 	isClipped  // own stroke, where the turns touch
+	isTried    // from own trials, and no estimate
 
 	isOutside // of the bound of losses that times is, one of craft.Outside
 
@@ -192,18 +193,24 @@ var Notes = [...]Note{
 	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, or | not | isKnown, None, 0}, {StrokeBlocked, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
 	{"stroke-warm", StrokeStroke, Care, []test{{DriveTarget, or | more, None, craft.HottestWarm}, {DriveRoom, more, None, craft.HottestWarm}, {FibrePolymer, atMost, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}}},
 	{"stroke-own", StrokeStroke, Fine, []test{{StrokeOwn, isKnown, None, 0}, {StrokeStroke, isKnown, None, 0}, {StrokeStroke, not | isClipped, None, 0}}},
+	{"stroke-lengths", StrokeStroke, Fine, []test{{StrokeOwn, not | isKnown, None, 0}, {StrokeStroke, isTried, None, 0}}},
 	{"stroke-clipped", StrokeStroke, Care, []test{{StrokeStroke, isClipped, None, 0}}},
-	{"stroke-opposite", StrokeStroke, Care, []test{{CoilRodHand, equal, None, float64(RodOpposite)}, {StrokeStroke, isKnown, None, 0}, {StrokeOwn, not | isKnown, None, 0}}},
+	{"stroke-opposite", StrokeStroke, Care, []test{{CoilRodHand, equal, None, float64(RodOpposite)}, {StrokeLeast, isKnown, None, 0}}},
 	{"stroke-touch", StrokeStroke, Care, []test{{StrokeHotLength, atMost, CoilSolid, 1}, {StrokeStroke, not | isClipped, None, 0}}},
 	{"stroke-straight", StrokeStroke, Stop, []test{{StrokeStroke, isStraight, None, 0}}},
 	{"stroke-load", StrokeStroke, Care, []test{{StrokePull, or | more, HangForce, 1}, {StrokeHotPull, more, HangForce, 1}}},
-	{"stroke-cold", StrokeStroke, Care, []test{{DrivePower, isKnown, None, 0}, {DriveHigh, less, DriveTarget, 0.999}, {StrokeStroke, isKnown, None, 0}, {StrokeOwn, not | isKnown, None, 0}}},
-	{"stroke-over", StrokeStroke, Care, []test{{StrokeShareMost, more, None, craft.LargestStroke}}},
-	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}, {StrokeOwn, not | isKnown, None, 0}, {DriveTarget, atLeast, DriveRoom, 1}}},
-	{"stroke-cooler", StrokeStroke, Care, []test{{DriveTarget, less, DriveRoom, 1}}},
+	{"stroke-cold", StrokeStroke, Care, []test{{DrivePower, isKnown, None, 0}, {DriveHigh, less, DriveTarget, 0.999}, {StrokeLeast, isKnown, None, 0}}},
+	{"stroke-over", StrokeStroke, Care, []test{{StrokeShare, or | more, None, craft.LargestStroke}, {StrokeShareMost, more, None, craft.LargestStroke}}},
+	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}}},
+	{"stroke-cooler", StrokeStroke, Stop, []test{{DriveTarget, atMost, DriveRoom, 1}}},
+	{"stroke-boils", StrokeStroke, Stop, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveTarget, atLeast, DriveBoiling, 1}, {DriveTarget, more, DriveRoom, 1}}},
+	{"stroke-loaded", StrokeStroke, Stop, []test{{StrokeAgainst, less, None, float64(AgainstMuscle)}, {StrokeLoaded, less, CoilSolid, 1}}},
 	{"stroke-masses", StrokeColdRate, Care, []test{{StrokeHeavy, or | atMost, StrokeLight, 1}, {StrokeColdHeavy, or | atMost, StrokeColdLight, 1}, {StrokeHotHeavy, atMost, StrokeHotLight, 1}}},
+	{"stroke-outside", StrokeSpringStress, Stop, []test{{StrokeSpringOutside, atMost, StrokeSpringWire, 2}}},
 	{"stroke-wire", StrokeSpringStress, Care, []test{{StrokeAgainst, equal, None, float64(AgainstSpring)}, {StrokeSpringStress, more, StrokeSpringLimit, 1}}},
-	{"stroke-pair", StrokeSlackAt, Care, []test{{StrokeAgainst, equal, None, float64(AgainstMuscle)}, {StrokeSlackAt, less, ClampThisFinished, 0.9999}}},
+	{"stroke-apart", StrokeSlackAt, Stop, []test{{StrokeAgainst, equal, None, float64(AgainstMuscle)}, {StrokeApart, less, CoilSolid, 2}}},
+	{"stroke-slack", StrokeSlackAt, Care, []test{{StrokeAgainst, more, None, float64(AgainstWeight)}, {StrokeColdLength, more, StrokeSlackAt, 1.0001}}},
+	{"stroke-rows", StrokeSlackAt, Care, []test{{StrokeAgainst, equal, None, float64(AgainstMuscle)}, {StrokeBeside, isWorked, None, 0}, {StrokeBeside, more, None, 1}}},
 	{"stroke-scale", StrokeScalePull, Care, []test{{StrokeScalePull, less, None, 0}}},
 	{"less-hook", TroubleLessAdd, Care, []test{{TroubleLessAdd, less, None, 0}}},
 	{"broke-early", TroubleBrokeShare, Care, []test{{TroubleBroke, less, TwistOnsetLeast, 1}}},
@@ -304,6 +311,8 @@ func (t *test) holds(s *State) bool {
 		so = p.Stroke.straight
 	case isClipped:
 		so = p.Stroke.clipped && known(x)
+	case isTried:
+		so = p.Stroke.tried && known(x)
 	case isBeyond:
 		so = known(x) && !r.oven.Within(x)
 	}

@@ -121,10 +121,16 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"stroke-over":     {"stroke.load=900 g&stroke.own=53 %", "stroke.load=900 g&stroke.own=52 %"},
 	"stroke-cold":     {"drive.power=0.2 W", "drive.power=1 W"},
 	"stroke-least":    {"stroke.load=100 g", "stroke.load=100 g&stroke.own=-1 %"},
-	"stroke-cooler":   {"drive.target=19 °C", "drive.target=20 °C&stroke.load=0"},
+	"stroke-cooler":   {"drive.target=20 °C", "drive.target=21 °C"},
+	"stroke-boils":    {"drive.way=water&drive.target=95 °C&drive.altitude=2000 m", "drive.way=water&drive.target=95 °C&drive.altitude=1000 m"}, // at 93 and 97 °C
+	"stroke-lengths":  {"stroke.light=20&stroke.heavy=50&stroke.cold-light=118&stroke.cold-heavy=121&stroke.hot-light=108&stroke.hot-heavy=112", "stroke.light=20&stroke.heavy=50&stroke.cold-light=118&stroke.cold-heavy=121&stroke.hot-light=108"},
+	"stroke-loaded":   {"stroke.loaded=84 mm", "stroke.loaded=85 mm"}, // 84.82 mm
+	"stroke-outside":  {"stroke.spring-wire=0.5 mm&stroke.spring-outside=1 mm", "stroke.spring-wire=0.5 mm&stroke.spring-outside=1.01 mm"},
+	"stroke-apart":    {"stroke.against=muscle&stroke.apart=169 mm", "stroke.against=muscle&stroke.apart=170 mm"},                         // twice 84.82 mm
+	"stroke-slack":    {"stroke.against=spring&stroke.spring=349 N/m", "stroke.against=spring&stroke.spring=349 N/m&stroke.slack=121 mm"}, // 120.8 mm by the load alone
+	"stroke-rows":     {"stroke.against=muscle&wire.rows=2", "stroke.against=muscle&wire.rows=2&stroke.beside=1"},
 	"stroke-masses":   {"stroke.light=80&stroke.heavy=20", "stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},
 	"stroke-wire":     {"stroke.against=spring&stroke.slack=260 mm&stroke.spring-wire=0.3 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30", "stroke.against=spring&stroke.slack=140 mm&stroke.spring-wire=0.5 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30"},
-	"stroke-pair":     {"stroke.against=muscle&stroke.apart=230 mm", "stroke.against=muscle&stroke.apart=231 mm"}, // 230.7 mm
 	"stroke-scale":    {"stroke.scale-cold=900 g&stroke.scale-hot=901 g", "stroke.scale-cold=901 g&stroke.scale-hot=900 g"},
 	// Of the drive. The start plan's coil, hanging, comes to 103 °C at most with 1 W; nylon 6,6 was set at 180 °C and melts from 255 °C
 	"water-boils":      {"drive.way=water&drive.target=95 °C&drive.altitude=2000 m", "drive.way=water&drive.target=95 °C&drive.altitude=1000 m"},

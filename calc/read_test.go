@@ -170,7 +170,7 @@ func TestNeeds(t *testing.T) {
 		WireArea: "0.5 mm²", WireGauge: "20", WireLeadDiameter: "0.8 mm", WireLeadLength: "1 m", WireLeadRating: "3 A", WireCharge: "2000 mAh", WireCell: "3.7 V",
 		WireCoefficient: "0.1 %/K", WireBefore: "20 Ω", WireAfter: "21 Ω", WireReadingVolts: "1.2 V", WireReadingAmperes: "0.1 A", WireWanted: "20 Ω", WireWantedPower: "1 W", WireReadCold: "20 Ω", WireReadHot: "21 Ω", FibrePolymer: "nylon-66", DriveRoom: "20 °C", DriveTarget: "50 °C",
 		StrokeLoad: "80 g", StrokeSpring: "30 N/m", StrokeSlack: "120 mm", StrokeAgainst: "muscle", StrokeApart: "240 mm", StrokeSpringWire: "0.5 mm", StrokeSpringOutside: "5 mm", StrokeSpringTurns: "30 turns", StrokeAdded: "50 g", StrokeChange: "6 mm", StrokeBeside: "2", StrokeLever: "3", StrokePulley: "10 mm", StrokeOwn: "9 %",
-		StrokeLight: "20 g", StrokeHeavy: "80 g", StrokeColdLight: "117 mm", StrokeColdHeavy: "124 mm",
+		StrokeLoaded: "120 mm", StrokeLight: "20 g", StrokeHeavy: "80 g", StrokeColdLight: "117 mm", StrokeColdHeavy: "124 mm",
 		StrokeHotLight: "108 mm", StrokeHotHeavy: "117 mm", StrokeScaleCold: "1000 g", StrokeScaleHot: "900 g", StrokeTime: "4 s",
 		// Of the drive.
 		DriveSpeed: "1 m/s", DriveCoolTo: "25 °C", DrivePower: "20 W", DriveAt: "1 s", DriveAltitude: "0 m",
@@ -205,6 +205,9 @@ func TestNeeds(t *testing.T) {
 				}
 				s = s.Type(needs, text, Fields[needs].Unit)
 				st.Work(&s)
+			}
+			if st.Plan.Stroke.tried && in([]ID{StrokeLeast, StrokeMost, StrokeShareLeast, StrokeShareMost}, id) {
+				continue // own trials leave no band
 			}
 			assert.True(t, known(st.SI(id)), "%s: %s stays unknown", name, id.Key())
 		}

@@ -1,9 +1,6 @@
 package calc
 
-import (
-	"twistbench/calc/craft"
-	"twistbench/calc/quantity"
-)
+import "twistbench/calc/quantity"
 
 // State is everything that follows from a sheet. It is large and meant to be kept and worked again: Work allocates next to nothing.
 type State struct {
@@ -252,7 +249,7 @@ func (st *State) Needs(id ID) ID {
 		if id == StrokeOther && st.Plan.Stroke.Against != AgainstMuscle {
 			return StrokeAgainst
 		}
-		if box := st.Plan.Stroke.needs(id); box != None && craft.Warmings[st.Plan.Fibre.Polymer] == nil {
+		if box := strokeNeeds(&st.Plan, &st.Out, id); box != None {
 			return box
 		}
 		if !st.Worked(id) {

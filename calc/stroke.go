@@ -36,7 +36,8 @@ type Stroking struct {
 	Pulley    quantity.Length
 	Own       quantity.Fraction // stroke, of Base
 	Base      quantity.Word
-	Light     quantity.Mass // of the test of stiffness
+	Loaded    quantity.Length // cold, as measured under the load; of a pair it is of no account
+	Light     quantity.Mass   // of the test of stiffness
 	Heavy     quantity.Mass
 	ColdUnder [2]quantity.Length // lengths under them
 	HotUnder  [2]quantity.Length
@@ -57,24 +58,57 @@ type Stroking struct {
 	driven bool // the time of the pull is that of Drive
 
 	clipped, straight bool // whether own stroke ends where the turns touch, and whether any of the band draws the coil out straight
+	tried             bool // whether the stroke is that of own trials, and no estimate
+
+	coldOwn, hotOwn bool // whether the lengths under two masses were measured
 }
 
-// ownRate returns the stiffness (N/m) that two masses and the lengths under them tell, the heavy one stretching it more, and whether they were
-// typed.
+// ownPull returns the muscle as two masses and the lengths under them tell it, the heavy one stretching it more, and whether they were typed.
 //
 //go:noinline
-func (t *Stroking) ownRate(under *[2]quantity.Length) (k quantity.Stiffness, own bool) {
+func (t *Stroking) ownPull(under *[2]quantity.Length) (l craft.Pull, own bool) {
 	if own = known(t.Light+t.Heavy) && known(under[0]+under[1]); own {
-		if k = craft.RateOfMasses(t.Heavy, t.Light, under[1], under[0]); !(under[1] > under[0] && k > 0) {
-			k = quantity.Stiffness(quantity.NaN)
+		if l.Rate = craft.RateOfMasses(t.Heavy, t.Light, under[1], under[0]); !(under[1] > under[0] && l.Rate > 0) {
+			l.Rate = quantity.Stiffness(quantity.NaN)
 		}
+		l.Free = craft.FreeOfMass(under[0], t.Light, l.Rate)
 	}
-	return k, own
+	return l, own
 }
 
-// needs returns the box that an unknown number of the stroke waits for where the book does not know the fibre, of an own trial if one tells it;
-// None where that is not what it waits for.
-func (t *Stroking) needs(id ID) ID {
+// loaded reports whether the cold length under the load was measured. Of a pair it says nothing: an equal one rests in the middle.
+func (t *Stroking) loaded() bool { return known(t.Loaded) && t.Against != AgainstMuscle }
+
+// stopped returns the box for which there is no stroke: the far ends of a pair that has no room, or what is hot, where that is no warmer than the
+// room or water boils before; None where there may be one.
+func stopped(p *Plan, r *Results) ID {
+	d := &p.Drive
+	switch {
+	case p.Stroke.Against == AgainstMuscle && p.Stroke.Apart < 2*r.Solid:
+		return StrokeApart
+	case d.Target <= d.Room || d.Way == WayWater && d.Target >= r.Boiling:
+		return DriveTarget
+	}
+	return None
+}
+
+// strokeNeeds returns the box that an unknown number of the stroke waits for: the one that stops it, or, where the book does not know the fibre,
+// of an own trial if one tells it; None where that is not what it waits for.
+func strokeNeeds(p *Plan, r *Results, id ID) ID {
+	t := &p.Stroke
+	switch id {
+	case StrokeSlackAt, StrokeStroke, StrokeFree, StrokeHotFree, StrokeHotLength, StrokeAlong, StrokeAcross:
+		if box := stopped(p, r); box != None {
+			return box
+		}
+	case StrokeSpringRate:
+		if t.Outside <= 2*t.Wire {
+			return StrokeSpringOutside
+		}
+	}
+	if craft.Warmings[p.Fibre.Polymer] != nil {
+		return None
+	}
 	under, first := &t.ColdUnder, StrokeColdLight
 	switch id {
 	case StrokeAlong, StrokeAcross:
@@ -84,6 +118,11 @@ func (t *Stroking) needs(id ID) ID {
 			return None
 		}
 		return StrokeOwn
+	case StrokeColdLength:
+		if known(t.Light) || t.Against == AgainstMuscle {
+			return None
+		}
+		return StrokeLoaded
 	case StrokeHotRate:
 		under, first = &t.HotUnder, StrokeHotLight
 	case StrokeColdRate:
@@ -101,10 +140,10 @@ func (t *Stroking) needs(id ID) ID {
 	return first + 1
 }
 
-// against returns what the muscle pulls on, whose cold stiffness is k.
+// against returns what a muscle pulls on, which is as cold says.
 //
 //go:noinline
-func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
+func against(p *Plan, r *Results, cold craft.Pull) craft.Opposing {
 	t := &p.Stroke
 	a := craft.Opposing{Weight: r.StrokePull, Slack: t.Slack}
 	switch t.Against {
@@ -115,10 +154,13 @@ func against(p *Plan, r *Results, k quantity.Stiffness) craft.Opposing {
 		}
 		a.Spring = craft.SpringAtMuscle(spring, t.Lever, t.Beside)
 	case AgainstMuscle:
-		a.Spring, a.Slack = k, craft.OtherSlack(t.Apart, r.ThisFinished)
+		a.Spring, a.Slack = cold.Rate, craft.OtherSlack(t.Apart, cold.Free)
 	}
 	if !known(a.Slack) { // just taut
-		a.Slack = r.ThisFinished
+		a.Slack = cold.Free
+	}
+	if stopped(p, r) == StrokeApart {
+		a.Slack = quantity.Length(quantity.NaN)
 	}
 	return a
 }
@@ -129,32 +171,45 @@ func spread[T quantity.Length | quantity.Fraction](v *[3]T) {
 	v[0], v[2] = min(v[0], v[1], v[2]), max(v[0], v[1], v[2])
 }
 
-// outcomes works out what the finished muscle does from the room to a temperature with each end of what is in doubt, by the book but for own
-// stiffnesses. It returns the usual of it.
-func outcomes(p *Plan, r *Results, hot quantity.Temperature, out *[3]craft.Outcome) (usual craft.Pulls) {
+// outcomes works out what the finished muscle does from the room to a temperature with each end of what is in doubt, by the book but for what was
+// measured cold and, if tried, hot. It returns the usual of it.
+func outcomes(p *Plan, r *Results, hot quantity.Temperature, tried bool, out *[3]craft.Outcome) (usual craft.Pulls) {
 	moduli := moduli(p)
 	m := craft.Muscle{
 		Fibre: r.Straight, Thickness: p.Thickness, Length: r.ThisFinished, Solid: r.Solid, Coils: p.Count, Twist: p.Turns, Bias: p.Bias,
 		Opposite: p.RodHand == RodOpposite, Moduli: &moduli, Warming: craft.Warmings[p.Fibre.Polymer],
 	}
 	t := &p.Stroke
-	cold, ownCold := t.ownRate(&t.ColdUnder)
+	cold, ownCold := t.ownPull(&t.ColdUnder)
+	ownRate := ownCold
 	if !ownCold && known(t.Added) && known(t.Change) {
-		cold, ownCold = craft.RateOfAdded(t.Added, t.Change), true
+		cold.Rate, ownRate = craft.RateOfAdded(t.Added, t.Change), true
 	}
-	warm, ownHot := t.ownRate(&t.HotUnder)
+	warm, ownHot := t.ownPull(&t.HotUnder)
 	band := m.Pulls(p.Drive.Room, hot)
 	for i := range band {
 		e := &band[i]
 		kept := craft.Kept(e.Hot.Rate, e.Cold.Rate)
+		if ownRate {
+			e.Cold.Rate = cold.Rate
+			e.Hot.Rate = craft.HotRate(cold.Rate, kept)
+		}
+		free := e.Cold.Free
 		if ownCold {
-			e.Cold.Rate = cold
-			e.Hot.Rate = craft.HotRate(cold, kept)
+			free = cold.Free
 		}
-		if ownHot {
-			e.Hot.Rate = warm
+		if t.loaded() {
+			free = craft.UnloadedLength(t.Loaded, against(p, r, craft.Pull{Free: t.Loaded, Rate: e.Cold.Rate}).At(t.Loaded), e.Cold.Rate)
 		}
-		out[i] = e.Against(against(p, r, e.Cold.Rate), r.Solid, r.Straight)
+		e.Hot.Free += free - e.Cold.Free
+		if e.Cold.Free = free; ownHot && tried {
+			e.Hot = warm
+		}
+		e.Hot.Free += 0 * quantity.Length(hot)
+		a := against(p, r, e.Cold)
+		if out[i] = e.Against(a, r.Solid, r.Straight); t.loaded() {
+			out[i].Cold, out[i].ColdPull = t.Loaded, a.At(t.Loaded)
+		}
 		if i == 1 {
 			usual = *e
 		}
@@ -167,17 +222,26 @@ func stroke(p *Plan, r *Results) {
 	t := &p.Stroke
 	r.StrokePull = craft.MusclePull(t.Load, t.Lever, t.Beside)
 	r.SpringRate = craft.SteelSpringRate(t.Wire, t.Outside, t.Turns)
-	r.Along, r.Across = craft.Warmings[p.Fibre.Polymer].Strains(p.Drive.Room, p.Drive.Target)
+	hot := p.Drive.Target
+	if stopped(p, r) != None {
+		hot = quantity.Temperature(quantity.NaN)
+	}
+	r.Along, r.Across = craft.Warmings[p.Fibre.Polymer].Strains(p.Drive.Room, hot)
 	if r.FreeStroke = craft.FreeStroke(r.Straight, p.Turns, p.Count, r.Along-r.Across); p.RodHand == RodOpposite {
 		r.FreeStroke = -r.FreeStroke
 	}
 	var out [3]craft.Outcome
-	e := outcomes(p, r, p.Drive.Target, &out)
+	e := outcomes(p, r, hot, true, &out)
 	o := &out[1]
-	a := against(p, r, e.Cold.Rate)
-	r.Back, r.SlackAt, r.ColdRate, r.HotRate, r.HotFree = a.Spring, a.Slack, e.Cold.Rate, e.Hot.Rate, e.Hot.Free
+	a := against(p, r, e.Cold)
+	r.Back, r.SlackAt, r.ColdRate, r.HotRate, r.ColdFree, r.HotFree = a.Spring, a.Slack, e.Cold.Rate, e.Hot.Rate, e.Cold.Free, e.Hot.Free
 	own := known(t.Own)
-	t.clipped, t.straight = false, false
+	_, t.coldOwn = t.ownPull(&t.ColdUnder)
+	_, t.hotOwn = t.ownPull(&t.HotUnder)
+	t.clipped, t.straight, t.tried = false, false, own || t.hotOwn && (t.coldOwn || t.loaded())
+	if t.hotOwn && !own {
+		r.FreeStroke = craft.Stroke(r.ColdFree, r.HotFree)
+	}
 	if own { // own trials go before
 		base := o.Cold
 		switch t.Base {
@@ -186,7 +250,7 @@ func stroke(p *Plan, r *Results) {
 		case OfFinished:
 			base = r.ThisFinished
 		}
-		r.Strokes[1] = craft.StrokeOf(t.Own, base)
+		r.Strokes[1] = craft.StrokeOf(t.Own, base) + 0*quantity.Length(hot)
 		o.Hot = craft.Contracted(o.Cold, r.Strokes[1])
 		if t.clipped = o.Hot < r.Solid; t.clipped {
 			o.Hot = r.Solid
@@ -194,7 +258,7 @@ func stroke(p *Plan, r *Results) {
 		}
 		o.HotPull = a.At(o.Hot)
 		r.HotFree = craft.UnloadedLength(o.Hot, o.HotPull, r.HotRate)
-		r.FreeStroke = craft.Stroke(r.ThisFinished, r.HotFree)
+		r.FreeStroke = craft.Stroke(r.ColdFree, r.HotFree)
 	}
 	for i := range out {
 		if own {
@@ -208,6 +272,11 @@ func stroke(p *Plan, r *Results) {
 	}
 	spread(&r.Strokes)
 	spread(&r.Shares)
+	if t.tried { // without an estimate's band
+		nan := quantity.NaN
+		r.Strokes[0], r.Strokes[2] = quantity.Length(nan), quantity.Length(nan)
+		r.Shares[0], r.Shares[2] = quantity.Fraction(nan), quantity.Fraction(nan)
+	}
 	r.ColdLength, r.HotLength, r.ColdPull, r.HotPull = o.Cold, o.Hot, o.ColdPull, o.HotPull
 	for i, l := range [2]quantity.Length{o.Cold, o.Hot} {
 		t.taut[i] = a.Spring != 0 && !(l >= a.Slack)
@@ -222,8 +291,8 @@ func stroke(p *Plan, r *Results) {
 	r.HeldGain = r.BlockedPull - r.ColdPull
 	r.OtherHot = quantity.Length(quantity.NaN)
 	if t.Against == AgainstMuscle {
-		each := craft.Pulls{Cold: craft.Pull{Free: r.ThisFinished, Rate: r.ColdRate}, Hot: craft.Pull{Free: r.HotFree, Rate: r.HotRate}}
-		both := a.Slack + r.ThisFinished
+		each := craft.Pulls{Cold: craft.Pull{Free: r.ColdFree, Rate: r.ColdRate}, Hot: craft.Pull{Free: r.HotFree, Rate: r.HotRate}}
+		both := a.Slack + r.ColdFree
 		_, r.OtherHot = craft.Pair(&each, &each, a.Weight, both, r.Solid, r.Solid)
 		t.otherTaut, t.otherStopped = !(r.OtherHot >= both-r.HotFree), r.OtherHot == both-r.Solid || !known(r.Solid)
 	}
@@ -250,7 +319,7 @@ func stroke(p *Plan, r *Results) {
 // StrokeAt returns the strokes (m) that the book expects from the room to a temperature (K): least, usual and most.
 func (st *State) StrokeAt(hot quantity.Temperature, strokes *[3]quantity.Length) {
 	var out [3]craft.Outcome
-	outcomes(&st.Plan, &st.Out, hot, &out)
+	outcomes(&st.Plan, &st.Out, hot, false, &out)
 	for i := range out {
 		strokes[i] = out[i].Stroke()
 	}
@@ -261,9 +330,14 @@ var (
 	warming      = Working{Method: "warming", Source: &craft.Memory, Terms: []ID{FibrePolymer, DriveRoom, DriveTarget}}
 	freeOfTwist  = Working{Eq: &craft.FreeStrokeEq, Terms: []ID{TwistStraight, TwistTurns, StrokeAcross, StrokeAlong, CoilCount}}
 	freeOpposite = Working{Eq: &craft.FreeStrokeEq, Terms: []ID{TwistStraight, TwistTurns, StrokeAlong, StrokeAcross, CoilCount}}
-	freeOfOwn    = Working{Eq: &craft.StrokeEq, Terms: []ID{ClampThisFinished, StrokeHotFree}}
-	hotFreeBook  = Working{Eq: &craft.ContractedEq, Terms: []ID{ClampThisFinished, StrokeFree}}
+	freeOfOwn    = Working{Eq: &craft.StrokeEq, Terms: []ID{StrokeColdFree, StrokeHotFree}}
+	hotFreeBook  = Working{Eq: &craft.ContractedEq, Terms: []ID{StrokeColdFree, StrokeFree}}
 	hotFreeOwn   = Working{Eq: &craft.UnloadedLengthEq, Terms: []ID{StrokeHotLength, StrokeHotPull, StrokeHotRate}}
+	freeFinished = Working{Method: "finished", Source: &craft.Geometry, Terms: []ID{ClampThisFinished}}
+	freeOfLoaded = Working{Eq: &craft.UnloadedLengthEq, Terms: []ID{StrokeLoaded, StrokeColdPull, StrokeColdRate}}
+	coldOfMass   = Working{Eq: &craft.FreeOfMassEq, Terms: []ID{StrokeColdLight, StrokeLight, StrokeColdRate}}
+	hotOfMass    = Working{Eq: &craft.FreeOfMassEq, Terms: []ID{StrokeHotLight, StrokeLight, StrokeHotRate}}
+	coldMeasured = Working{Method: "measured", Source: &craft.Geometry, Terms: []ID{StrokeLoaded}}
 
 	coldOfMasses  = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeColdHeavy, StrokeColdLight}}
 	hotOfMasses   = Working{Eq: &craft.RateOfMassesEq, Terms: []ID{StrokeHeavy, StrokeLight, StrokeHotHeavy, StrokeHotLight}}
@@ -271,8 +345,8 @@ var (
 	coldOfFibre   = Working{Method: "stiffness", Source: &craft.SteepSpring, Terms: []ID{TwistYoung, TwistShear, TwistThickness, TwistBias, TwistStraight, CoilCount, ClampThisFinished, DriveRoom, FibrePolymer}}
 	hotOfCold     = Working{Method: "hot-stiffness", Source: &craft.StrokeCurve, Terms: []ID{StrokeColdRate, TwistBias, ClampThisFinished, CoilCount, TwistYoung, TwistShear, StrokeAlong}}
 	slackTyped    = Working{Method: "as-typed", Source: &craft.Geometry, Terms: []ID{StrokeSlack}}
-	slackOfPair   = Working{Eq: &craft.OtherSlackEq, Terms: []ID{StrokeApart, ClampThisFinished}}
-	slackFinished = Working{Method: "just-taut", Source: &craft.Geometry, Terms: []ID{ClampThisFinished}}
+	slackOfPair   = Working{Eq: &craft.OtherSlackEq, Terms: []ID{StrokeApart, StrokeColdFree}}
+	slackFinished = Working{Method: "just-taut", Source: &craft.Geometry, Terms: []ID{StrokeColdFree}}
 	loadAlone     = Working{Method: "load-alone", Source: &craft.Geometry, Terms: []ID{StrokeAgainst}}
 	springShared  = Working{Eq: &craft.SpringAtMuscleEq, Terms: []ID{StrokeSpring, StrokeLever, StrokeBeside}}
 	springOfWire  = Working{Eq: &craft.SpringAtMuscleEq, Terms: []ID{StrokeSpringRate, StrokeLever, StrokeBeside}}
@@ -281,13 +355,13 @@ var (
 	hotOfOwn      = Working{Eq: &craft.ContractedEq, Terms: []ID{StrokeColdLength, StrokeStroke}}
 
 	// cold and hot
-	lengthLoaded  = [2]Working{{Eq: &craft.LoadedLengthEq, Terms: []ID{ClampThisFinished, StrokePull, StrokeColdRate}}, {Eq: &craft.LoadedLengthEq, Terms: []ID{StrokeHotFree, StrokePull, StrokeHotRate}}}
+	lengthLoaded  = [2]Working{{Eq: &craft.LoadedLengthEq, Terms: []ID{StrokeColdFree, StrokePull, StrokeColdRate}}, {Eq: &craft.LoadedLengthEq, Terms: []ID{StrokeHotFree, StrokePull, StrokeHotRate}}}
 	lengthSettled = [2]Working{
-		{Eq: &craft.SettledEq, Terms: []ID{StrokeColdRate, ClampThisFinished, StrokePull, StrokeBack, StrokeSlackAt}},
+		{Eq: &craft.SettledEq, Terms: []ID{StrokeColdRate, StrokeColdFree, StrokePull, StrokeBack, StrokeSlackAt}},
 		{Eq: &craft.SettledEq, Terms: []ID{StrokeHotRate, StrokeHotFree, StrokePull, StrokeBack, StrokeSlackAt}},
 	}
-	otherSettled = Working{Eq: &craft.PairLengthEq, Terms: []ID{StrokeColdRate, ClampThisFinished, StrokePull, StrokeHotRate, StrokeSlackAt, StrokeHotFree}}
-	otherShut    = Working{Method: "other-shut", Source: &craft.Geometry, Terms: []ID{StrokeSlackAt, ClampThisFinished, CoilSolid}}
+	otherSettled = Working{Eq: &craft.PairLengthEq, Terms: []ID{StrokeColdRate, StrokeColdFree, StrokePull, StrokeHotRate, StrokeSlackAt, StrokeHotFree}}
+	otherShut    = Working{Method: "other-shut", Source: &craft.Geometry, Terms: []ID{StrokeSlackAt, StrokeColdFree, CoilSolid}}
 	powerOfTime  = Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, StrokeTime}}
 	powerOfDrive = Working{Eq: &craft.WorkPowerEq, Terms: []ID{StrokeWork, DriveHeatMost}}
 
@@ -311,15 +385,15 @@ func strokeChoice(p *Plan, id ID) *Working {
 	own, hot := known(t.Own), 0
 	switch id {
 	case StrokeFree:
-		return either(own, &freeOfOwn, either(p.RodHand == RodOpposite, &freeOpposite, &freeOfTwist))
+		return either(own || t.hotOwn, &freeOfOwn, either(p.RodHand == RodOpposite, &freeOpposite, &freeOfTwist))
 	case StrokeHotFree:
-		return either(own, &hotFreeOwn, &hotFreeBook)
+		return either(own, &hotFreeOwn, either(t.hotOwn, &hotOfMass, &hotFreeBook))
+	case StrokeColdFree:
+		return either(t.loaded(), &freeOfLoaded, either(t.coldOwn, &coldOfMass, &freeFinished))
 	case StrokeColdRate:
-		_, own = t.ownRate(&t.ColdUnder)
-		return either(own, &coldOfMasses, either(known(t.Added) && known(t.Change), &coldOfAdded, &coldOfFibre))
+		return either(t.coldOwn, &coldOfMasses, either(known(t.Added) && known(t.Change), &coldOfAdded, &coldOfFibre))
 	case StrokeHotRate:
-		_, own = t.ownRate(&t.HotUnder)
-		return either(own, &hotOfMasses, &hotOfCold)
+		return either(t.hotOwn, &hotOfMasses, &hotOfCold)
 	case StrokeBack:
 		return either(t.Against == AgainstSpring, either(!known(t.Spring) && known(t.Wire+t.Outside), &springOfWire, &springShared), either(t.Against == AgainstMuscle, &otherMuscle, &loadAlone))
 	case StrokeSlackAt:
@@ -333,10 +407,8 @@ func strokeChoice(p *Plan, id ID) *Working {
 		return either(t.driven, &powerOfDrive, &powerOfTime)
 	case StrokeStroke:
 		return either(t.clipped || !own, &strokeOfLengths, &strokeOwn[t.Base])
-	case StrokeLeast, StrokeMost:
-		return either(t.clipped, &strokeOfLengths, either(own, &strokeOwn[t.Base], &strokeBand))
-	case StrokeShareLeast, StrokeShareMost:
-		return either(own, &shareOfCold, &strokeBand)
+	case StrokeLeast, StrokeMost, StrokeShareLeast, StrokeShareMost:
+		return &strokeBand
 	case StrokeBlocked:
 		return either(t.slackens, &blockedNot, &blockedPull)
 	case StrokeHotLength, StrokeHotPull:
@@ -347,6 +419,8 @@ func strokeChoice(p *Plan, id ID) *Working {
 		return either(t.taut[hot], &pullTaut[hot], &pullLoose)
 	case id == StrokeHotLength && own && !t.clipped:
 		return &hotOfOwn
+	case hot == 0 && t.loaded():
+		return &coldMeasured
 	case t.limited[hot]:
 		return &lengthLimited
 	}

@@ -144,7 +144,7 @@ func choice(p *Plan, id ID) *Working {
 	case HeatTotal:
 		return either(one, &oneStaged, &twoStaged)
 	case StrokeFree, StrokeHotFree, StrokeColdRate, StrokeHotRate, StrokeBack, StrokeSlackAt, StrokeStroke, StrokeLeast, StrokeMost, StrokeShareLeast, StrokeShareMost,
-		StrokeBlocked, StrokeOther, StrokePower, StrokeColdLength, StrokeHotLength, StrokeColdPull, StrokeHotPull:
+		StrokeBlocked, StrokeOther, StrokePower, StrokeColdFree, StrokeColdLength, StrokeHotLength, StrokeColdPull, StrokeHotPull:
 		return strokeChoice(p, id)
 	case DriveHottest, DriveCoolest, DriveStuck, DriveHoldLeast, DriveHoldMost:
 		return balance(p)

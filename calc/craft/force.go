@@ -102,9 +102,12 @@ func (e *Pulls) Against(a Opposing, solid, straight quantity.Length) (o Outcome)
 func (o *Outcome) Stroke() quantity.Length { return Stroke(o.Cold, o.Hot) }
 
 // Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other and
-// a weight w (N) that pulls on the first: when it is hot and the other cold, and when the other is hot and it is cold. Neither may be
-// shorter than its solid length (m).
+// a weight w (N) that pulls on the first: when it is hot and the other cold, and when the other is hot and it is cold. Neither gets
+// shorter than its solid length (m); where both is too short for the two, there is no such length: NaN.
 func Pair(a, b *Pulls, w quantity.Force, both, solidA, solidB quantity.Length) (hot, cold quantity.Length) {
+	if !(both >= solidA+solidB) {
+		both = quantity.Length(quantity.NaN)
+	}
 	hot = a.Hot.Rest(Opposing{w, b.Cold.Rate, both - b.Cold.Free})
 	cold = a.Cold.Rest(Opposing{w, b.Hot.Rate, both - b.Hot.Free})
 	return min(max(hot, solidA), both-solidB), min(max(cold, solidA), both-solidB)

@@ -239,4 +239,7 @@ func TestPair(t *testing.T) {
 	assert.InDelta(t, both-0.125, float64(cold), 1e-12, "stopped by the other's turns")
 	hot, _ = Pair(&e, &Pulls{Pull{quantity.Length(nan), 80}, Pull{0.1, 60}}, 0, both, 0.085, 0.085)
 	isNaN(t, hot, "the other unknown")
+	hot, cold = Pair(&e, &e, 0, 0.169, 0.085, 0.085)
+	isNaN(t, hot, "no room for both")
+	isNaN(t, cold, "no room for both")
 }

@@ -23,8 +23,12 @@ const SteelShear = 81.37e9
 
 var steel = []Constant{{Symbol: "G", SI: SteelShear, Unit: quantity.KindStress.Default(), Text: "81370"}}
 
-// SteelSpringRate returns the stiffness (N/m) of n turns of steel wire t (m) thick, o (m) across outside, wound close: CloseRate.
+// SteelSpringRate returns the stiffness (N/m) of n turns of steel wire t (m) thick, o (m) across outside, wound close: CloseRate. NaN where the
+// wire would fill its coil.
 func SteelSpringRate(t, o quantity.Length, n quantity.Turns) quantity.Stiffness {
+	if !(o > 2*t) {
+		return quantity.Stiffness(quantity.NaN)
+	}
 	return CloseRate(SteelShear, t, o-t, n)
 }
 
@@ -80,6 +84,13 @@ func RateOfMasses(m, n quantity.Mass, l, k quantity.Length) quantity.Stiffness {
 }
 
 var RateOfMassesEq = Equation{Symbol: "k", Expr: "(m − n) × g ÷ (L − K)", Const: gravity, Holds: "two-masses", Source: &Geometry}
+
+// FreeOfMass returns the length (m) without a load of what measures k (m) under a mass n (kg) and is c (N/m) stiff.
+func FreeOfMass(k quantity.Length, n quantity.Mass, c quantity.Stiffness) quantity.Length {
+	return UnloadedLength(k, HangingForce(n), c)
+}
+
+var FreeOfMassEq = Equation{Symbol: "f", Expr: "K − n × g ÷ k", Const: gravity, Holds: "two-masses", Source: &Geometry}
 
 // RateOfAdded returns the stiffness (N/m) of what a mass m (kg), added to what hangs on it, stretches by x (m).
 func RateOfAdded(m quantity.Mass, x quantity.Length) quantity.Stiffness {

@@ -96,6 +96,8 @@ func TestSpringRows(t *testing.T) {
 		{"M10 low index", float64(lowIndex(1.4, PitchAngle(0.7*mm, 0.9*mm), 0.4)), 1.1077, 5e-5},
 		// craft, test of stiffness: 150 to 250 g gave 133 to 151 mm, 54.5 N/m
 		{"two masses", float64(RateOfMasses(250*g, 150*g, 151*mm, 133*mm)), 54.5, 5e-4},
+		// by hand: 150 g on 49.03325 N/m are 30 mm
+		{"a length without its mass", float64(FreeOfMass(133*mm, 150*g, 49.03325)) / mm, 103, 1e-12},
 		// by hand: 40 g are 0.392266 N, over 8 mm
 		{"an added mass", float64(RateOfAdded(40*g, 8*mm)), 49.03325, 1e-12},
 		// scenario S5: 2 mm at 0.10 N/mm are 0.20 N, 11 % of 1.783 N
@@ -107,6 +109,8 @@ func TestSpringRows(t *testing.T) {
 		assert.InEpsilon(t, row.want, row.got, row.rel, row.name)
 	}
 	isNaN(t, WahlFactor(1), "wire that fills its coil")
+	isNaN(t, SteelSpringRate(0.5*mm, 1*mm, 10), "wire that fills its coil")
+	isNaN(t, SteelSpringRate(0.5*mm, 0.4*mm, 10), "wire wider than its coil")
 	for c := quantity.Number(3); c < 20; c++ {
 		assert.InDelta(t, 0.99, float64(bergstrasserFactor(c)/WahlFactor(c)), 0.01, "the two factors")
 	}

@@ -114,7 +114,7 @@ type Muscle struct {
 type Pulls struct{ Cold, Hot Pull }
 
 // Pulls returns the muscle at a temperature cold and a hotter one hot (both K) at the lower end of its band of stroke, as usual, and at the upper
-// end, each the end of all that is in doubt: strains, cold stiffness, and how much of it is left when hot.
+// end, each the end of all that is in doubt: strains, stiffness, and how much of it is left when warm.
 func (m *Muscle) Pulls(cold, hot quantity.Temperature) (band [3]Pulls) {
 	along, across := m.Warming.Strains(cold, hot)
 	free := FreeStroke(m.Fibre, m.Twist, m.Coils, along-across)
@@ -123,10 +123,12 @@ func (m *Muscle) Pulls(cold, hot quantity.Temperature) (band [3]Pulls) {
 	}
 	for i := range band {
 		e, g := m.Moduli.end(i)
-		k := m.rate(e, g, cold)
-		kept := KeptRate(i, Kept(m.rate(e, g, hot), k))
+		k := m.rate(e, g, 20+ice)
 		off := StrainDoubt * math.Abs(float64(free)) * float64(i-1)
-		band[i] = Pulls{Pull{m.Length, k}, Pull{m.Length - free - quantity.Length(off), HotRate(k, kept)}}
+		band[i] = Pulls{
+			Pull{m.Length, HotRate(k, KeptRate(i, Kept(m.rate(e, g, cold), k)))},
+			Pull{m.Length - free - quantity.Length(off), HotRate(k, KeptRate(i, Kept(m.rate(e, g, hot), k)))},
+		}
 	}
 	return band
 }
@@ -134,15 +136,15 @@ func (m *Muscle) Pulls(cold, hot quantity.Temperature) (band [3]Pulls) {
 // Kept returns what share of a cold stiffness is left in a hot one (both N/m).
 func Kept(hot, cold quantity.Stiffness) quantity.Fraction { return quantity.Fraction(hot / cold) }
 
-// HotRate returns the stiffness (N/m) hot of a muscle that keeps a share q of its cold stiffness k (N/m).
+// HotRate returns the stiffness (N/m) warm of a muscle that keeps a share q of its stiffness k (N/m) when it is colder.
 func HotRate(k quantity.Stiffness, q quantity.Fraction) quantity.Stiffness {
 	return k * quantity.Stiffness(q)
 }
 
 var HotRateEq = Equation{Symbol: "K", Expr: "k × q", Holds: "straight-line", Source: &StrokeCurve, Grade: Estimate}
 
-// KeptRate returns what share of the cold stiffness counts as left at an end of the band, 0 to 2, when the book leaves q: half of the loss, a
-// quarter of it, and none. A judgement: with all of it a muscle would lengthen under the loads at which strokes like the free ones were
+// KeptRate returns what share of the stiffness at 20 °C, where the moduli are known, counts as left at an end of the band, 0 to 2, when the book
+// leaves q: half of the loss, a quarter of it, and none. A judgement: with all of it a muscle would lengthen under the loads at which strokes like the free ones were
 // read, and a load was read to change the stroke little (StrokeCurve).
 func KeptRate(end int, q quantity.Fraction) quantity.Fraction {
 	return 1 - (1-q)*quantity.Fraction(2-end)/4

@@ -160,6 +160,10 @@ func TestWarmings(t *testing.T) {
 func TestPullsBand(t *testing.T) {
 	for _, m := range []*Muscle{seedCoil(100), ventCoil()} {
 		var last [3]Pulls
+		from, to := m.Pulls(20+ice, 60+ice), m.Pulls(60+ice, 61+ice)
+		for i := range from {
+			assert.InEpsilon(t, float64(from[i].Hot.Rate), float64(to[i].Cold.Rate), 1e-12, "as stiff at 60 °C from either side")
+		}
 		for at := quantity.Temperature(20); at <= 180; at += 5 {
 			ends := m.Pulls(20+ice, at+ice)
 			other := *m

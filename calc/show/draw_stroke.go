@@ -13,8 +13,8 @@ const (
 	strokeEnds = iota + firstPlace // of the coils
 	strokeEndHot
 	strokeShown  // 0 where there are coils
-	strokeMoves  // the end of the cold one, where the other's is so far from it that it can be marked
-	strokeBeside // of what is said of that
+	strokeMoves  // the end of the cold one, where the other's is so far from it that there is room for an arrow
+	strokeBeside // of how far that is
 	strokeLines  // 0 where there are load lines
 	strokeSolid  // along the length
 	strokeFree   // unloaded
@@ -46,6 +46,7 @@ const (
 	strokeLast // where the words of the last temperature are, and which
 	strokeLastIs
 	strokeNoteY // the height of what is said of the whole: at the foot, or at the top where there is nothing else
+	strokeBand  // 0 where there is one
 	strokeNote  // 0 where all is known, 1 where something is needed, and 2 where there is none
 )
 
@@ -90,7 +91,7 @@ var strokeShapes = []Shape{
 
 var strokeSaid = []Shape{
 	{":title", "", "", "", nil, "draw.stroke.said"},
-	{":desc", "", "", "", []place{strokeNote, strokeNote - 1*u, strokeNote - 2*u, strokeLines}, "draw.stroke.desc" + or + needs + or + "draw.stroke.none" + and + "draw.stroke.desc-lines"},
+	{":desc", "", "", "", []place{strokeNote, strokeNote - 1*u, strokeNote - 2*u, strokeBand, strokeLines}, "draw.stroke.desc" + or + needs + or + "draw.stroke.none" + and + "draw.stroke.desc-band" + and + "draw.stroke.desc-lines"},
 }
 
 // drawStroke draws the coil cold and hot under its load, a few of its turns at one scale; its pull against its length, cold and hot, with the
@@ -126,12 +127,12 @@ func drawStroke(s *sketch) {
 	}
 	n[strokeShown] = shown
 	n[strokeMoves] = n[strokeEnds] + where(math.Abs(n[strokeEnds]-n[strokeEndHot])-4)
-	n[strokeBeside] = n[strokeMoves] + longest(n[strokeEndHot]-n[strokeEnds]) + 8
+	n[strokeBeside] = n[strokeEnds] + longest(n[strokeEndHot]-n[strokeEnds]) + 8
 
 	// The load lines.
 	pulls := [...]float64{float64(o.ColdPull), float64(o.HotPull), float64(o.BlockedPull), 0, float64(o.StrokePull)}
 	top := longest(pulls[:3]...) * 1.5
-	free, freeHot := float64(o.ThisFinished), float64(o.HotFree)
+	free, freeHot := float64(o.ColdFree), float64(o.HotFree)
 	lengths := [...]float64{float64(o.Solid), free, freeHot, free + top/float64(o.ColdRate), freeHot + top/float64(o.HotRate), float64(o.ColdLength), float64(o.HotLength), 0, 0}
 	least, most := lengths[0], lengths[0]
 	for _, l := range lengths[1:7] {
@@ -192,6 +193,7 @@ func drawStroke(s *sketch) {
 	for i, l := range o.Strokes {
 		n[strokeLeast+i] = g.zero - float64(l)*g.k
 	}
+	n[strokeBand] = 0 * float64(o.Strokes[0])
 	n[strokeGraph], n[strokeLast], n[strokeLastIs] = graph, 306+graph, last
 	n[strokeTarget] = left + (target-room)/(last-room)*wide + graph + where(target-room) + where(last-target)
 	n[strokeUpperY], n[strokeNoneY] = lower-high, g.zero

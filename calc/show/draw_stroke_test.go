@@ -103,12 +103,16 @@ func TestStrokeWords(t *testing.T) {
 		text string
 		says map[string]string
 	}{
-		{"", map[string]string{"cold-label": "cold, 20 °C: 120.8 mm", "solid": "turns touch, 84.82 mm", "left": "hot", "right": "cold", "pull": "0.490 N", "note": "To scale; a few of the turns.", "target": "hot, 50 °C", "last": "180 °C"}},
+		{"", map[string]string{"cold-label": "cold, 20 °C: 120.8 mm", "solid": "turns touch, 84.82 mm", "left": "hot", "right": "cold", "pull": "0.490 N", "note": "To scale; a few of the turns.", "moves": "1.81 mm", "target": "hot, 50 °C", "last": "180 °C"}},
 		{"stroke.load=", map[string]string{"cold-label": "", "left": "", "note": "needs load in all"}},
 		{"drive.target=200", map[string]string{"cold-label": "", "left": "", "note": "The book knows no stroke of these."}},
 		{"drive.target=180", map[string]string{"target": "hot, 180 °C", "last": "180 °C"}},
 		{"fibre.polymer=pvdf", map[string]string{"note": "needs own stroke", "upper": "", "zero": ""}},
-		{"fibre.polymer=pvdf&stroke.own=5 %&stroke.base=coiled", map[string]string{"note": "needs light mass", "cold-label": ""}},
+		{"fibre.polymer=pvdf&stroke.own=5 %&stroke.base=coiled", map[string]string{"note": "needs loaded, cold length as measured", "cold-label": ""}},
+		{"fibre.polymer=pvdf&stroke.own=5 %&stroke.loaded=120", map[string]string{"note": "To scale; a few of the turns.", "cold-label": "cold, 20 °C: 120.0 mm", "moves": "6.00 mm", "upper": ""}},
+		{"drive.target=20", map[string]string{"note": "needs temperature when hot", "cold-label": "", "moves": ""}},
+		{"drive.way=water&drive.target=120", map[string]string{"note": "needs temperature when hot", "cold-label": "", "moves": ""}},
+		{"stroke.against=muscle&stroke.apart=100", map[string]string{"note": "needs how far apart the far ends are", "cold-label": ""}},
 		{"coil.rod-hand=opposite&drive.target=120 °C", map[string]string{"blocked": "", "upper": ""}},
 	} {
 		_, at := draw(t, c.text)
@@ -120,4 +124,7 @@ func TestStrokeWords(t *testing.T) {
 	assert.Equal(t, "The book knows no stroke of these.", at["draw.stroke:desc t"])
 	_, at = draw(t, "")
 	assert.Contains(t, at["draw.stroke:desc t"], "Cold, at 20 °C, it is 120.8 mm long and pulls 0.490 N; hot, at 50 °C, ")
+	assert.Contains(t, at["draw.stroke:desc t"], "The estimate is between 0.33 mm and 2.9 mm.")
+	_, at = draw(t, "stroke.own=8 %")
+	assert.NotContains(t, at["draw.stroke:desc t"], "between", "own trials leave no band")
 }

@@ -29,7 +29,11 @@ func (w *writer) summary(name string) {
 	if x := w.st.SI(calc.DriveStuck); x == x {
 		w.line("summary.stuck")
 	}
-	w.line("summary.stroke")
+	if x := w.st.SI(calc.StrokeLeast); x == x {
+		w.line("summary.stroke")
+	} else {
+		w.line("summary.stroke-own")
+	}
 	w.line("summary.local")
 	w.char('\n')
 }
