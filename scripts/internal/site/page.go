@@ -229,8 +229,12 @@ func (r *renderer) answer(key string) (template.HTML, error) {
 	if err != nil {
 		return "", err
 	}
-	return r.part("answer", struct{ Key, Label, Name, Value, State, Sure string }{
-		key, label, r.maybe("name." + key), value, r.slots[key+":row s"], r.slots[key+":doubt t"],
+	whole, name := "", r.maybe("name."+key)
+	if label[0] >= 'a' && label[0] <= 'z' { // it goes on from the line above, which who hears it may not have heard
+		whole = name
+	}
+	return r.part("answer", struct{ Key, Label, Name, Whole, Value, State, Sure string }{
+		key, label, name, whole, value, r.slots[key+":row s"], r.slots[key+":doubt t"],
 	})
 }
 

@@ -41,6 +41,22 @@ func TestHomes(t *testing.T) {
 	assert.Greater(t, found, 200)
 }
 
+// A row that goes on from the one above it has its whole name for who hears it alone; one that says all has none besides.
+func TestWholeNames(t *testing.T) {
+	page, err := Page(Names{})
+	require.NoError(t, err)
+	row := func(key string) string {
+		_, tag, found := strings.Cut(string(page), `<div class="answer" id="`+key+`:row"`)
+		require.True(t, found, key)
+		tag, _, _ = strings.Cut(tag, ">")
+		return html.UnescapeString(tag)
+	}
+	for _, key := range []string{"stroke.least", "stroke.share-most", "stroke.specific-work", "drive.heat-most", "twist.onset-least"} {
+		assert.Contains(t, row(key), `role="group" aria-label="`+words.English.Say("name."+key)+`"`)
+	}
+	assert.NotContains(t, row("stroke.stroke"), "aria-label")
+}
+
 // Where looking closer can hurt, what comes first stands before what is likely; and a link from there has words that need no group around them.
 func TestSeen(t *testing.T) {
 	page, err := Page(Names{})
