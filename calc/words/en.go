@@ -482,6 +482,7 @@ mark.book = book value
 mark.empty = type a number
 mark.one-stage = no second heat-set
 mark.unknown = needs {other}
+mark.change = needs a change of {other}
 mark.never = never
 mark.mostly = mostly from {other}
 # of percent
