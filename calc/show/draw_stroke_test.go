@@ -110,9 +110,10 @@ func TestStrokeWords(t *testing.T) {
 		{"fibre.polymer=pvdf", map[string]string{"note": "needs own stroke", "upper": "", "zero": ""}},
 		{"fibre.polymer=pvdf&stroke.own=5 %&stroke.base=coiled", map[string]string{"note": "needs loaded, cold length as measured", "cold-label": ""}},
 		{"fibre.polymer=pvdf&stroke.own=5 %&stroke.loaded=120", map[string]string{"note": "To scale; a few of the turns.", "cold-label": "cold, 20 °C: 120.0 mm", "moves": "6.00 mm", "upper": ""}},
-		{"drive.target=20", map[string]string{"note": "needs temperature when hot", "cold-label": "", "moves": ""}},
-		{"drive.way=water&drive.target=120", map[string]string{"note": "needs temperature when hot", "cold-label": "", "moves": ""}},
-		{"stroke.against=muscle&stroke.apart=100", map[string]string{"note": "needs how far apart the far ends are", "cold-label": ""}},
+		{"drive.target=20", map[string]string{"note": "needs a change of temperature when hot", "cold-label": "", "moves": ""}},
+		{"drive.way=water&drive.target=120", map[string]string{"note": "needs a change of temperature when hot", "cold-label": "", "moves": ""}},
+		{"stroke.against=spring&stroke.spring-wire=0.5&stroke.spring-outside=0.4&stroke.spring-turns=9", map[string]string{"note": "needs a change of outside of the spring"}},
+		{"stroke.against=muscle&stroke.apart=100", map[string]string{"note": "needs a change of distance of the far ends", "cold-label": ""}},
 		{"coil.rod-hand=opposite&drive.target=120 °C", map[string]string{"blocked": "", "upper": ""}},
 	} {
 		_, at := draw(t, c.text)
