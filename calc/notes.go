@@ -196,7 +196,7 @@ var Notes = [...]Note{
 	{"cycle-settles", DriveCycles, Fine, []test{{DriveHeatMost, atLeast, None, float64(Never)}, {DriveHigh, less, DriveTarget, 0.999}, {DriveCycles, isKnown, None, 0}}},
 	{"trial-cold", DriveTrialHot, Stop, []test{{DriveTrialHot, atMost, DriveRoom, 1}}},
 	{"curve-straight", DriveCurve, Care, []test{{DriveCurve, isKnown, None, 0}, {DriveConstant, not | isKnown, None, 0}}},
-	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, or | not | isKnown, None, 0}, {StrokeBlocked, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
+	{"stroke-polymer", StrokeStroke, Care, []test{{FibrePolymer, more, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}, {StrokeLoad, isKnown, None, 0}}},
 	{"stroke-warm", StrokeStroke, Care, []test{{DriveTarget, or | more, None, craft.HottestWarm}, {DriveRoom, more, None, craft.HottestWarm}, {FibrePolymer, atMost, None, float64(PolymerNylon66)}, {StrokeStroke, not | isKnown, None, 0}}},
 	{"stroke-own", StrokeStroke, Fine, []test{{StrokeOwn, isKnown, None, 0}, {StrokeStroke, isKnown, None, 0}, {StrokeStroke, not | isClipped, None, 0}}},
 	{"stroke-lengths", StrokeStroke, Fine, []test{{StrokeOwn, not | isKnown, None, 0}, {StrokeStroke, isTried, None, 0}}},

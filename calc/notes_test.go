@@ -110,7 +110,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"wire-drift-down": {"wire.before=20&wire.after=17.9", "wire.before=20&wire.after=18.1"},
 
 	// strains of nylon from 0 to 180 °C; the finished coil is 115.3 mm long, 84.8 when its turns touch and 354 when it is drawn straight
-	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},
+	"stroke-polymer":  {"fibre.polymer=polyester", "fibre.polymer=polyester&stroke.own=5 %&stroke.loaded=120"},
 	"stroke-warm":     {"drive.target=181 °C", "drive.target=180 °C"},
 	"stroke-own":      {"stroke.own=5 %", ""},
 	"stroke-opposite": {"coil.rod-hand=opposite", "coil.rod-hand=opposite&stroke.own=-5 %"},

@@ -187,7 +187,7 @@ func drawStroke(s *sketch) {
 	}
 	up, _ = above(unit.FromSI(up))
 	up = unit.ToSI(up)
-	graph := where(last-room-1) + where(up-down-1e-9) + 0*float64(strokes[1])
+	graph := where(last-room-1) + where(up-down-1e-9) + 0*float64(strokes[1]+o.Strokes[1]) // none where the marker would have no place
 	g.k = high/(up-down) + graph
 	g.zero = lower + down*g.k
 	for i, l := range o.Strokes {
