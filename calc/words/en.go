@@ -630,7 +630,7 @@ note.stroke-masses = The heavy mass must be more than the light one, and stretch
 note.stroke-outside = The outside must be more than twice the wire.
 note.stroke-wire = Its wire is stressed beyond what spring steel stands ({stroke.spring-limit}): it will stay stretched. Take thicker wire, more turns or a softer spring.
 note.stroke-apart = There is no room for both: shut, each is {coil.solid} long. Fix the far ends further apart than twice that.
-note.stroke-slack = It pulls only while the muscle is shorter than {stroke.slack-at}: cold that is {stroke.cold-length} long, hot {stroke.hot-length}. Fix it further off, or hang less.
+note.stroke-slack = What pulls back is slack until the muscle is shorter than {stroke.slack-at}: it is {stroke.cold-length} cold and {stroke.hot-length} hot. Fix it further off, or hang less.
 note.stroke-rows = The {wire.rows} rows of Wire count here: so many on each side. But those get hot together. One on each side? Put 1 under “Muscles side by side”.
 note.stroke-scale = The scale must read less when it pulls. Are the readings swapped?
 
