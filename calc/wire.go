@@ -133,6 +133,9 @@ func (w *Wiring) book(s *Sheet, given *Givens) {
 	}
 }
 
+// crowds reports whether a resistor that gives the supply its least through the pauses is too much for it while the muscles are on.
+func (w *Wiring) crowds() bool { return w.rests() && w.Least <= w.Most && w.Current+w.Least > w.Most }
+
 // rests reports whether nothing flows for longer than a supply that switches itself off waits.
 func (w *Wiring) rests() bool { return craft.Pause(w.Period, w.OnTime) > craft.BankPatience }
 
@@ -179,7 +182,7 @@ func wire(p *Plan, r *Results) {
 	if w.rests() {
 		beside = 0
 	}
-	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, beside)
+	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, beside, w.Most)
 	r.DummyPower = craft.Watts(w.SupplyVoltage, r.Dummy)
 	r.Cycles = craft.ChargeCycles(w.Charge, w.Cell, w.Power, w.OnTime)
 	r.BatteryEnergy = craft.BatteryEnergy(w.Charge, w.Cell)

@@ -57,6 +57,9 @@ func TestDummy(t *testing.T) {
 		{"wire.duty=20 %&wire.least-current=300 mA", 5 / 0.3, 2},
 		{"wire.least-current=300 mA", 5 / (0.3 - 5/20.46897), 3}, // beside them
 		{"wire.duty=100 %", 0, 3},
+		{"wire.duty=20 %&wire.least-current=100", 50, 2},  // a bare number there is in mA
+		{"wire.least-current=10 A&wire.most=9.9 A", 0, 3}, // 0.5 Ω is no resistor but a short
+		{"wire.duty=20 %&wire.least-current=10 A&wire.most=1 A", 0, 2},
 	} {
 		st := work(t, wired+"&wire.supply=power-bank&"+row.plan)
 		if row.want > 0 {

@@ -159,8 +159,8 @@ var Supplies = [...]SupplyLimit{
 // LeastOfOwn and MostOfOwn are how many times its own voltage a supply in Supplies may be measured to give. From memory: 4.4 to 5.5 V at a port.
 const LeastOfOwn, MostOfOwn = 0.88, 1.1
 
-// BankPatience is how long (s) a supply that switches itself off is asked for less than its least before it does. From memory: some wait for half
-// a minute, few for less.
+// BankPatience is how long (s) a supply that switches itself off waits at less than its least before it does: the shortest wait, from memory.
+// Many wait for half a minute.
 const BankPatience quantity.Time = 10
 
 // Pause returns how long (s) nothing flows in each period of t (s) with s (s) on.
@@ -168,9 +168,12 @@ func Pause(t, s quantity.Time) quantity.Time { return t - s }
 
 var PauseEq = Equation{Symbol: "o", Expr: "t − s", Holds: "even-period", Source: &Geometry}
 
-// DummyOhms returns the resistance (Ω) that, beside muscles of i (A), makes a supply of v (V) give at least m (A); NaN where they alone do. In a
-// pause that is longer than BankPatience they take nothing, and it must do alone.
-func DummyOhms(v quantity.Voltage, m, i quantity.Current) quantity.Resistance {
+// DummyOhms returns the resistance (Ω) that, beside muscles of i (A), makes a supply of v (V) give at least m (A); NaN where they alone do, and
+// where the supply gives less than m: at most n (A), NaN for no limit. With an i of 0 it does so alone.
+func DummyOhms(v quantity.Voltage, m, i, n quantity.Current) quantity.Resistance {
+	if m > n {
+		return quantity.Resistance(quantity.NaN)
+	}
 	return OhmsOf(v, m-i)
 }
 

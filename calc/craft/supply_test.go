@@ -34,8 +34,8 @@ func TestSupplyRows(t *testing.T) {
 		{"lost in 5 Ω of leads", float64(LeadDrop(0.2, 5)), 1},
 		{"of 6 W in six muscles", float64(MusclePower(6, 3, 2)), 1},
 		{"1 W on 10 cm, per cm", float64(PowerPer(1, 0.1)) / 100, 0.1},
-		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05)), 100},
-		{"and while the switch is open", float64(DummyOhms(5, 0.1, 0)), 50},
+		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05, 2)), 100},
+		{"and while the switch is open", float64(DummyOhms(5, 0.1, 0, quantity.Current(quantity.NaN))), 50},
 		{"which makes", float64(Watts(5, 50)), 0.5},
 		{"pause of 8 s on in 20", float64(Pause(20, 8)), 12},
 		{"2000 mAh at 3.7 V are 7.4 Wh", float64(BatteryEnergy(7200, 3.7)) / 3600, 7.4},
@@ -54,7 +54,8 @@ func TestSupplyRows(t *testing.T) {
 	isNaN(t, Duty(2, 1.25), "more than there is")
 	isNaN(t, DutyOfTime(21, 20), "longer than the period")
 	isNaN(t, PowerPer(1, 0), "no length")
-	isNaN(t, DummyOhms(5, 0.1, 0.1), "enough already")
+	isNaN(t, DummyOhms(5, 0.1, 0.1, 2), "enough already")
+	isNaN(t, DummyOhms(5, 100, 0.24, 2), "0.05 Ω would be a short")
 	isNaN(t, ChargeCycles(36000, 3.7, 0, 8), "no power")
 	isNaN(t, BatteryTime(36000, 0), "never on")
 	isNaN(t, OhmsForPower(0, 5, 1), "no power")
