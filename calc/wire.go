@@ -57,6 +57,7 @@ type Wiring struct {
 	// Worked out.
 	Total, LeadOhms quantity.Resistance // of all muscles, and of both leads
 
+	beside      bool // a resistor, lest the supply switches off
 	bookRating  bool // no rating was typed
 	bookVoltage bool // nor what flows, and the supply has a voltage of its own
 	line        trial.Line
@@ -184,9 +185,13 @@ func wire(p *Plan, r *Results) {
 	}
 	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, beside, w.Most)
 	r.DummyPower = craft.Watts(w.SupplyVoltage, r.Dummy)
-	r.Cycles = craft.ChargeCycles(w.Charge, w.Cell, w.Power, w.OnTime)
 	r.BatteryEnergy = craft.BatteryEnergy(w.Charge, w.Cell)
-	r.BatteryTime = craft.BatteryTime(r.BatteryEnergy, w.Average)
+	drawn := w.Average
+	if w.beside = known(float64(r.DummyPower)); w.beside {
+		drawn += r.DummyPower
+	}
+	r.BatteryTime = craft.BatteryTime(r.BatteryEnergy, drawn)
+	r.Cycles = craft.BatteryCycles(r.BatteryTime, w.Period)
 	r.ReadingOhms = craft.OhmsOf(w.Across, w.Through)
 	r.ReadingPerLength = craft.OhmsPer(r.ReadingOhms, w.ReadingLength)
 	r.WantedPerLength = craft.PerLengthForOhms(w.Wanted, w.Strands, r.YarnLength)
@@ -249,6 +254,9 @@ var (
 
 	dummyBeside = Working{Eq: &craft.DummyOhmsEq, Terms: []ID{WireSupplyVoltage, WireLeast, WireCurrent}}
 	dummyAlone  = Working{Eq: &craft.DummyAloneEq, Terms: []ID{WireSupplyVoltage, WireLeast}}
+
+	lastsAlone  = Working{Eq: &craft.BatteryTimeEq, Terms: []ID{WireEnergy, WireAverage}}
+	lastsBeside = Working{Eq: &craft.BatteryBesideEq, Terms: []ID{WireEnergy, WireAverage, WireDummyPower}}
 
 	yarnAlong   = Working{Method: "yarn-along", Source: &craft.Geometry, Terms: []ID{CutPrecursor}}
 	yarnWrapped = Working{Eq: &craft.WrapLengthEq, Terms: []ID{ClampThisFinished, WireWrapPitch, WireWrapDiameter}}

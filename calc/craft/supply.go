@@ -182,13 +182,6 @@ var (
 	DummyAloneEq = Equation{Symbol: "R", Expr: "V ÷ m", Holds: "alone-in-pause", Source: &Geometry}
 )
 
-// ChargeCycles returns how many times a battery of charge q (C) and cells of v (V) heats with p (W) for t (s), if all of it arrives.
-func ChargeCycles(q quantity.Charge, v quantity.Voltage, p quantity.Power, t quantity.Time) quantity.Number {
-	return quantity.Number(float64(q) * float64(v) / positive(float64(p)*float64(t)))
-}
-
-var ChargeCyclesEq = Equation{Symbol: "c", Expr: "Q × V ÷ (P × t)", Holds: "fresh-battery", Source: &Geometry}
-
 // BatteryEnergy returns what (J) is in a battery of charge q (C) and cells of v (V).
 func BatteryEnergy(q quantity.Charge, v quantity.Voltage) quantity.Energy {
 	return quantity.Energy(float64(q) * float64(v))
@@ -201,7 +194,16 @@ func BatteryTime(e quantity.Energy, a quantity.Power) quantity.Time {
 	return quantity.Time(float64(e) / positive(float64(a)))
 }
 
-var BatteryTimeEq = Equation{Symbol: "t", Expr: "E ÷ a", Holds: "fresh-battery", Source: &Geometry}
+// BatteryTimeEq is that of muscles alone, BatteryBesideEq that with a resistor of b (W) beside them, on all the time.
+var (
+	BatteryTimeEq   = Equation{Symbol: "t", Expr: "E ÷ a", Holds: "fresh-battery", Source: &Geometry}
+	BatteryBesideEq = Equation{Symbol: "t", Expr: "E ÷ (a + b)", Holds: "fresh-battery", Source: &Geometry}
+)
+
+// BatteryCycles returns how many times a battery that lasts for t (s) heats, once every p (s).
+func BatteryCycles(t, p quantity.Time) quantity.Number { return quantity.Number(t / p) }
+
+var BatteryCyclesEq = Equation{Symbol: "c", Expr: "t ÷ p", Holds: "fresh-battery", Source: &Geometry}
 
 // OhmsForPower returns the resistance (Ω) of a muscle that makes p (W) while on, one of s end to end in each row at a supply of u (V), leads left
 // out; PowerAtOhms is the way back.

@@ -43,7 +43,7 @@ func TestSupplyRows(t *testing.T) {
 		{"a muscle of 5 W, one of two in a row on 12 V: 6 V", float64(OhmsForPower(5, 12, 2)), 7.2},
 		{"and back", float64(PowerAtOhms(7.2, 12, 2)), 5},
 		{"three strands of 0.5 m at 48 Ω/m there: 8 Ω", float64(PowerOfStrands(12, 2, 3, 48, 0.5)), 4.5},
-		{"cycles of 2000 mAh at 3.7 V, 7.4 Wh, 1.25 W for 8 s", float64(ChargeCycles(7200, 3.7, 1.25, 8)), 2664},
+		{"cycles of 7.4 Wh, 1.25 W for 8 s in 20: 0.5 W, 14.8 h", float64(BatteryCycles(BatteryTime(7.4*3600, 0.5), 20)), 2664},
 	} {
 		assert.InEpsilon(t, row.want, row.got, 1e-12, row.name)
 	}
@@ -56,7 +56,6 @@ func TestSupplyRows(t *testing.T) {
 	isNaN(t, PowerPer(1, 0), "no length")
 	isNaN(t, DummyOhms(5, 0.1, 0.1, 2), "enough already")
 	isNaN(t, DummyOhms(5, 100, 0.24, 2), "0.05 Ω would be a short")
-	isNaN(t, ChargeCycles(36000, 3.7, 0, 8), "no power")
 	isNaN(t, BatteryTime(36000, 0), "never on")
 	isNaN(t, OhmsForPower(0, 5, 1), "no power")
 }
