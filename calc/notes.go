@@ -159,6 +159,7 @@ var Notes = [...]Note{
 	{"wire-pause", WireCurrent, Care, []test{{WireLeast, more, None, 0}, {WirePause, more, None, float64(craft.BankPatience)}, {WireCurrent, atLeast, WireLeast, 1}, {WireLeast, not | isCrowded, None, 0}}},
 	{"wire-crowd", WireCurrent, Stop, []test{{WireLeast, isCrowded, None, 0}, {WireCurrent, atMost, WireMost, 1}}},
 	{"wire-volts", WireSupplyVoltage, Care, []test{{WireSupplyVoltage, more, None, craft.VoltageCare}}},
+	{"wire-melts", WireSupplyVoltage, Stop, []test{{DriveStuck, atLeast, HeatMelt, 1}, {DrivePower, isWorked, None, 0}}},
 	{"wire-average", WireAverage, Stop, []test{{WireAverage, or | more, WirePower, 1 + 1e-9}, {WireOnTime, more, WirePeriod, 1 + 1e-9}}},
 	{"wire-least-over", WireLeast, Stop, []test{{WireLeast, more, WireMost, 1}}},
 	{"wire-steady", WireLeast, Fine, []test{{WireLeast, more, None, 0}, {WireCurrent, atLeast, WireLeast, 1}, {WirePause, atMost, None, float64(craft.BankPatience)}}},

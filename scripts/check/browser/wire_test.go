@@ -114,6 +114,21 @@ func TestWireAway(t *testing.T) {
 	p.expect("wire.wrap-pitch", "1.2 mm")
 }
 
+// Volts that melt it say so where they are typed, at once, and in the bench view, where the caution is whole too. 12 V on 20.4 Ω are 7.0 W; 5 V are 1.2 W.
+func TestWireMelts(t *testing.T) {
+	for _, s := range []screen{phone, desk} {
+		p := open(t, s)
+		p.enter([]pair{{"wire.route", "twisted"}, {"wire.per-length", "50"}, {"wire.supply-voltage", "5"}})
+		p.expect("note.wire-melts", "")
+		p.fill("wire.supply-voltage", "12")
+		p.expect("note.wire-melts", says("note.wire-melts", "", "350 °C", "255 °C", "11.0 s"))
+		p.leave()
+		p.press("#wire-bench")
+		assert.Greater(t, eval[float64](p, byID("note.wire-melts")+`.getBoundingClientRect().height`), 0.0, s.name)
+		assert.True(t, eval[bool](p, `(e => e.scrollHeight <= e.clientHeight + 1)(document.querySelector("#wire .caution summary span"))`), s.name)
+	}
+}
+
 // Nothing of the section is wider than the screen, with every number in it and all of it open.
 func TestWireSection(t *testing.T) {
 	for _, s := range []screen{phone, desk} {
