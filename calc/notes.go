@@ -209,6 +209,7 @@ var Notes = [...]Note{
 	{"stroke-masses", StrokeColdRate, Care, []test{{StrokeHeavy, or | atMost, StrokeLight, 1}, {StrokeColdHeavy, or | atMost, StrokeColdLight, 1}, {StrokeHotHeavy, atMost, StrokeHotLight, 1}}},
 	{"stroke-wire", StrokeSpringStress, Care, []test{{StrokeAgainst, equal, None, float64(AgainstSpring)}, {StrokeSpringStress, more, StrokeSpringLimit, 1}}},
 	{"stroke-pair", StrokeSlackAt, Care, []test{{StrokeAgainst, equal, None, float64(AgainstMuscle)}, {StrokeSlackAt, less, ClampThisFinished, 0.9999}}},
+	{"stroke-rows", StrokeSlackAt, Care, []test{{StrokeAgainst, equal, None, float64(AgainstMuscle)}, {StrokeBeside, isWorked, None, 0}, {StrokeBeside, more, None, 1}}},
 	{"stroke-scale", StrokeScalePull, Care, []test{{StrokeScalePull, less, None, 0}}},
 	{"less-hook", TroubleLessAdd, Care, []test{{TroubleLessAdd, less, None, 0}}},
 	{"broke-early", TroubleBrokeShare, Care, []test{{TroubleBroke, less, TwistOnsetLeast, 1}}},

@@ -128,6 +128,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"stroke-masses":   {"stroke.light=80&stroke.heavy=20", "stroke.light=20&stroke.heavy=80&stroke.cold-light=117&stroke.cold-heavy=124&stroke.hot-light=108&stroke.hot-heavy=117"},
 	"stroke-wire":     {"stroke.against=spring&stroke.slack=260 mm&stroke.spring-wire=0.3 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30", "stroke.against=spring&stroke.slack=140 mm&stroke.spring-wire=0.5 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30"},
 	"stroke-pair":     {"stroke.against=muscle&stroke.apart=230 mm", "stroke.against=muscle&stroke.apart=231 mm"}, // 230.7 mm
+	"stroke-rows":     {"stroke.against=muscle&wire.rows=2", "stroke.against=muscle&wire.rows=2&stroke.beside=2"},
 	"stroke-scale":    {"stroke.scale-cold=900 g&stroke.scale-hot=901 g", "stroke.scale-cold=901 g&stroke.scale-hot=900 g"},
 	// Of the drive. The start plan's coil, hanging, comes to 103 °C at most with 1 W; nylon 6,6 was set at 180 °C and melts from 255 °C
 	"water-boils":      {"drive.way=water&drive.target=95 °C&drive.altitude=2000 m", "drive.way=water&drive.target=95 °C&drive.altitude=1000 m"},

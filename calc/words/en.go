@@ -622,6 +622,7 @@ note.stroke-least = It may even get longer: hot it is softer, and this load may 
 note.stroke-cooler = “Hot” is colder than the room: see Drive.
 note.stroke-masses = The heavy mass must be more than the light one, and stretch it further. Are two readings swapped?
 note.stroke-wire = Its wire is stressed beyond what spring steel stands ({stroke.spring-limit}): it will stay stretched. Take thicker wire, more turns or a softer spring.
+note.stroke-rows = {wire.rows} rows in Wire, all on at once, count as {wire.rows} muscles on each side here. If one of this pair is on at a time, each on its own switch, type 1 row there.
 note.stroke-pair = Cold, both hang loose, and the first of each stroke is lost to that. Fix the far ends further apart.
 note.stroke-scale = The scale must read less when it pulls. Are the readings swapped?
 
