@@ -164,6 +164,7 @@ var Notes = [...]Note{
 	{"wire-least-over", WireLeast, Stop, []test{{WireLeast, more, WireMost, 1}}},
 	{"wire-steady", WireLeast, Fine, []test{{WireLeast, more, None, 0}, {WireCurrent, atLeast, WireLeast, 1}, {WirePause, atMost, None, float64(craft.BankPatience)}}},
 	{"wire-fuse-never", WireFuse, Care, []test{{WireMost, less, WireFuse, craft.FuseBlows}}},
+	{"wire-wanted", WireWantedReal, Care, []test{{WireWantedReal, more, WireWantedPower, craft.WantedCare}}},
 	{"wire-falls", WireCoefficient, Care, []test{{WireCoefficient, less, None, 0}}},
 	{"wire-drift-up", WireDrift, Care, []test{{WireDrift, more, None, craft.DriftCare}}},
 	{"wire-drift-down", WireDrift, Care, []test{{WireDrift, less, None, -craft.DriftCare}}},

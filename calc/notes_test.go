@@ -106,8 +106,9 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"wire-steady":     {wired + "&wire.supply=power-bank&wire.duty=50", wired + "&wire.supply=power-bank&wire.duty=49"},
 	"wire-fuse-none":  {wired + "&wire.current=10", wired + "&wire.current=9.9"},
 	"wire-thin":       {wired + "&wire.current=3.1", wired + "&wire.current=2.9"},
-	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"},                                               // 3.15 A and 2.5 A
-	"wire-fuse-never": {wired + "&wire.supply=usb-2&wire.supply-voltage=5", wired + "&wire.supply=usb-3&wire.supply-voltage=5"}, // 0.25 A, so 0.315 A, 2.1 times that is 0.66 A
+	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"},                                                                                                                 // 3.15 A and 2.5 A
+	"wire-fuse-never": {wired + "&wire.supply=usb-2&wire.supply-voltage=5", wired + "&wire.supply=usb-3&wire.supply-voltage=5"},                                                                   // 0.25 A, so 0.315 A, 2.1 times that is 0.66 A
+	"wire-wanted":     {"wire.route=twisted&wire.per-length=45&wire.supply-voltage=12&wire.wanted-power=6", "wire.route=twisted&wire.per-length=45&wire.supply-voltage=12&wire.wanted-power=6.1"}, // 144 over 18.36 is 7.84 W, 1.3 times 6.03
 	"wire-falls":      {"wire.coefficient=-0.1 %/K", "wire.coefficient=0 %/K"},
 	"wire-drift-up":   {"wire.before=20&wire.after=22.1", "wire.before=20&wire.after=21.9"},
 	"wire-drift-down": {"wire.before=20&wire.after=17.9", "wire.before=20&wire.after=18.1"},

@@ -221,6 +221,10 @@ func PowerOfStrands(u quantity.Voltage, s, n quantity.Count, k quantity.Resistan
 	return PowerAtOhms(YarnOhms(k, l, n), u, s)
 }
 
+// WantedCare is how many times the wanted power strands that were rounded up may make without a word. A judgement, no source: as much hotter over
+// the room, and what was meant for 180 °C comes to about 230.
+const WantedCare = 1.3
+
 var (
 	OhmsForPowerEq   = Equation{Symbol: "R", Expr: "(U ÷ s)² ÷ P", Holds: "leads-out", Source: &Geometry}
 	PowerAtOhmsEq    = Equation{Symbol: "P", Expr: "(U ÷ s)² ÷ R", Holds: "leads-out", Source: &Geometry}

@@ -587,6 +587,7 @@ note.wire-fuse-none = {wire.current}: small fuses end at 10 A. Give each row of 
 note.wire-thin = The leads stand {wire.lead-rating} only: take thicker ones.
 note.wire-fuse = This fuse is over the {wire.lead-rating} that the leads stand: they would burn first. Take thicker leads.
 note.wire-fuse-never = A supply that gives {wire.most} at most may never blow it: set its own limit.
+note.wire-wanted = {wire.wanted-real} where you want {wire.wanted-power}: left on, it gets much hotter than meant. A longer conductor, more muscles in a row or fewer volts make less.
 note.wire-falls = Its ohms fall as it warms: at the same volts it takes ever more current. Set a current limit; Drive says where it settles, if it does.
 note.wire-drift-up = More ohms: yarn or contact is hurt, and gets hotter there. Look for a brown or stiff spot.
 note.wire-drift-down = Fewer ohms: turns or strands touch. More current flows than before.
