@@ -130,6 +130,39 @@ func TestWireMelts(t *testing.T) {
 	}
 }
 
+// Trouble says its numbers as they are in this plan, and nothing in the place of one that is not known; elsewhere there is a dash. 408 mm at 45 Ω/m are
+// 18.36 Ω, at 12 V with leads of 0.06897 Ω.
+func TestTroubleNumbers(t *testing.T) {
+	p := open(t, phone)
+	link := func(row, key string) string {
+		return eval[string](p, `((e) => { e.closest("details").open = true; e.scrollIntoView({behavior: "instant"}); return e.innerText.replace(/\s+/g, " ").trim() })([...document.querySelectorAll("#trouble .seen")].find((e) => e.textContent.startsWith(`+strconv.Quote(words.EnglishPage.Say("trouble."+row))+`)).querySelector('a[href="#`+key+`"]'))`)
+	}
+	dash := func() string {
+		return eval[string](p, `getComputedStyle(document.querySelector('.gaps [data-slot="n:wire.current"]'), "::before").content`)
+	}
+	assert.Equal(t, "Ohms of all muscles", link("cold", "wire.total"))
+	assert.Equal(t, "Current while on", link("cold", "wire.current"))
+	assert.Equal(t, "Resistor beside it", link("off", "wire.dummy"))
+	assert.Equal(t, `"–"`, dash())
+	p.enter([]pair{{"wire.route", "twisted"}, {"wire.per-length", "45"}, {"wire.supply", "power-bank"}, {"wire.supply-voltage", "12"}, {"wire.duty", "20"}})
+	p.leave()
+	for _, want := range [][3]string{
+		{"cold", "wire.total", "Ohms of all muscles 18.36 Ω"},
+		{"cold", "wire.current", "Current while on 0.6511 A"}, // 12 over 18.429
+		{"cold", "wire.drop", "Voltage lost in the leads 0.0449 V"},
+		{"off", "wire.most", "Most that the supply gives 2.00 A"},
+		{"off", "wire.least-current", "Least that the supply must give 100 mA"},
+		{"off", "wire.dummy", "Resistor beside it 120 Ω"},                 // 12 V over 0.1 A, in pauses of 16 s
+		{"smoke", "wire.full-power", "Power in a muscle while on 7.78 W"}, // 0.6511² times 18.36
+	} {
+		assert.Equal(t, want[2], link(want[0], want[1]))
+	}
+	for _, key := range []string{"drive.hottest", "drive.stuck"} {
+		assert.Regexp(t, ` \d+ °C$`, link("smoke", key))
+	}
+	assert.Equal(t, "none", dash())
+}
+
 // Nothing of the section is wider than the screen, with every number in it and all of it open.
 func TestWireSection(t *testing.T) {
 	for _, s := range []screen{phone, desk} {
