@@ -20,6 +20,7 @@ type Driving struct {
 	_ [0]func() // these are not compared
 
 	Way                  quantity.Word // how it loses its heat
+	CoolWay              quantity.Word // the same while it cools: 0 the same way, or one more than that
 	Speed                quantity.Speed
 	Room, Target, CoolTo quantity.Temperature // around it and at first; hot; cold enough for the next heating
 	Power                quantity.Power       // in one muscle while it is on; left empty, the wire's, as fast says
@@ -34,6 +35,7 @@ type Driving struct {
 
 	empty struct{ power, on, off, heat bool } // what was left empty
 	fast  bool                                // the wire's switching is so fast that its average power heats
+	wired bool                                // it is slower, and times left empty are the wire's
 }
 
 // The two ends between which a muscle loses its heat.
@@ -89,7 +91,7 @@ func drive(p *Plan, r *Results) {
 		d.Power, full = quantity.Power(nan), 0
 		goal -= nearly * (d.Target - d.Room)
 	}
-	if !(d.CoolTo < goal) {
+	if !(d.CoolTo < goal && d.Target > d.Room) {
 		goal = quantity.Temperature(nan)
 	}
 	muscle(p, r)
@@ -97,11 +99,15 @@ func drive(p *Plan, r *Results) {
 	if d.empty.power && r.MusclePower < full && p.Wire.Period*switchings < w.heating(d, w.heats(d, goal, r.MusclePower), r.MusclePower) {
 		d.Power, w.watts, d.fast = r.MusclePower, r.MusclePower, true
 	}
+	d.wired = !d.fast && d.empty.power && p.Wire.Route != RouteNone && p.Wire.Duty < 1 && known(float64(p.Wire.OnTime))
+	held := &w.on
+	if w.surrounds {
+		held = &w.off
+	}
 	for i := range ends {
-		off := &w.off[i]
 		r.Steady[i] = w.on[i].Steady(w.watts)
-		r.Cools[i] = timeTo(off, d.Target+0*goal, d.CoolTo, 0)
-		r.Hold[i] = off.Loss(d.Target)
+		r.Cools[i] = timeTo(&w.off[i], d.Target+0*goal, d.CoolTo, 0)
+		r.Hold[i] = held[i].Loss(d.Target + 0*goal)
 	}
 	hot := &w.on[hotEnd]
 	r.Stuck = r.Steady[hotEnd]
@@ -115,10 +121,17 @@ func drive(p *Plan, r *Results) {
 	r.SetTime, r.MeltTime = timeTo(hot, d.Room, p.Heat.Set, full)+0*quantity.Time(r.Stuck), timeTo(hot, d.Room, p.Heat.Melt, full)+0*quantity.Time(r.Stuck)
 
 	r.Heats = w.heats(d, goal, w.watts)
-	d.On = w.heating(d, r.Heats, w.watts)
+	if d.empty.on && d.wired {
+		d.On = p.Wire.OnTime
+	} else {
+		d.On = w.heating(d, r.Heats, w.watts)
+	}
 	order(&r.Heats[0], &r.Heats[1]) // what loses least heat is slower to be warmed by what is around it
 	order(&r.Cools[0], &r.Cools[1])
-	if d.empty.off {
+	switch {
+	case d.empty.off && d.wired:
+		d.Off = p.Wire.Period - p.Wire.OnTime
+	case d.empty.off:
 		d.Off = within(r.Cools[1], &w.off[hotEnd], d.Target, d.Room+nearly*(d.Target-d.Room), 0)
 	}
 	var lows [ends]quantity.Temperature
@@ -184,22 +197,36 @@ func within(t quantity.Time, b *craft.Body, from, to quantity.Temperature, watts
 	return t
 }
 
+// stand puts a muscle, coiled and as long as it is finished, into a way of losing its heat: what is given of the fibre is in the first body.
+func stand(b *[ends]craft.Body, way quantity.Word, p *Plan, r *Results) {
+	d, of, unsure := &p.Drive, &b[hotEnd], quantity.Fraction(craft.StillUnsure)
+	heat, tempco, current := of.Heat, of.Tempco, of.Current
+	if way == WayWater {
+		*of, unsure = craft.InWater(d.Room), craft.WaterUnsure
+		if d.Room >= r.Boiling {
+			of.Coefficient = quantity.NaN
+		}
+	} else {
+		*of = craft.InRoom(craft.Way(way), d.Room, d.Altitude)
+		of.Speed, of.Emissivity = float64(d.Speed), quantity.Fraction(d.Emissivity)
+	}
+	of.Heat, of.Tempco, of.Current = heat, tempco, current
+	craft.EndsOf(b, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
+	for i := range b {
+		r.warmth.outside |= b[i].Bounds(d.Target, p.Thickness, craft.NylonConductivity)
+	}
+	r.Biot = max(r.Biot, b[coolEnd].Biot(d.Target, p.Thickness, craft.NylonConductivity))
+}
+
 // muscle makes the bodies, of the fibre as it is coiled and the length as it is finished.
 func muscle(p *Plan, r *Results) {
 	d, w := &p.Drive, &r.warmth
-	off := &w.off
-	b, unsure := &off[hotEnd], quantity.Fraction(craft.StillUnsure)
 	r.Boiling = craft.BoilingAt(craft.PressureAt(d.Altitude))
-	if d.Way == WayWater {
-		*b, unsure = craft.InWater(d.Room), craft.WaterUnsure
-		if d.Room >= r.Boiling || w.surrounds && d.Target >= r.Boiling {
-			b.Coefficient = quantity.NaN
-		}
-	} else {
-		*b = craft.InRoom(craft.Way(d.Way), d.Room, d.Altitude)
-		b.Speed, b.Emissivity = float64(d.Speed), quantity.Fraction(d.Emissivity)
+	along := p.Precursor
+	if p.Wire.Route == RouteWrapped && known(float64(r.YarnLength)) {
+		along = r.YarnLength
 	}
-	yarn := craft.YarnHeat * float64(craft.FibreMass(p.Yarn.Area, p.Yarn.Density, p.Yarn.Strands, p.Precursor))
+	yarn := craft.YarnHeat * float64(craft.FibreMass(p.Yarn.Area, p.Yarn.Density, p.Yarn.Strands, along))
 	if !known(yarn) {
 		yarn = 0 // without a size it is left out, as of every sum
 	}
@@ -209,19 +236,37 @@ func muscle(p *Plan, r *Results) {
 	} else {
 		heat = craft.Capacity{At20: float64(d.SpecificHeat)}
 	}
+	var b craft.Body
 	b.Heat = heat.Of(r.FibreMass, yarn)
 	if known(p.Wire.Coefficient) {
 		b.Tempco, b.Current = p.Wire.Coefficient, p.Given[SupplyGroup].Has(WireCurrent)
 	}
 	r.Capacity = quantity.HeatCapacity(b.Heat.At((d.Room + d.Target) / 2))
-	craft.EndsOf(off, p.Outside, r.ThisFinished, p.Thickness, r.Straight, unsure)
-	w.outside = 0
-	for i := range ends {
-		w.outside |= off[i].Bounds(d.Target, p.Thickness, craft.NylonConductivity)
-	}
-	r.Biot = off[coolEnd].Biot(d.Target, p.Thickness, craft.NylonConductivity)
 	r.Inner = craft.InnerTime(p.Fibre.Density, float64(d.SpecificHeat), p.Thickness, craft.NylonConductivity)
+	w.outside, r.Biot = 0, 0
+	w.on[hotEnd], w.off[hotEnd] = b, b
+	stand(&w.on, d.Way, p, r)
+	if d.CoolWay > 0 {
+		stand(&w.off, d.CoolWay-1, p, r)
+	} else {
+		w.off = w.on
+	}
+	tried(p, r)
+	if w.surrounds {
+		for i := range ends {
+			at := d.Target
+			if !(at > d.Room) || d.Way == WayWater && at >= r.Boiling {
+				at = quantity.Temperature(quantity.NaN)
+			}
+			w.on[i].Air, w.on[i].Walls = at, at
+		}
+	}
+}
 
+// tried lets an own trial take the place of the book's losses: a cooling curve those while it cools, a power held those while it is heated, and
+// both where it cools the way it is heated.
+func tried(p *Plan, r *Results) {
+	d, w := &p.Drive, &r.warmth
 	if w.fitted != d.Curve.Text || w.room != d.Room {
 		w.fitted, w.room = d.Curve.Text, d.Room
 		w.decay = trial.FitDecay(w.columns[0][:w.rows], w.columns[1][:w.rows], float64(d.Room))
@@ -230,25 +275,25 @@ func muscle(p *Plan, r *Results) {
 	if known(d.Curve.N) {
 		r.Constant = quantity.Time(w.decay.Constant)
 	}
-	for i := range ends {
-		r.BookLoss[i] = quantity.HeatLoss(craft.SteadyLoss(off[i].Loss(d.Target), d.Target, d.Room))
-	}
+	of := &w.off
 	loss, share := craft.TrialLoss(float64(r.Capacity), r.Constant), heatUnsure
 	if !known(d.Curve.N) && d.settled() {
+		of = &w.on
 		loss, share = craft.SteadyLoss(d.TrialPower, d.TrialHot, d.Room), steadyUnsure
 	}
-	if r.TrialLoss = quantity.HeatLoss(loss); known(loss) { // it takes the place of the book's
-		if doubt := w.decay.ConstantDoubt / w.decay.Constant; doubt > 0 {
-			share = min(share+doubt, 0.9)
-		}
-		off[hotEnd].Measured(loss * (1 - share))
-		off[coolEnd].Measured(loss * (1 + share))
+	for i := range ends {
+		r.BookLoss[i] = quantity.HeatLoss(craft.SteadyLoss(of[i].Loss(d.Target), d.Target, d.Room))
 	}
-	w.on = w.off
-	if w.surrounds {
-		for i := range ends {
-			w.on[i].Air, w.on[i].Walls = d.Target, d.Target
-		}
+	if r.TrialLoss = quantity.HeatLoss(loss); !known(loss) {
+		return
+	}
+	if doubt := w.decay.ConstantDoubt / w.decay.Constant; doubt > 0 && known(d.Curve.N) {
+		share = min(share+doubt, 0.9)
+	}
+	of[hotEnd].Measured(loss * (1 - share))
+	of[coolEnd].Measured(loss * (1 + share))
+	if d.CoolWay == 0 {
+		w.on, w.off = *of, *of
 	}
 }
 
@@ -326,6 +371,11 @@ var (
 		{Method: "off-time", Source: &craft.StepPair, Terms: []ID{DriveCoolMost}},
 	}
 
+	// and of a wire that switches slowly
+	ofWire = [...]Working{
+		{Method: "of-wire-times", Source: &craft.Geometry, Terms: []ID{WireOnTime}},
+		{Method: "of-wire-times", Source: &craft.Geometry, Terms: []ID{WirePeriod, WireOnTime}},
+	}
 	ofFastWire = Working{Method: "of-fast-wire", Source: &craft.Geometry, Terms: []ID{WireMusclePower, WirePeriod}}
 
 	// where the specific heat of each polymer is from

@@ -9,26 +9,29 @@ import (
 	"twistbench/calc/quantity"
 )
 
-// A supply at 50 %: each is the plan that says the same with a typed power. Only fast switching is an average; the cycle of the drive is slow
-// and has the whole power while it is on, so that no duty counts twice.
+// A supply at 50 %: each is the plan that says the same with a typed power. Only fast switching is an average; slow switching is the cycle of the
+// drive, and has the whole power while it is on, so that no duty counts twice.
 func TestDutyOnce(t *testing.T) {
 	const wire = "wire.route=twisted&wire.per-length=45 ohm/m&wire.supply-voltage=5 V&wire.duty=50 %&"
 	full := work(t, wire).Out.FullPower
 	for _, row := range []struct {
 		plan  string
 		share quantity.Power // of the full power
+		times string         // which the wire's switching says
 	}{
-		{"", 1},                             // a period of 20 s
-		{"drive.on=10 s&drive.off=10 s", 1}, // the same
-		{"wire.period=10 ms&drive.on=10 s&drive.off=10 s", 0.5},
-		{"wire.period=10 ms", 0.5}, // heating takes some seconds
-		{"wire.period=0.99 s&drive.on=10 s", 0.5},
-		{"wire.period=1.01 s&drive.on=10 s", 1},
-		{"wire.period=", 1},
+		{"", 1, "&drive.on=10 s&drive.off=10 s"}, // a period of 20 s
+		{"drive.on=10 s&drive.off=10 s", 1, ""},  // the same
+		{"wire.period=10 ms&drive.on=10 s&drive.off=10 s", 0.5, ""},
+		{"wire.period=10 ms", 0.5, ""}, // heating takes some seconds
+		{"wire.period=0.99 s&drive.on=10 s", 0.5, ""},
+		{"wire.period=1.01 s&drive.on=10 s", 1, "&drive.off=505 ms"},
+		{"wire.period=", 1, ""},
 	} {
 		st := work(t, wire+row.plan)
 		assert.InEpsilon(t, float64(row.share*full), float64(st.Plan.Drive.Power), 1e-12, row.plan)
-		typed := work(t, wire+row.plan+"&drive.power="+strconv.FormatFloat(1e3*float64(row.share*full), 'f', -1, 64)+" mW")
+		typed := work(t, wire+row.plan+"&drive.power="+strconv.FormatFloat(1e3*float64(row.share*full), 'f', -1, 64)+" mW"+row.times)
+		assert.InEpsilon(t, float64(typed.Plan.Drive.On), float64(st.Plan.Drive.On), 1e-9, row.plan)
+		assert.InEpsilon(t, float64(typed.Plan.Drive.Off), float64(st.Plan.Drive.Off), 1e-9, row.plan)
 		assert.InDelta(t, float64(typed.Out.Peaks[1]), float64(st.Out.Peaks[1]), 0.01, row.plan)
 		assert.InDelta(t, float64(typed.Out.Steady[hotEnd]), float64(st.Out.Steady[hotEnd]), 0.01, row.plan)
 		steps, _ := st.Workings(DrivePower)
@@ -97,4 +100,50 @@ func TestBoilingOnAMountain(t *testing.T) {
 	assert.True(t, known(work(t, bath+"89 °C").SI(DriveHeatMost)))
 	assert.False(t, known(work(t, bath+"91 °C").SI(DriveHeatMost)))
 	assert.True(t, known(work(t, "drive.way=water&drive.target=91 °C").SI(DriveHeatMost)))
+}
+
+// What is not over the room it starts in has no times and no power that holds it; what it comes to is still told, but not of a bath.
+func TestHotIsOverTheRoom(t *testing.T) {
+	for _, plan := range []string{"drive.room=60 °C&drive.target=60 °C", "drive.room=95 °C&drive.target=60 °C&drive.way=water", "drive.target=15 °C&drive.power=1 W"} {
+		st := work(t, plan)
+		for id := DriveHeatLeast; id < DriveBiot; id++ {
+			assert.False(t, known(st.SI(id)), "%s: %s is %g", plan, id.Key(), st.SI(id))
+		}
+		assert.Equal(t, plan == "drive.target=15 °C&drive.power=1 W", known(st.SI(DriveHottest)), plan)
+		assert.Equal(t, DriveTarget, st.Needs(DriveHeatMost), plan)
+	}
+	boils := work(t, "drive.way=water&drive.target=150 °C")
+	assert.Equal(t, DriveTarget, boils.Needs(DriveHeatMost))
+}
+
+// It may cool another way than it is heated: each half is that of a plan that does both so.
+func TestCoolWay(t *testing.T) {
+	still, fan, both := work(t, "drive.power=1 W&drive.way=still"), work(t, "drive.power=1 W&drive.way=fan"), work(t, "drive.power=1 W&drive.way=still&drive.cool-way=fan")
+	assert.Equal(t, still.Out.Steady, both.Out.Steady)
+	assert.Equal(t, still.Out.Heats, both.Out.Heats)
+	assert.Equal(t, still.Out.Hold, both.Out.Hold)
+	assert.Equal(t, fan.Out.Cools, both.Out.Cools)
+	assert.NotEqual(t, fan.Out.Cools, still.Out.Cools)
+	assert.Equal(t, max(still.Out.Biot, fan.Out.Biot), both.Out.Biot)
+	assert.Equal(t, fan.Out.Cools, work(t, "drive.power=1 W&drive.way=fan&drive.cool-way=fan").Out.Cools)
+	// out of hot water into the air, as a school does it
+	dip, air := work(t, "drive.way=water&drive.target=80 °C&drive.cool-way=still"), work(t, "drive.way=still&drive.target=80 °C")
+	assert.Equal(t, work(t, "drive.way=water&drive.target=80 °C").Out.Heats, dip.Out.Heats)
+	assert.Equal(t, air.Out.Cools, dip.Out.Cools)
+	// a cooling curve is of the way it cools, a power held of the way it is heated
+	const curve, held = "&drive.curve=0 80\n5 56\n10 42\n20 28", "&drive.trial-power=0.8 W&drive.trial-hot=70 °C"
+	mixed := "drive.power=1 W&drive.way=still&drive.cool-way=fan"
+	assert.Equal(t, still.Out.Heats, work(t, mixed+curve).Out.Heats)
+	assert.Equal(t, work(t, "drive.power=1 W&drive.way=still"+curve).Out.Cools, work(t, mixed+curve).Out.Cools)
+	assert.Equal(t, fan.Out.Cools, work(t, mixed+held).Out.Cools)
+	assert.Equal(t, work(t, "drive.power=1 W&drive.way=still"+held).Out.Heats, work(t, mixed+held).Out.Heats)
+}
+
+// A yarn that is wrapped is as long as its wrapping.
+func TestHeatOfWrappedYarn(t *testing.T) {
+	const yarn = "yarn.strands=1&yarn.diameter=0.2 mm&"
+	along, wrapped := work(t, yarn+"wire.route=twisted"), work(t, yarn+"wire.route=wrapped&wire.wrap-diameter=3 mm&wire.wrap-pitch=1 mm")
+	assert.Greater(t, wrapped.Out.YarnLength, along.Out.YarnLength)
+	none := work(t, "")
+	assert.InEpsilon(t, float64((along.Out.Capacity-none.Out.Capacity)/quantity.HeatCapacity(along.Out.YarnLength)), float64((wrapped.Out.Capacity-none.Out.Capacity)/quantity.HeatCapacity(wrapped.Out.YarnLength)), 1e-9)
 }

@@ -193,6 +193,7 @@ var Fields = [NumFields]Field{
 	DriveSpecificHeat: {Key: "drive.specific-heat", Unit: "J/(kg·K)", Digits: 3, Low: 100, High: 5000},
 	DriveCurve:        {Key: "drive.curve", Digits: 1, Low: fewestRows, High: curveRows},
 	DriveTrialPower:   {Key: "drive.trial-power", Unit: "W", Digits: 3, Low: 1e-6, High: 1e4},
+	DriveCoolWay:      {Key: "drive.cool-way", Start: "as-heated", Words: []string{"as-heated", "still", "hanging", "fan", "water"}, Bench: true},
 	DriveTrialHot:     {Key: "drive.trial-hot", Unit: "°C", Digits: 3, Low: coldest, High: hottest},
 
 	// Of the stroke.

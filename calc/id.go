@@ -184,6 +184,7 @@ const (
 	DriveCurve
 	DriveTrialPower
 	DriveTrialHot
+	DriveCoolWay
 
 	// Of the stroke.
 	StrokeLoad

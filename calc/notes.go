@@ -61,6 +61,7 @@ const (
 	isLoose    // nylon that may spring open
 	isUnusual
 	isFitted // a line through the oven's readings
+	isWired  // Wire switches slowly, and its times are those of Drive
 	isBeyond // what was read of the oven
 
 	isStraight // the coil, drawn out by the load anywhere in the band
@@ -165,21 +166,26 @@ var Notes = [...]Note{
 	{"wire-steady", WireLeast, Fine, []test{{WireLeast, more, None, 0}, {WireCurrent, atLeast, WireLeast, 1}, {WirePause, atMost, None, float64(craft.BankPatience)}}},
 	{"wire-fuse-never", WireFuse, Care, []test{{WireMost, less, WireFuse, craft.FuseBlows}}},
 	{"wire-wanted", WireWantedReal, Care, []test{{WireWantedReal, more, WireWantedPower, craft.WantedCare}}},
+	{"wire-gone", WireCoefficient, Stop, []test{{WireCoefficient, less, None, 0}, {WireTotal, isKnown, None, 0}, {DriveTarget, more, DriveRoom, 1}, {WireHotOhms, not | isKnown, None, 0}}},
 	{"wire-falls", WireCoefficient, Care, []test{{WireCoefficient, less, None, 0}}},
 	{"wire-drift-up", WireDrift, Care, []test{{WireDrift, more, None, craft.DriftCare}}},
 	{"wire-drift-down", WireDrift, Care, []test{{WireDrift, less, None, -craft.DriftCare}}},
 
 	// Of the drive.
 	{"water-boils", DriveWay, Stop, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveRoom, or | atLeast, DriveBoiling, 1}, {DriveTarget, atLeast, DriveBoiling, 1}}},
-	{"water-live", DriveWay, Care, []test{{DriveWay, equal, None, float64(WayWater)}, {DrivePower, isKnown, None, 0}}},
+	{"water-live", DriveWay, Care, []test{{DriveWay, or | equal, None, float64(WayWater)}, {DriveCoolWay, equal, None, float64(WayWater) + 1}, {DrivePower, isKnown, None, 0}}},
 	{"air-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideAir)}}},
 	{"still-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideStill)}}},
 	{"hanging-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideHanging)}}},
 	{"fan-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideFan)}}},
 	{"lumped-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideLumped)}}},
-	{"drive-goal", DriveTarget, Stop, []test{{DriveCoolTo, atLeast, DriveTarget, 1}}},
-	{"drive-cold", DriveTarget, Care, []test{{DriveCoolTo, atMost, DriveRoom, 1}}},
-	{"drive-melts", DriveStuck, Stop, []test{{DriveStuck, atLeast, HeatMelt, 1}}},
+	{"drive-cool", DriveTarget, Stop, []test{{DriveTarget, atMost, DriveRoom, 1}}},
+	{"drive-goal", DriveTarget, Stop, []test{{DriveCoolTo, atLeast, DriveTarget, 1}, {DriveTarget, more, DriveRoom, 1}}},
+	{"drive-cold", DriveTarget, Care, []test{{DriveCoolTo, atMost, DriveRoom, 1}, {DriveTarget, more, DriveRoom, 1}}},
+	{"drive-fast", DriveHottest, Fine, []test{{DrivePower, isWorked, None, 0}, {DrivePower, less, WireFullPower, 0.999}}},
+	{"drive-wired", DriveHottest, Fine, []test{{DriveOn, isWired, None, 0}, {DriveOn, or | isWorked, None, 0}, {DriveOff, isWorked, None, 0}}},
+	{"drive-runs", DriveStuck, Stop, []test{{DriveStuck, atLeast, None, away}}},
+	{"drive-melts", DriveStuck, Stop, []test{{DriveStuck, atLeast, HeatMelt, 1}, {DriveStuck, less, None, away}}},
 	{"drive-near", DriveStuck, Care, []test{{DriveMargin, more, None, 0}, {DriveMargin, less, None, craft.KeepUnderMelting}}},
 	{"drive-set", DriveStuck, Care, []test{{DriveStuck, more, HeatSet, 1}, {DriveStuck, not | atLeast, HeatMelt, 1}}},
 	{"drive-around", DriveTarget, Stop, []test{{DrivePower, not | isKnown, None, 0}, {DriveTarget, atLeast, HeatMelt, 1}}},
@@ -313,6 +319,8 @@ func (t *test) holds(s *State) bool {
 		so = p.Stroke.clipped && known(x)
 	case isCrowded:
 		so = p.Wire.crowds()
+	case isWired:
+		so = p.Drive.wired
 	case isBeyond:
 		so = known(x) && !r.oven.Within(x)
 	}
@@ -327,6 +335,9 @@ func (st *State) Apart() float64 { return math.Abs(float64(st.Plan.Coiled - st.P
 
 // tooCold reports whether the oven stays under the glass transition.
 func tooCold(s *State) bool { return s.Plan.Heat.Set < s.Heating().Glass.High }
+
+// away (K) is hotter than anything that settles.
+const away = 5000
 
 // strongest is more than the fibres in Polymers hold before they are twisted (Pa; 450 to 1000 MPa for nylon line and drawn nylon, from memory).
 const strongest = 1300e6

@@ -138,7 +138,12 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"still-range":      {"fibre.diameter=20 µm&coil.index=1.3&drive.way=still&drive.target=20.2 °C&drive.cool-to=20.1 °C", "drive.way=still"}, // Rayleigh 1e-5 is 20 µm and 12 K
 	"hanging-range":    {"fibre.diameter=40 µm&coil.index=1.3&drive.target=22 °C&drive.cool-to=21 °C", ""},
 	"fan-range":        {"fibre.diameter=10 µm&coil.index=1.3&drive.way=fan&drive.speed=0.1 m/s", "drive.way=fan&drive.speed=0.1 m/s"},
-	"lumped-range":     {"drive.way=water", ""}, // 1500 × 1.5 × 0.56 mm over 4 × 0.25 is 1.3
+	"lumped-range":     {"drive.way=water", ""},                                                      // 1500 × 1.5 × 0.56 mm over 4 × 0.25 is 1.3
+	"wire-gone":        {wired + "&wire.coefficient=-3.4 %/K", wired + "&wire.coefficient=-3.3 %/K"}, // 30 K from 20 to 50 °C
+	"drive-cool":       {"drive.target=20 °C", "drive.target=21 °C"},
+	"drive-fast":       {wired + "&wire.supply-voltage=5&wire.duty=50&wire.period=10 ms", wired + "&wire.supply-voltage=5&wire.duty=50"},
+	"drive-wired":      {wired + "&wire.supply-voltage=5&wire.duty=50", wired + "&wire.supply-voltage=5&wire.duty=50&drive.on=2 s&drive.off=3 s"},
+	"drive-runs":       {wired + "&wire.supply-voltage=9&wire.coefficient=-1 %/K", wired + "&wire.supply-voltage=9"},
 	"drive-goal":       {"drive.cool-to=50 °C", "drive.cool-to=49 °C"},
 	"drive-cold":       {"drive.cool-to=20 °C", "drive.cool-to=21 °C"},
 	"drive-melts":      {"drive.power=6 W", "drive.power=1 W"},

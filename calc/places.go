@@ -300,6 +300,7 @@ var places = [NumIDs]place{
 	DriveSpecificHeat: {inDrive + unsafe.Offsetof(Driving{}.SpecificHeat), ofSpecificHeat},
 	DriveCurve:        {inDrive + unsafe.Offsetof(Driving{}.Curve), ofRows},
 	DriveTrialPower:   {inDrive + unsafe.Offsetof(Driving{}.TrialPower), ofPower},
+	DriveCoolWay:      {inDrive + unsafe.Offsetof(Driving{}.CoolWay), ofWord},
 	DriveTrialHot:     {inDrive + unsafe.Offsetof(Driving{}.TrialHot), ofTemperature},
 
 	// Of the stroke.

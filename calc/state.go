@@ -205,6 +205,8 @@ func (st *State) Workings(id ID) (steps [2]*Working, n int) {
 		add(&besideOfRows)
 	case id == DrivePower && st.Plan.Drive.fast:
 		add(&ofFastWire)
+	case (id == DriveOn || id == DriveOff) && st.Plan.Drive.wired:
+		add(&ofWire[id-DriveOn])
 	case id >= DrivePower && id <= DriveOff:
 		add(&emptied[id-DrivePower])
 	case id == DriveSpecificHeat:
@@ -242,6 +244,9 @@ func (st *State) Needs(id ID) ID {
 		}
 		if id == DriveEfficiency && st.Out.Peaks[1] < st.Plan.Drive.Target-1 {
 			return DrivePower
+		}
+		if d := &st.Plan.Drive; id >= DriveHottest && id < DriveBiot && (d.Target <= d.Room || d.Way == WayWater && max(d.Room, d.Target) >= st.Out.Boiling) {
+			return DriveTarget
 		}
 		if id == DrivePower && st.Plan.Drive.Target <= st.Plan.Drive.Room {
 			return DriveTarget

@@ -166,8 +166,8 @@ func (b *Body) rate(watts quantity.Power, t float64) float64 {
 const hottest = 5000
 
 // Steady returns the temperature (K) at which a body heated with watts (W) when cold loses all it gets: what it comes to when it is left on.
-// Infinite where nothing holds it under 5000 K, as when a kept current heats a resistance that rises ever faster. Where its ohms fall as it warms,
-// a kept voltage may leave several such temperatures; it is the lowest, to which it comes from the cold. It is a search.
+// Infinite where nothing holds it under 5000 K, as when a kept current heats a resistance that rises ever faster, or a kept voltage one that falls
+// as it warms. There may then be several such temperatures; it is the lowest, to which it comes from the cold. It is a search.
 func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 	var c chord
 	c.high = float64(min(b.Air, b.Walls))
@@ -192,6 +192,9 @@ func (b *Body) Steady(watts quantity.Power) quantity.Temperature {
 		}
 		c.high += step
 		c.most = b.excess(watts, c.high)
+	}
+	if fall > 0 && c.low >= float64(b.Air)+fall {
+		return quantity.Temperature(math.Inf(1)) // it ran away through all that its ohms can fall
 	}
 	was := c.high
 	for range 60 {

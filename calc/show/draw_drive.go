@@ -31,6 +31,7 @@ const (
 	driveMarkMost
 	driveMarkLeast
 	driveMarkFoot
+	driveNote // height of the last line
 )
 
 var driveShapes = []Shape{
@@ -60,7 +61,7 @@ var driveShapes = []Shape{
 	{"draw.drive.zero", "text", "label", "middle", []place{driveLeft * u, 206 * u, 0, driveKnown}, "draw.drive.zero"},
 	{"draw.drive.shown", "text", "label", "end", []place{driveRight * u, 206 * u, 0, driveKnown}, "{drive.shown}"},
 	{"draw.drive.cycle", "text", "label", "start", []place{4 * u, 226 * u, 0, driveKnown}, "draw.drive.cycle"},
-	{"draw.drive.note", "text", "label", "start", []place{4 * u, 244 * u, 0, lacks}, "draw.drive.note" + or + needs},
+	{"draw.drive.note", "text", "label", "start", []place{4 * u, driveNote, 0, lacks}, "draw.drive.note" + or + needs},
 }
 
 var driveSaid = []Shape{
@@ -84,8 +85,9 @@ func drawDrive(s *sketch) {
 	p := &st.Plan.Drive
 	var n numbers
 	room, target, on, off, all := float64(p.Room), float64(p.Target), float64(p.On), float64(p.Off), float64(st.Out.Shown)
+	n[driveNote] = 244
 	if !known(all + room) {
-		n[lacks] = float64(st.Needs(calc.DriveShown))
+		n[lacks], n[driveNote] = float64(st.Needs(calc.DriveShown)), 20
 	}
 	across := (driveRight-driveLeft)/all + where(all-1e-9) // units to the second
 	low, high := room, max(room+1, target, float64(st.Out.Peaks[1]))

@@ -129,13 +129,14 @@ func (w *writer) boxState(id calc.ID) (state, mark string) {
 	case w.wrong(id):
 		return "stop", ""
 	case worked && math.IsNaN(st.SI(id)):
-		switch needs := st.Needs(id); {
+		needs := st.Needs(id)
+		switch {
 		case needs == id, needs == calc.None:
 			return "unknown", ""
 		case id == calc.ClampSecond && needs == calc.ClampStages:
 			return "unknown", "mark.one-stage"
 		}
-		return "unknown", "mark.unknown"
+		return "unknown", w.lacking(needs)
 	case grouped && !worked && st.Text(id) == "":
 		return "unknown", "mark.empty"
 	case worked && w.impossible(id):
@@ -345,8 +346,18 @@ func (w *writer) answer(id calc.ID) {
 //go:noinline
 func (w *writer) needing(id calc.ID) {
 	if id != calc.None {
-		w.about("mark.unknown", calc.None, about{other: id})
+		w.about(w.lacking(id), calc.None, about{other: id})
 	}
+}
+
+// lacking returns the key of what says that a number must be given first, or another where nothing follows from the one that is.
+//
+//go:noinline
+func (w *writer) lacking(id calc.ID) string {
+	if known(w.st.SI(id)) && w.st.Text(id) != "" {
+		return "mark.change"
+	}
+	return "mark.unknown"
 }
 
 // note appends the slots of a note.

@@ -77,6 +77,7 @@ func TestBoxes(t *testing.T) {
 		{"two lengths of one piece", "cut.precursor=408&clamp.measured=86&coil.outside=1.3 mm&coil.count=145", "note.measured-shape t", "Your 86 mm is what is used. What was cut and the shape under Coil make it 87.31 mm, 1.309 mm off."},
 		{"one length", "cut.precursor=408&clamp.measured=86", "note.measured-shape:row h", "1"},
 		{"one stage has no second gap", "clamp.stages=one", "clamp.second:mark t", "no second heat-set"},
+		{"nothing follows from what is given", "drive.target=15", "drive.heat-most:doubt t", "needs a change of temperature when hot"},
 		{"nor does the strip", "clamp.stages=one", "page data-one", "1"},
 		{"two have", "", "page data-one", ""},
 		{"the strip", "", "n:hang.add t", "333 g"},

@@ -12,7 +12,8 @@ func (w *writer) working(id calc.ID) {
 	steps, n := w.st.Workings(id)
 	switch {
 	case n == 0 && w.st.Text(id) == "":
-		w.about("mark.unknown", id, about{other: w.st.Needs(id)})
+		needs := w.st.Needs(id)
+		w.about(w.lacking(needs), id, about{other: needs})
 	case n == 0:
 		w.words("working.given")
 	}
