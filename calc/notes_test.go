@@ -95,6 +95,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"wire-leads":      {"wire.reading=0.3&wire.reading-length=1 m", "wire.reading=0.31&wire.reading-length=1 m"},
 	"wire-volts":      {"wire.supply-voltage=31", "wire.supply-voltage=30"},
 	"wire-most":       {wired + "&wire.supply-voltage=12&wire.most=0.58", wired + "&wire.supply-voltage=12&wire.most=0.59"},                           // 12 over 20.469 is 0.586 A
+	"wire-runs":       {wired + "&wire.supply-voltage=5&wire.coefficient=-0.5 %/K", wired + "&wire.current=0.24&wire.coefficient=-0.5 %/K"},           // less and less power at that current
 	"wire-melts":      {wired + "&wire.supply-voltage=10", wired + "&wire.supply-voltage=9"},                                                          // 4.87 and 3.94 W; of 6 W and 4 W Drive says so of the first alone
 	"wire-average":    {wired + "&wire.supply-voltage=5&wire.average=1.3", wired + "&wire.supply-voltage=5&wire.average=1.2"},                         // 1.22 W
 	"wire-over":       {"wire.supply=usb-c&wire.supply-voltage=5.51", "wire.supply=usb-c&wire.supply-voltage=5.49"},                                   // 5.5 V at most

@@ -577,6 +577,7 @@ note.travel-least = With fewer than about 3.8 mm of fibre per mm of coil the tur
 note.wire-leads = The meter reads no more than its own leads: nothing is left.
 note.wire-volts = Over 30 V: out of reach of fingers and water only.
 note.wire-most = {wire.current} flow while on, but the supply gives {wire.most}: it limits or switches off. The duty changes nothing of that.
+note.wire-runs = On for long, or with a switch that sticks, it runs away and melts: its ohms fall as it warms. Limit the current.
 note.wire-melts = On for long, or with a switch that sticks, this melts it: {drive.stuck}, past {heat.melt} after {drive.melt-time}. Take fewer volts, or stay by it while it is on.
 note.wire-average = That is more than it gives when always on: {wire.power}.
 note.wire-over = A {wire.supply} gives {wire.own-voltage}, and this takes {wire.supply-voltage}. For one that is set to more choose bench supply.
