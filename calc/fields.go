@@ -152,7 +152,7 @@ var Fields = [NumFields]Field{
 	WireRows:          {Key: "wire.rows", Digits: 1, Start: "1", Low: 1, High: 1000},
 	WireSupply:        {Key: "wire.supply", Start: "bench", Words: []string{"bench", "usb-2", "usb-3", "usb-c", "power-bank", "battery"}},
 	WireMost:          {Key: "wire.most", Unit: "A", Digits: 3, Low: 1e-4, High: 1000, Bench: true},
-	WireLeast:         {Key: "wire.least-current", Unit: "A", Digits: 3, Low: 0, High: 1000, Bench: true},
+	WireLeast:         {Key: "wire.least-current", Unit: "mA", Digits: 3, Low: 0, High: 10, Bench: true},
 	WireSupplyVoltage: {Key: "wire.supply-voltage", Unit: "V", Digits: 4, Low: 1e-3, High: craft.VoltageStop},
 	WireCurrent:       {Key: "wire.current", Unit: "A", Digits: 4, Low: 1e-6, High: 1000},
 	WirePower:         {Key: "wire.power", Unit: "W", Digits: 4, Low: 1e-6, High: 1e5},

@@ -68,6 +68,8 @@ const (
 	isClipped  // own stroke, where the turns touch
 	isTried    // from own trials, and no estimate
 
+	isCrowded // the supply, by muscles and resistor at once
+
 	isOutside // of the bound of losses that times is, one of craft.Outside
 
 	not relation = 1 << 6 // it must not be so; of what is unknown it isn't
@@ -155,12 +157,17 @@ var Notes = [...]Note{
 	{"wire-thin", WireCurrent, Stop, []test{{WireCurrent, more, WireLeadRating, 1}}},
 	{"wire-fuse", WireCurrent, Stop, []test{{WireFuse, more, WireLeadRating, 1}, {WireCurrent, not | more, WireLeadRating, 1}}},
 	{"wire-fuse-none", WireCurrent, Stop, []test{{WireCurrent, atLeast, None, float64(craft.LargestFuse)}}},
-	{"wire-least", WireCurrent, Care, []test{{WireCurrent, less, WireLeast, 1}}},
-	{"wire-pause", WireCurrent, Care, []test{{WireLeast, more, None, 0}, {WirePause, more, None, float64(craft.BankPatience)}, {WireCurrent, atLeast, WireLeast, 1}}},
+	{"wire-least", WireCurrent, Care, []test{{WireCurrent, less, WireLeast, 1}, {WireLeast, not | more, WireMost, 1}}},
+	{"wire-pause", WireCurrent, Care, []test{{WireLeast, more, None, 0}, {WirePause, more, None, float64(craft.BankPatience)}, {WireCurrent, atLeast, WireLeast, 1}, {WireLeast, not | isCrowded, None, 0}}},
+	{"wire-crowd", WireCurrent, Stop, []test{{WireLeast, isCrowded, None, 0}, {WireCurrent, atMost, WireMost, 1}}},
 	{"wire-volts", WireSupplyVoltage, Care, []test{{WireSupplyVoltage, more, None, craft.VoltageCare}}},
+	{"wire-runs", WireSupplyVoltage, Stop, []test{{DriveStuck, atLeast, None, away}, {DrivePower, isWorked, None, 0}}},
+	{"wire-melts", WireSupplyVoltage, Stop, []test{{DriveStuck, atLeast, HeatMelt, 1}, {DriveStuck, less, None, away}, {DrivePower, isWorked, None, 0}}},
 	{"wire-average", WireAverage, Stop, []test{{WireAverage, or | more, WirePower, 1 + 1e-9}, {WireOnTime, more, WirePeriod, 1 + 1e-9}}},
+	{"wire-least-over", WireLeast, Stop, []test{{WireLeast, more, WireMost, 1}}},
 	{"wire-steady", WireLeast, Fine, []test{{WireLeast, more, None, 0}, {WireCurrent, atLeast, WireLeast, 1}, {WirePause, atMost, None, float64(craft.BankPatience)}}},
 	{"wire-fuse-never", WireFuse, Care, []test{{WireMost, less, WireFuse, craft.FuseBlows}}},
+	{"wire-wanted", WireWantedReal, Care, []test{{WireWantedReal, more, WireWantedPower, craft.WantedCare}}},
 	{"wire-gone", WireCoefficient, Stop, []test{{WireCoefficient, less, None, 0}, {WireTotal, isKnown, None, 0}, {DriveTarget, more, DriveRoom, 1}, {WireHotOhms, not | isKnown, None, 0}}},
 	{"wire-falls", WireCoefficient, Care, []test{{WireCoefficient, less, None, 0}}},
 	{"wire-drift-up", WireDrift, Care, []test{{WireDrift, more, None, craft.DriftCare}}},
@@ -319,6 +326,8 @@ func (t *test) holds(s *State) bool {
 		so = p.Stroke.clipped && known(x)
 	case isTried:
 		so = p.Stroke.tried && known(x)
+	case isCrowded:
+		so = p.Wire.crowds()
 	case isWired:
 		so = p.Drive.wired
 	case isBeyond:

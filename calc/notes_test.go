@@ -94,17 +94,22 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	// a yarn of 408 mm at 50 Ω/m is 20.4 Ω; two leads of 1 m and 0.5 mm² are 0.069 Ω, and stand 3 A
 	"wire-leads":      {"wire.reading=0.3&wire.reading-length=1 m", "wire.reading=0.31&wire.reading-length=1 m"},
 	"wire-volts":      {"wire.supply-voltage=31", "wire.supply-voltage=30"},
-	"wire-most":       {wired + "&wire.supply-voltage=12&wire.most=0.58", wired + "&wire.supply-voltage=12&wire.most=0.59"},                 // 12 over 20.469 is 0.586 A
-	"wire-average":    {wired + "&wire.supply-voltage=5&wire.average=1.3", wired + "&wire.supply-voltage=5&wire.average=1.2"},               // 1.22 W
-	"wire-over":       {"wire.supply=usb-c&wire.supply-voltage=5.51", "wire.supply=usb-c&wire.supply-voltage=5.49"},                         // 5.5 V at most
-	"wire-under":      {wired + "&wire.supply=usb-c&wire.power=0.9", wired + "&wire.supply=usb-c&wire.power=1"},                             // 4.4 V at least: 0.943 W in 20.4 of 20.469 Ω
-	"wire-least":      {wired + "&wire.least-current=0.25&wire.supply-voltage=5", wired + "&wire.least-current=0.24&wire.supply-voltage=5"}, // 5 over 20.469 is 0.2443 A
-	"wire-pause":      {wired + "&wire.supply=power-bank&wire.duty=49", wired + "&wire.supply=power-bank&wire.duty=50"},                     // of 20 s, 10 s at most
+	"wire-most":       {wired + "&wire.supply-voltage=12&wire.most=0.58", wired + "&wire.supply-voltage=12&wire.most=0.59"},                           // 12 over 20.469 is 0.586 A
+	"wire-runs":       {wired + "&wire.supply-voltage=5&wire.coefficient=-0.5 %/K", wired + "&wire.current=0.24&wire.coefficient=-0.5 %/K"},           // less and less power at that current
+	"wire-melts":      {wired + "&wire.supply-voltage=10", wired + "&wire.supply-voltage=9"},                                                          // 4.87 and 3.94 W; of 6 W and 4 W Drive says so of the first alone
+	"wire-average":    {wired + "&wire.supply-voltage=5&wire.average=1.3", wired + "&wire.supply-voltage=5&wire.average=1.2"},                         // 1.22 W
+	"wire-over":       {"wire.supply=usb-c&wire.supply-voltage=5.51", "wire.supply=usb-c&wire.supply-voltage=5.49"},                                   // 5.5 V at most
+	"wire-under":      {wired + "&wire.supply=usb-c&wire.power=0.9", wired + "&wire.supply=usb-c&wire.power=1"},                                       // 4.4 V at least: 0.943 W in 20.4 of 20.469 Ω
+	"wire-least":      {wired + "&wire.least-current=250&wire.supply-voltage=5", wired + "&wire.least-current=240&wire.supply-voltage=5"},             // 5 over 20.469 is 0.2443 A
+	"wire-pause":      {wired + "&wire.supply=power-bank&wire.duty=49", wired + "&wire.supply=power-bank&wire.duty=50"},                               // of 20 s, 10 s at most
+	"wire-crowd":      {wired + "&wire.supply=power-bank&wire.duty=20&wire.most=0.34", wired + "&wire.supply=power-bank&wire.duty=20&wire.most=0.35"}, // 0.2443 A and 0.1 A
+	"wire-least-over": {"wire.supply=power-bank&wire.least-current=2001", "wire.supply=power-bank&wire.least-current=2000"},                           // 2 A at most
 	"wire-steady":     {wired + "&wire.supply=power-bank&wire.duty=50", wired + "&wire.supply=power-bank&wire.duty=49"},
 	"wire-fuse-none":  {wired + "&wire.current=10", wired + "&wire.current=9.9"},
 	"wire-thin":       {wired + "&wire.current=3.1", wired + "&wire.current=2.9"},
-	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"},                                               // 3.15 A and 2.5 A
-	"wire-fuse-never": {wired + "&wire.supply=usb-2&wire.supply-voltage=5", wired + "&wire.supply=usb-3&wire.supply-voltage=5"}, // 0.25 A, so 0.315 A, 2.1 times that is 0.66 A
+	"wire-fuse":       {wired + "&wire.current=2.6", wired + "&wire.current=2.4"},                                                                                                                 // 3.15 A and 2.5 A
+	"wire-fuse-never": {wired + "&wire.supply=usb-2&wire.supply-voltage=5", wired + "&wire.supply=usb-3&wire.supply-voltage=5"},                                                                   // 0.25 A, so 0.315 A, 2.1 times that is 0.66 A
+	"wire-wanted":     {"wire.route=twisted&wire.per-length=45&wire.supply-voltage=12&wire.wanted-power=6", "wire.route=twisted&wire.per-length=45&wire.supply-voltage=12&wire.wanted-power=6.1"}, // 144 over 18.36 is 7.84 W, 1.3 times 6.03
 	"wire-falls":      {"wire.coefficient=-0.1 %/K", "wire.coefficient=0 %/K"},
 	"wire-drift-up":   {"wire.before=20&wire.after=22.1", "wire.before=20&wire.after=21.9"},
 	"wire-drift-down": {"wire.before=20&wire.after=17.9", "wire.before=20&wire.after=18.1"},

@@ -57,6 +57,7 @@ type Wiring struct {
 	// Worked out.
 	Total, LeadOhms quantity.Resistance // of all muscles, and of both leads
 
+	beside      bool // a resistor, lest the supply switches off
 	bookRating  bool // no rating was typed
 	bookVoltage bool // nor what flows, and the supply has a voltage of its own
 	line        trial.Line
@@ -133,6 +134,9 @@ func (w *Wiring) book(s *Sheet, given *Givens) {
 	}
 }
 
+// crowds reports whether a resistor that gives the supply its least through the pauses is too much for it while the muscles are on.
+func (w *Wiring) crowds() bool { return w.rests() && w.Least <= w.Most && w.Current+w.Least > w.Most }
+
 // rests reports whether nothing flows for longer than a supply that switches itself off waits.
 func (w *Wiring) rests() bool { return craft.Pause(w.Period, w.OnTime) > craft.BankPatience }
 
@@ -179,11 +183,15 @@ func wire(p *Plan, r *Results) {
 	if w.rests() {
 		beside = 0
 	}
-	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, beside)
+	r.Dummy = craft.DummyOhms(w.SupplyVoltage, w.Least, beside, w.Most)
 	r.DummyPower = craft.Watts(w.SupplyVoltage, r.Dummy)
-	r.Cycles = craft.ChargeCycles(w.Charge, w.Cell, w.Power, w.OnTime)
 	r.BatteryEnergy = craft.BatteryEnergy(w.Charge, w.Cell)
-	r.BatteryTime = craft.BatteryTime(r.BatteryEnergy, w.Average)
+	drawn := w.Average
+	if w.beside = known(float64(r.DummyPower)); w.beside {
+		drawn += r.DummyPower
+	}
+	r.BatteryTime = craft.BatteryTime(r.BatteryEnergy, drawn)
+	r.Cycles = craft.BatteryCycles(r.BatteryTime, w.Period)
 	r.ReadingOhms = craft.OhmsOf(w.Across, w.Through)
 	r.ReadingPerLength = craft.OhmsPer(r.ReadingOhms, w.ReadingLength)
 	r.WantedPerLength = craft.PerLengthForOhms(w.Wanted, w.Strands, r.YarnLength)
@@ -246,6 +254,9 @@ var (
 
 	dummyBeside = Working{Eq: &craft.DummyOhmsEq, Terms: []ID{WireSupplyVoltage, WireLeast, WireCurrent}}
 	dummyAlone  = Working{Eq: &craft.DummyAloneEq, Terms: []ID{WireSupplyVoltage, WireLeast}}
+
+	lastsAlone  = Working{Eq: &craft.BatteryTimeEq, Terms: []ID{WireEnergy, WireAverage}}
+	lastsBeside = Working{Eq: &craft.BatteryBesideEq, Terms: []ID{WireEnergy, WireAverage, WireDummyPower}}
 
 	yarnAlong   = Working{Method: "yarn-along", Source: &craft.Geometry, Terms: []ID{CutPrecursor}}
 	yarnWrapped = Working{Eq: &craft.WrapLengthEq, Terms: []ID{ClampThisFinished, WireWrapPitch, WireWrapDiameter}}

@@ -57,6 +57,9 @@ func TestDummy(t *testing.T) {
 		{"wire.duty=20 %&wire.least-current=300 mA", 5 / 0.3, 2},
 		{"wire.least-current=300 mA", 5 / (0.3 - 5/20.46897), 3}, // beside them
 		{"wire.duty=100 %", 0, 3},
+		{"wire.duty=20 %&wire.least-current=100", 50, 2},  // a bare number there is in mA
+		{"wire.least-current=10 A&wire.most=9.9 A", 0, 3}, // 0.5 Ω is no resistor but a short
+		{"wire.duty=20 %&wire.least-current=10 A&wire.most=1 A", 0, 2},
 	} {
 		st := work(t, wired+"&wire.supply=power-bank&"+row.plan)
 		if row.want > 0 {
@@ -68,6 +71,29 @@ func TestDummy(t *testing.T) {
 		}
 		steps, _ := st.Workings(WireDummy)
 		assert.Len(t, steps[0].Terms, row.terms, row.plan)
+	}
+}
+
+// A battery feeds the resistor too, all the time. 10 Ah at 3.7 V are 37 Wh; muscles of 25 over 20.4 W by 20.4² over 20.469² of a quarter of the time,
+// 0.3043 W, and 25 over 50 W: 46.0 h. Once every 20 s that is 3600 ÷ 20 times 46.0.
+func TestBatteryLasts(t *testing.T) {
+	const muscles = 0.25 * 25 * 20.4 / (20.46897 * 20.46897)
+	for _, row := range []struct {
+		plan string
+		want float64 // W, on average
+	}{
+		{"wire.duty=25 %", muscles + 0.5},
+		{"wire.duty=25 %&wire.least-current=0", muscles},            // none is needed
+		{"wire.duty=25 %&wire.period=1 s", muscles},                 // the same: no pause is long
+		{"wire.duty=25 %&wire.least-current=10 A", muscles},         // none can be had
+		{"wire.duty=100 %", 4 * muscles},                            // no pause at all
+		{"wire.duty=25 %&wire.least-current=50 mA", muscles + 0.25}, // 25 over 100
+	} {
+		st := work(t, wired+"&wire.supply=power-bank&wire.charge=10 Ah&"+row.plan)
+		assert.InEpsilon(t, 37/row.want, st.SI(WireLasts)/3600, 1e-6, row.plan)
+		assert.InEpsilon(t, 37*3600/row.want, st.SI(WireCycles)*st.SI(WirePeriod), 1e-6, row.plan)
+		steps, _ := st.Workings(WireLasts)
+		assert.Len(t, steps[0].Terms, map[bool]int{true: 3, false: 2}[known(st.SI(WireDummyPower))], row.plan)
 	}
 }
 

@@ -139,6 +139,8 @@ func choice(p *Plan, id ID) *Working {
 		return either(p.Wire.Route == RouteWrapped, &yarnWrapped, &yarnAlong)
 	case WireOwnVoltage:
 		return supplyBook(p)
+	case WireLasts:
+		return either(p.Wire.beside, &lastsBeside, &lastsAlone)
 	case WireDummy:
 		return either(p.Wire.rests(), &dummyAlone, &dummyBeside)
 	case HeatTotal:

@@ -9,8 +9,8 @@ import (
 	"twistbench/calc/quantity"
 )
 
-// Handbook 4.1, dry air at 101 325 Pa, reference formulation: T, density, 1e6 × viscosity ν, conductivity, 1e6 × diffusivity, Prandtl. The fits
-// promise 0.1 % of density and 0.3, 0.6 % of viscosity μ and conductivity; the last digit of the table is up to 0.03 %.
+// Handbook 4.1, dry air at 101 325 Pa, reference formulation by chemicals 1.5.2: T, density, 1e6 × viscosity ν, conductivity, 1e6 × diffusivity,
+// Prandtl. The fits promise 0.1 % of density and 0.3, 0.6 % of viscosity μ and conductivity; the last digit of the table is up to 0.03 %.
 func TestAirTable(t *testing.T) {
 	for _, row := range [][6]float64{
 		{250.00, 1.4130, 11.351, 0.02256, 15.878, 0.7149},

@@ -159,8 +159,8 @@ var Supplies = [...]SupplyLimit{
 // LeastOfOwn and MostOfOwn are how many times its own voltage a supply in Supplies may be measured to give. From memory: 4.4 to 5.5 V at a port.
 const LeastOfOwn, MostOfOwn = 0.88, 1.1
 
-// BankPatience is how long (s) a supply that switches itself off is asked for less than its least before it does. From memory: some wait for half
-// a minute, few for less.
+// BankPatience is how long (s) a supply that switches itself off waits at less than its least before it does: the shortest wait, from memory.
+// Many wait for half a minute.
 const BankPatience quantity.Time = 10
 
 // Pause returns how long (s) nothing flows in each period of t (s) with s (s) on.
@@ -168,9 +168,12 @@ func Pause(t, s quantity.Time) quantity.Time { return t - s }
 
 var PauseEq = Equation{Symbol: "o", Expr: "t − s", Holds: "even-period", Source: &Geometry}
 
-// DummyOhms returns the resistance (Ω) that, beside muscles of i (A), makes a supply of v (V) give at least m (A); NaN where they alone do. In a
-// pause that is longer than BankPatience they take nothing, and it must do alone.
-func DummyOhms(v quantity.Voltage, m, i quantity.Current) quantity.Resistance {
+// DummyOhms returns the resistance (Ω) that, beside muscles of i (A), makes a supply of v (V) give at least m (A); NaN where they alone do, and
+// where the supply gives less than m: at most n (A), NaN for no limit. With an i of 0 it does so alone.
+func DummyOhms(v quantity.Voltage, m, i, n quantity.Current) quantity.Resistance {
+	if m > n {
+		return quantity.Resistance(quantity.NaN)
+	}
 	return OhmsOf(v, m-i)
 }
 
@@ -178,13 +181,6 @@ var (
 	DummyOhmsEq  = Equation{Symbol: "R", Expr: "V ÷ (m − I)", Holds: "beside-muscles", Source: &Geometry}
 	DummyAloneEq = Equation{Symbol: "R", Expr: "V ÷ m", Holds: "alone-in-pause", Source: &Geometry}
 )
-
-// ChargeCycles returns how many times a battery of charge q (C) and cells of v (V) heats with p (W) for t (s), if all of it arrives.
-func ChargeCycles(q quantity.Charge, v quantity.Voltage, p quantity.Power, t quantity.Time) quantity.Number {
-	return quantity.Number(float64(q) * float64(v) / positive(float64(p)*float64(t)))
-}
-
-var ChargeCyclesEq = Equation{Symbol: "c", Expr: "Q × V ÷ (P × t)", Holds: "fresh-battery", Source: &Geometry}
 
 // BatteryEnergy returns what (J) is in a battery of charge q (C) and cells of v (V).
 func BatteryEnergy(q quantity.Charge, v quantity.Voltage) quantity.Energy {
@@ -198,7 +194,16 @@ func BatteryTime(e quantity.Energy, a quantity.Power) quantity.Time {
 	return quantity.Time(float64(e) / positive(float64(a)))
 }
 
-var BatteryTimeEq = Equation{Symbol: "t", Expr: "E ÷ a", Holds: "fresh-battery", Source: &Geometry}
+// BatteryTimeEq is that of muscles alone, BatteryBesideEq that with a resistor of b (W) beside them, on all the time.
+var (
+	BatteryTimeEq   = Equation{Symbol: "t", Expr: "E ÷ a", Holds: "fresh-battery", Source: &Geometry}
+	BatteryBesideEq = Equation{Symbol: "t", Expr: "E ÷ (a + b)", Holds: "fresh-battery", Source: &Geometry}
+)
+
+// BatteryCycles returns how many times a battery that lasts for t (s) heats, once every p (s).
+func BatteryCycles(t, p quantity.Time) quantity.Number { return quantity.Number(t / p) }
+
+var BatteryCyclesEq = Equation{Symbol: "c", Expr: "t ÷ p", Holds: "fresh-battery", Source: &Geometry}
 
 // OhmsForPower returns the resistance (Ω) of a muscle that makes p (W) while on, one of s end to end in each row at a supply of u (V), leads left
 // out; PowerAtOhms is the way back.
@@ -215,6 +220,10 @@ func PowerAtOhms(r quantity.Resistance, u quantity.Voltage, s quantity.Count) qu
 func PowerOfStrands(u quantity.Voltage, s, n quantity.Count, k quantity.ResistancePerLength, l quantity.Length) quantity.Power {
 	return PowerAtOhms(YarnOhms(k, l, n), u, s)
 }
+
+// WantedCare is how many times the wanted power strands that were rounded up may make without a word. A judgement, no source: as much hotter over
+// the room, and what was meant for 180 °C comes to about 230.
+const WantedCare = 1.3
 
 var (
 	OhmsForPowerEq   = Equation{Symbol: "R", Expr: "(U ÷ s)² ÷ P", Holds: "leads-out", Source: &Geometry}

@@ -34,8 +34,8 @@ func TestSupplyRows(t *testing.T) {
 		{"lost in 5 Ω of leads", float64(LeadDrop(0.2, 5)), 1},
 		{"of 6 W in six muscles", float64(MusclePower(6, 3, 2)), 1},
 		{"1 W on 10 cm, per cm", float64(PowerPer(1, 0.1)) / 100, 0.1},
-		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05)), 100},
-		{"and while the switch is open", float64(DummyOhms(5, 0.1, 0)), 50},
+		{"dummy beside 0.05 A for 0.1 A", float64(DummyOhms(5, 0.1, 0.05, 2)), 100},
+		{"and while the switch is open", float64(DummyOhms(5, 0.1, 0, quantity.Current(quantity.NaN))), 50},
 		{"which makes", float64(Watts(5, 50)), 0.5},
 		{"pause of 8 s on in 20", float64(Pause(20, 8)), 12},
 		{"2000 mAh at 3.7 V are 7.4 Wh", float64(BatteryEnergy(7200, 3.7)) / 3600, 7.4},
@@ -43,7 +43,7 @@ func TestSupplyRows(t *testing.T) {
 		{"a muscle of 5 W, one of two in a row on 12 V: 6 V", float64(OhmsForPower(5, 12, 2)), 7.2},
 		{"and back", float64(PowerAtOhms(7.2, 12, 2)), 5},
 		{"three strands of 0.5 m at 48 Ω/m there: 8 Ω", float64(PowerOfStrands(12, 2, 3, 48, 0.5)), 4.5},
-		{"cycles of 2000 mAh at 3.7 V, 7.4 Wh, 1.25 W for 8 s", float64(ChargeCycles(7200, 3.7, 1.25, 8)), 2664},
+		{"cycles of 7.4 Wh, 1.25 W for 8 s in 20: 0.5 W, 14.8 h", float64(BatteryCycles(BatteryTime(7.4*3600, 0.5), 20)), 2664},
 	} {
 		assert.InEpsilon(t, row.want, row.got, 1e-12, row.name)
 	}
@@ -54,8 +54,8 @@ func TestSupplyRows(t *testing.T) {
 	isNaN(t, Duty(2, 1.25), "more than there is")
 	isNaN(t, DutyOfTime(21, 20), "longer than the period")
 	isNaN(t, PowerPer(1, 0), "no length")
-	isNaN(t, DummyOhms(5, 0.1, 0.1), "enough already")
-	isNaN(t, ChargeCycles(36000, 3.7, 0, 8), "no power")
+	isNaN(t, DummyOhms(5, 0.1, 0.1, 2), "enough already")
+	isNaN(t, DummyOhms(5, 100, 0.24, 2), "0.05 Ω would be a short")
 	isNaN(t, BatteryTime(36000, 0), "never on")
 	isNaN(t, OhmsForPower(0, 5, 1), "no power")
 }

@@ -9,8 +9,8 @@ import (
 	"twistbench/calc/quantity"
 )
 
-// Handbook 6: 43, 48 and 51 °C are only for 8 h, 10 min and 1 min; bare metal at 65 °C must warn. The informal list there (metal 49 °C over
-// 5 min, 52 1.5 to 2 min, 60 under 5 s, 68 1 s) must not be less strict than ours by a whole row.
+// Handbook 6, ISO 13732-1:2006, from memory: 43, 48 and 51 °C are only for 8 h, 10 min and 1 min; bare metal at 65 °C must warn. The informal list
+// there (metal 49 °C over 5 min, 52 1.5 to 2 min, 60 under 5 s, 68 1 s) must not be less strict than ours by a whole row.
 func TestTouchTime(t *testing.T) {
 	for _, row := range []struct {
 		s    Surface
@@ -34,7 +34,8 @@ func TestTouchTime(t *testing.T) {
 	}
 }
 
-// Handbook 6: 50 V AC and 120 V DC of safety extra-low voltage, 25 and 60 V touchable, 35 V DC on wet skin, 0 immersed; our own 30 and 60 V.
+// Handbook 6, IEC 61140 and IEC 61201: 50 V AC and 120 V DC of safety extra-low voltage, 25 and 60 V touchable, 35 V DC on wet skin, 0 immersed;
+// our own 30 and 60 V.
 func TestVoltages(t *testing.T) {
 	want := map[string][2]float64{"extra-low": {50, 120}, "touchable": {25, 60}, "wet": {math.NaN(), 35}, "immersed": {0, 0}}
 	assert.Len(t, Voltages, len(want))

@@ -78,6 +78,7 @@ var sections = [...]string{"", "fibre", "hang", "cut", "twist", "coil", "clamp",
 // Where some stand in sections.
 const (
 	heatSection   = 7
+	wireSection   = 9
 	driveSection  = 10
 	strokeSection = 11
 )
@@ -96,8 +97,9 @@ func ParseAway(names string) (a Away) {
 	return a
 }
 
-// Driven reports whether all that shows how hot the muscle gets and how far it moves is out of sight: what calc.State.Finish works out.
-func (a *Away) Driven() bool { return a[driveSection] && a[strokeSection] }
+// Driven reports whether all that shows how hot the muscle gets and how far it moves is out of sight: what calc.State.Finish works out. Wire says
+// where its volts melt it.
+func (a *Away) Driven() bool { return a[wireSection] && a[driveSection] && a[strokeSection] }
 
 // homes are the sections in which the parts stand.
 var homes = func() (at [numParts]uint8) {

@@ -376,7 +376,8 @@ func (w *writer) noteSentence(n *calc.Note) {
 	w.sentence(w.Lang.SayOf("note.", n.Key), calc.ClampPiece, about{limit: w.st.Apart()})
 }
 
-// Repeated are the numbers that stand in more than one place: in the strip, the bench views and beside the boxes. Their slot is "n:" + key.
+// Repeated are the numbers that stand in more than one place: in the strip, the bench views, Trouble and beside the boxes. Their slot is "n:" + key,
+// and it is empty while the number is unknown: the page shows a dash, or in Trouble nothing.
 var Repeated = [...]calc.ID{
 	calc.FibreDiameter, calc.FibreArea,
 	calc.HangAdd, calc.HangHook, calc.HangMass, calc.HangUnderSet,
@@ -386,9 +387,12 @@ var Repeated = [...]calc.ID{
 	calc.ClampFirst, calc.ClampSecond,
 	calc.ClampRetained, calc.HeatSet, calc.HeatDial, calc.HeatHold1, calc.HeatHold2,
 	calc.HangStress, calc.TroubleLessAdd, calc.TroubleMoreAdd,
+	calc.CutMuscles, calc.TwistHand, calc.ClampFirstStretch, calc.ClampSecondStretch, calc.ClampFinished, calc.HeatPeak,
 	calc.WireSupplyVoltage, calc.WireCurrent, calc.WirePower, calc.WireFuse,
-	calc.DriveTarget, calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost,
-	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked,
+	calc.WireTotal, calc.WireDrop, calc.WireMost, calc.WireLeast, calc.WireDummy, calc.WireAverageCurrent, calc.WireFullPower,
+	calc.WireLeastOhms, calc.WireTestContact, calc.WireDrift,
+	calc.DriveTarget, calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost, calc.DriveHottest, calc.DriveStuck, calc.DriveRoom,
+	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked, calc.StrokeColdLength,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone, the way of
@@ -396,10 +400,10 @@ var Repeated = [...]calc.ID{
 func (w *writer) repeated() {
 	for _, id := range Repeated {
 		w.text("n:", id.Key())
-		if id.IsField() && w.st.Worked(id) && w.impossible(id) {
-			w.str(quantity.Unknown) // its box says why
-		} else {
-			w.number(id)
+		n := len(w.b)
+		w.number(id)
+		if string(w.b[n:]) == quantity.Unknown || id.IsField() && w.st.Worked(id) && w.impossible(id) { // its box says why
+			w.b = w.b[:n]
 		}
 		w.shut()
 	}

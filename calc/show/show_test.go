@@ -81,6 +81,8 @@ func TestBoxes(t *testing.T) {
 		{"nor does the strip", "clamp.stages=one", "page data-one", "1"},
 		{"two have", "", "page data-one", ""},
 		{"the strip", "", "n:hang.add t", "333 g"},
+		{"unknown, in several places", "", "n:wire.current t", ""},
+		{"known", "wire.route=twisted&wire.per-length=50&wire.supply-voltage=5", "n:wire.current t", "0.2443 A"}, // 5 over 20.469
 	} {
 		got, ok := shown(t, english(), row.plan)[row.slot]
 		assert.True(t, ok, "%s: no slot %s", row.name, row.slot)

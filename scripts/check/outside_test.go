@@ -36,7 +36,7 @@ func TestUnitRows(t *testing.T) {
 	assert.EqualError(t, err, "the length unit ell has no outside spelling")
 }
 
-// handbook.md, U21 to U23, computed with pint 0.19.2 from the definitions.
+// Handbook U21 to U23, computed with pint 0.19.2 from the definitions.
 func TestCraftRows(t *testing.T) {
 	want := []float64{38.707342617e6, 12.4862145814e6, 38.7523373755e-3}
 	for i, r := range craftRows() {

@@ -458,7 +458,7 @@ func (r *renderer) seen(key string, keys ...string) (template.HTML, error) {
 			return "", err
 		}
 		at := link{Key: k, Label: strings.ToUpper(name[:1]) + name[1:]}
-		if r.slots["n:"+k+" "+show.Text] != "" {
+		if _, repeated := r.slots["n:"+k+" "+show.Text]; repeated {
 			if at.Number, err = r.number(k); err != nil {
 				return "", err
 			}
