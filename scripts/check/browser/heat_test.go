@@ -70,7 +70,7 @@ func TestOneStage(t *testing.T) {
 	p.fill("clamp.second", "130")
 	p.leave()
 	p.choose("clamp.stages", "one")
-	p.expect("clamp.coiled:mark", says("mark.unknown", "", says("name.clamp.stages", "")))
+	p.expect("clamp.coiled:mark", says("mark.change", "", says("name.clamp.stages", "")))
 	assert.True(t, eval[bool](p, byID("clamp.second")+`.checkVisibility({contentVisibilityAuto: false})`))
 }
 

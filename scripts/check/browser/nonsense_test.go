@@ -124,7 +124,7 @@ func TestCleared(t *testing.T) {
 		p.reveal(id)
 		p.expect(id, "–")
 	}
-	assert.Equal(t, "–", eval[string](p, `document.querySelector("[data-slot='n:hang.add']").textContent`), "in the strip")
+	assert.Equal(t, `"–"`, eval[string](p, `(e => e.textContent + getComputedStyle(e, "::before").content)(document.querySelector("[data-slot='n:hang.add']"))`), "in the strip")
 	p.expect("cut.length", "488 mm")
 	assert.Empty(t, p.shows("fibre.diameter:says"), "nothing typed is no mistake")
 	assert.Equal(t, "false", eval[string](p, byID("fibre.diameter")+`.getAttribute("aria-invalid")`))
