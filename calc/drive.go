@@ -111,14 +111,14 @@ func drive(p *Plan, r *Results) {
 	}
 	hot := &w.on[hotEnd]
 	r.Stuck = r.Steady[hotEnd]
+	r.SetTime, r.MeltTime = timeTo(hot, d.Room, p.Heat.Set, full), timeTo(hot, d.Room, p.Heat.Melt, full)
 	switch {
-	case w.surrounds:
-		r.Stuck = quantity.Temperature(nan) // no switch
+	case w.surrounds: // and no switch
+		r.Stuck, r.SetTime, r.MeltTime = quantity.Temperature(nan), quantity.Time(nan), quantity.Time(nan)
 	case full != w.watts:
 		r.Stuck = hot.Steady(full)
 	}
 	r.StuckMargin = craft.Margin(p.Heat.Melt, r.Stuck)
-	r.SetTime, r.MeltTime = timeTo(hot, d.Room, p.Heat.Set, full)+0*quantity.Time(r.Stuck), timeTo(hot, d.Room, p.Heat.Melt, full)+0*quantity.Time(r.Stuck)
 
 	r.Heats = w.heats(d, goal, w.watts)
 	if d.empty.on && d.wired {

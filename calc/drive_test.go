@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"math"
 	"strconv"
 	"testing"
 
@@ -70,6 +71,10 @@ func TestStuck(t *testing.T) {
 		assert.False(t, known(around.SI(id)), id.Key())
 		assert.Equal(t, WireRoute, around.Needs(id), id.Key())
 	}
+	runs := work(t, "wire.route=twisted&wire.per-length=50&wire.supply-voltage=9&wire.coefficient=-1 %/K")
+	assert.True(t, math.IsInf(runs.SI(DriveStuck), 1))
+	assert.Greater(t, runs.Out.MeltTime, quantity.Time(0))
+	assert.Less(t, runs.Out.MeltTime, work(t, "wire.route=twisted&wire.per-length=50&wire.supply-voltage=9").Out.MeltTime, "sooner than with ohms that stay")
 	weak := work(t, "drive.power=0.2 W")
 	assert.False(t, known(weak.SI(DriveEfficiency)), "the work is that of a heat it never gets to")
 	assert.Equal(t, DrivePower, weak.Needs(DriveEfficiency))
