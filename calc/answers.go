@@ -404,7 +404,7 @@ var Answers = [NumAnswers]Answer{
 	StrokeGain - NumFields:          {Key: "stroke.gain", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.HeldGainEq, Terms: []ID{StrokeBlocked, StrokeColdPull}}},
 	StrokeOther - NumFields:         {Key: "stroke.other", Unit: "mm", Digits: 4},
 	StrokeSwing - NumFields:         {Key: "stroke.swing", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.StrokeEq, Terms: []ID{StrokeOther, StrokeHotLength}}},
-	StrokeAtLoad - NumFields:        {Key: "stroke.at-load", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.PullAtLoadEq, Terms: []ID{StrokeBlocked, StrokeBeside, StrokeLever}}},
+	StrokeAtLoad - NumFields:        {Key: "stroke.at-load", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.PullAtLoadEq, Terms: []ID{StrokeBlocked, StrokeColdPull, StrokePull, StrokeBeside, StrokeLever}}},
 	StrokeUnequal - NumFields:       {Key: "stroke.unequal", Unit: "%", Digits: 2, Working: &Working{Eq: &craft.UnequalEq, Terms: []ID{StrokeColdRate, ClampRulerDoubt, StrokePull}}},
 	StrokeLoadTravel - NumFields:    {Key: "stroke.load-travel", Unit: "mm", Digits: 3, Working: &Working{Eq: &craft.LeverStrokeEq, Terms: []ID{StrokeStroke, StrokeLever}}},
 	StrokeTurn - NumFields:          {Key: "stroke.turn", Unit: "°", Digits: 3, Working: &Working{Eq: &craft.PulleyTurnEq, Terms: []ID{StrokeStroke, StrokePulley}}},

@@ -301,7 +301,7 @@ func stroke(p *Plan, r *Results) {
 	r.SpringStress = craft.SpringStress(craft.WahlFactor(quantity.Number(mean/t.Wire)), r.SpringPull, mean, t.Wire)
 	r.SpringLimit = craft.MusicWire(t.Wire)
 	r.Swing = craft.Stroke(r.OtherHot, r.HotLength)
-	r.AtLoad = craft.PullAtLoad(r.BlockedPull, t.Beside, t.Lever)
+	r.AtLoad = craft.PullAtLoad(r.BlockedPull, r.ColdPull, r.StrokePull, t.Beside, t.Lever)
 	r.Unequal = craft.Unequal(r.ColdRate, p.RulerDoubt, r.StrokePull)
 	r.ScalePull = craft.ScaleForce(t.ScaleCold, t.ScaleHot)
 	r.Work = craft.SpringWork(r.ColdPull, r.HotPull, s)

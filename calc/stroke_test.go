@@ -230,6 +230,30 @@ func TestStrokePair(t *testing.T) {
 	}
 }
 
+// Held where it rests cold, a muscle leaves for the load what nothing else takes back. By hand, of 98.0665 N/m and 116 mm cold, 73.549875 N/m and
+// 316/3 mm hot.
+func TestStrokeAtLoad(t *testing.T) {
+	const lengths = "stroke.light=20&stroke.heavy=50&stroke.cold-light=118&stroke.cold-heavy=121&stroke.hot-light=108&stroke.hot-heavy=112"
+	const hot, cold, free = 73.549875, 98.0665, 0.316 / 3
+	for _, row := range []struct {
+		load       string
+		held, left float64
+	}{
+		{"stroke.load=50", (0.121 - free) * hot, (0.121 - free) * hot},                      // a weight takes nothing for itself
+		{"stroke.load=100&stroke.beside=2", (0.121 - free) * hot, 2 * (0.121 - free) * hot}, // two, half of it each
+		{"stroke.load=0&stroke.against=muscle&stroke.apart=240", (0.120 - free) * hot, (0.120-free)*hot - 0.004*cold},
+		// half way between 116 and 130 mm, 7 mm from where either is slack
+		{"stroke.load=0&stroke.against=spring&stroke.spring=98.0665 N/m&stroke.slack=130", (0.123 - free) * hot, (0.123-free)*hot - 0.007*cold},
+		{"stroke.load=0&stroke.against=spring&stroke.spring=196.133 N/m&stroke.slack=130&stroke.beside=2", (0.123 - free) * hot, 2 * ((0.123-free)*hot - 0.007*cold)},
+		// and 98.0665 N/m × 2 mm of weight besides: 20 g, 0.196 N, 1 mm further
+		{"stroke.load=20&stroke.against=spring&stroke.spring=98.0665 N/m&stroke.slack=130", (0.124 - free) * hot, (0.124-free)*hot - 0.006*cold},
+	} {
+		st := work(t, row.load+"&"+lengths)
+		assert.InEpsilon(t, row.held, st.SI(StrokeBlocked), 1e-9, row.load)
+		assert.InEpsilon(t, row.left, st.SI(StrokeAtLoad), 1e-9, row.load)
+	}
+}
+
 // Masses that make no spring give no stiffness, and not the book's instead.
 func TestStrokeMasses(t *testing.T) {
 	for _, plan := range []string{

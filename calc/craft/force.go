@@ -135,17 +135,18 @@ var HeldGainEq = Equation{Symbol: "G", Expr: "F − c", Holds: "straight-line", 
 // SpringPull returns the pull (N) of the spring itself where each of n muscles pulls p (N), w (N) of it on the load, and the spring moves i times as
 // far as they do.
 func SpringPull(p, w quantity.Force, n quantity.Count, i quantity.Number) quantity.Force {
-	return PullAtLoad(p-w, n, i)
+	return (p - w) * quantity.Force(n) / quantity.Force(i)
 }
 
 var SpringPullEq = Equation{Symbol: "Q", Expr: "(F − w) × n ÷ i", Holds: "shared-lever", Source: &Geometry, Grade: Estimate}
 
-// PullAtLoad returns the pull (N) of n muscles of f (N) each on a load that moves i times as far as they do.
-func PullAtLoad(f quantity.Force, n quantity.Count, i quantity.Number) quantity.Force {
-	return f * quantity.Force(n) / quantity.Force(i)
+// PullAtLoad returns what n muscles of f (N) each leave for a load that moves i times as far as they do, and of which w (N) is on each. Where
+// they are held all that pulls back at each is c (N): what of it isn't the load's, a spring or another muscle takes for itself. Below 0 that is more than they have.
+func PullAtLoad(f, c, w quantity.Force, n quantity.Count, i quantity.Number) quantity.Force {
+	return SpringPull(f, c-w, n, i)
 }
 
-var PullAtLoadEq = Equation{Symbol: "Q", Expr: "F × n ÷ i", Holds: "shared-lever", Source: &Geometry}
+var PullAtLoadEq = Equation{Symbol: "Q", Expr: "(F − c + w) × n ÷ i", Holds: "shared-lever", Source: &Geometry}
 
 // SpringWork returns the work (J) of a pull that goes evenly from c to h (N) over a stroke s (m); of a weight both are the same (M16).
 func SpringWork(c, h quantity.Force, s quantity.Length) quantity.Energy {

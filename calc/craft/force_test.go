@@ -98,7 +98,7 @@ func TestScenarioS5(t *testing.T) {
 		{"specific work", float64(SpecificWork(work, mass)), 183, 0.5},
 		{"2 mm too short, N", float64(HeldForce(100, 122*mm, 120*mm)), 0.20, 1e-9},
 		{"as a share", float64(Unequal(100, 2*mm, share)), 0.11, 5e-3},
-		{"their pull at the load, N", float64(PullAtLoad(share, n, 1)), 19.6133, 5e-5},
+		{"their pull at the load, N", float64(PullAtLoad(share, share, share, n, 1)), 19.6133, 5e-5},
 		{"15 % of the loaded length is of the length as it came off", float64(StrokeShare(stroke, 100*mm)), 0.18, 1e-12},
 	} {
 		assert.InDelta(t, row.want, row.got, row.half, row.name)

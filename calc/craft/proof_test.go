@@ -94,7 +94,7 @@ func TestDriveEquations(t *testing.T) {
 		{&OtherSlackEq, float64(OtherSlack(0.26, 0.12)), values{"B": 0.26, "f": 0.12}},
 		{&PairLengthEq, float64(PairLength(80, 0.12, 1.1, 60, 0.14, 0.1)), values{"k": 80, "f": 0.12, "F": 1.1, "K": 60, "e": 0.14, "h": 0.1}},
 		{&HeldGainEq, float64(HeldGain(1.7, 1.1)), values{"F": 1.7, "c": 1.1}},
-		{&PullAtLoadEq, float64(PullAtLoad(1.7, 3, 5)), values{"F": 1.7, "n": 3, "i": 5}},
+		{&PullAtLoadEq, float64(PullAtLoad(1.7, 1.3, 0.5, 3, 5)), values{"F": 1.7, "c": 1.3, "w": 0.5, "n": 3, "i": 5}},
 		{&SpringWorkEq, float64(SpringWork(1.1, 1.9, 0.02)), values{"F": 1.1, "G": 1.9, "s": 0.02}},
 		{&SpecificWorkEq, float64(SpecificWork(0.02, 1e-4)), values{"W": 0.02, "m": 1e-4}},
 		{&WorkPowerEq, float64(WorkPower(0.02, 3)), values{"W": 0.02, "t": 3}},

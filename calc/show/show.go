@@ -392,7 +392,7 @@ var Repeated = [...]calc.ID{
 	calc.WireTotal, calc.WireDrop, calc.WireMost, calc.WireLeast, calc.WireDummy, calc.WireAverageCurrent, calc.WireFullPower,
 	calc.WireLeastOhms, calc.WireTestContact, calc.WireDrift,
 	calc.DriveTarget, calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost, calc.DriveHottest, calc.DriveStuck, calc.DriveRoom,
-	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked, calc.StrokeColdLength,
+	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeAtLoad, calc.StrokeColdLength,
 }
 
 // repeated appends the slots of the numbers that stand in more than one place, and whether there is one heat-set alone, the way of

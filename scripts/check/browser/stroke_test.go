@@ -43,6 +43,8 @@ func TestStrokeTyped(t *testing.T) {
 		{"a polymer nobody knows", []pair{{"fibre.polymer", "pvdf"}}, []pair{{"stroke.stroke", "–"}, {"stroke.stroke:doubt", needs("stroke.own")}, {"note.stroke-polymer", says("note.stroke-polymer", "")}}},
 		{"a pair", []pair{{"stroke.load", "0"}, {"stroke.against", "muscle"}, {"stroke.apart", "240"}, {"stroke.own", "5"}}, // half of 240; 5 % of 120, and twice that
 			[]pair{{"stroke.cold-length", "120.0 mm"}, {"stroke.stroke", "6.00 mm"}, {"stroke.other", "126.0 mm"}, {"stroke.swing", "12.0 mm"}, {"note.stroke-slack", ""}}},
+		{"a pair that pulls", []pair{{"stroke.load", "0"}, {"stroke.against", "muscle"}, {"stroke.apart", "250"}}, // 0.996 less the 0.872 N of the cold one
+			[]pair{{"stroke.blocked", "0.996 N"}, {"stroke.cold-pull", "0.872 N"}, {"stroke.at-load", "0.124 N"}, {"n:stroke.at-load", "0.124 N"}}},
 		{"a loose pair", []pair{{"stroke.against", "muscle"}, {"stroke.apart", "200"}}, // 200 less 115.345 mm
 			[]pair{{"note.stroke-slack", says("note.stroke-slack", "", "84.66 mm", "120.8 mm", "119.0 mm")}}},
 		{"a spring that never pulls", []pair{{"stroke.against", "spring"}, {"stroke.spring", "349"}}, []pair{{"note.stroke-slack", says("note.stroke-slack", "", "115.3 mm", "120.8 mm", "119.0 mm")}}},
