@@ -172,7 +172,7 @@ type Results struct {
 	PulleyTurn                   quantity.Angle
 	StrokePull                   quantity.Force // on one muscle, of the load alone
 	Back                         quantity.Stiffness
-	SlackAt                      quantity.Length
+	SlackAt, ByMasses            quantity.Length
 	ColdPull, HotPull, ScalePull quantity.Force
 	Along, Across                quantity.Fraction
 	FreeStroke                   quantity.Length
@@ -411,6 +411,7 @@ var Answers = [NumAnswers]Answer{
 	StrokePull - NumFields:          {Key: "stroke.pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.MusclePullEq, Terms: []ID{StrokeLoad, StrokeLever, StrokeBeside}}},
 	StrokeBack - NumFields:          {Key: "stroke.back", Unit: "N/m", Digits: 3},
 	StrokeSlackAt - NumFields:       {Key: "stroke.slack-at", Unit: "mm", Digits: 4},
+	StrokeByMasses - NumFields:      {Key: "stroke.by-masses", Unit: "mm", Digits: 4, Working: &Working{Eq: &craft.LengthOfMassEq, Terms: []ID{StrokeColdLight, StrokeColdPull, StrokeLight, StrokeColdRate}}},
 	StrokeSpringRate - NumFields:    {Key: "stroke.spring-rate", Unit: "N/m", Digits: 3, Working: &Working{Eq: &craft.SteelSpringRateEq, Terms: []ID{StrokeSpringWire, StrokeSpringOutside, StrokeSpringTurns}}},
 	StrokeSpringPull - NumFields:    {Key: "stroke.spring-pull", Unit: "N", Digits: 3, Working: &Working{Eq: &craft.SpringPullEq, Terms: []ID{StrokeHotPull, StrokePull, StrokeBeside, StrokeLever}}},
 	StrokeSpringStress - NumFields:  {Key: "stroke.spring-stress", Unit: "MPa", Digits: 3, Working: &Working{Eq: &craft.SpringStressEq, Terms: []ID{StrokeSpringPull, StrokeSpringOutside, StrokeSpringWire}}},

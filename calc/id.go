@@ -436,6 +436,7 @@ const (
 	StrokePull
 	StrokeBack
 	StrokeSlackAt
+	StrokeByMasses
 	StrokeSpringRate
 	StrokeSpringPull
 	StrokeSpringStress

@@ -540,6 +540,7 @@ var places = [NumIDs]place{
 	StrokePull:          {inOut + unsafe.Offsetof(Results{}.StrokePull), ofForce},
 	StrokeBack:          {inOut + unsafe.Offsetof(Results{}.Back), ofStiffness},
 	StrokeSlackAt:       {inOut + unsafe.Offsetof(Results{}.SlackAt), ofLength},
+	StrokeByMasses:      {inOut + unsafe.Offsetof(Results{}.ByMasses), ofLength},
 	StrokeSpringRate:    {inOut + unsafe.Offsetof(Results{}.SpringRate), ofStiffness},
 	StrokeSpringPull:    {inOut + unsafe.Offsetof(Results{}.SpringPull), ofForce},
 	StrokeSpringStress:  {inOut + unsafe.Offsetof(Results{}.SpringStress), ofStress},

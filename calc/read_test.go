@@ -169,7 +169,7 @@ func TestNeeds(t *testing.T) {
 		WireSupplyVoltage: "5 V", WireCurrent: "0.3 A", WirePower: "1 W", WireDuty: "50 %", WireOnTime: "5 s", WireAverage: "0.2 W", WirePeriod: "20 s",
 		WireArea: "0.5 mm²", WireGauge: "20", WireLeadDiameter: "0.8 mm", WireLeadLength: "1 m", WireLeadRating: "3 A", WireCharge: "2000 mAh", WireCell: "3.7 V",
 		WireCoefficient: "0.1 %/K", WireBefore: "20 Ω", WireAfter: "21 Ω", WireReadingVolts: "1.2 V", WireReadingAmperes: "0.1 A", WireWanted: "20 Ω", WireWantedPower: "1 W", WireReadCold: "20 Ω", WireReadHot: "21 Ω", FibrePolymer: "nylon-66", DriveRoom: "20 °C", DriveTarget: "50 °C",
-		StrokeLoad: "80 g", StrokeSpring: "30 N/m", StrokeSlack: "120 mm", StrokeAgainst: "muscle", StrokeApart: "240 mm", StrokeSpringWire: "0.5 mm", StrokeSpringOutside: "5 mm", StrokeSpringTurns: "30 turns", StrokeAdded: "50 g", StrokeChange: "6 mm", StrokeBeside: "2", StrokeLever: "3", StrokePulley: "10 mm", StrokeOwn: "9 %",
+		StrokeLoad: "20 g", StrokeSpring: "30 N/m", StrokeSlack: "120 mm", StrokeAgainst: "muscle", StrokeApart: "240 mm", StrokeSpringWire: "0.5 mm", StrokeSpringOutside: "5 mm", StrokeSpringTurns: "30 turns", StrokeAdded: "50 g", StrokeChange: "6 mm", StrokeBeside: "2", StrokeLever: "3", StrokePulley: "10 mm", StrokeOwn: "9 %",
 		StrokeLoaded: "120 mm", StrokeLight: "20 g", StrokeHeavy: "80 g", StrokeColdLight: "117 mm", StrokeColdHeavy: "124 mm",
 		StrokeHotLight: "108 mm", StrokeHotHeavy: "117 mm", StrokeScaleCold: "1000 g", StrokeScaleHot: "900 g", StrokeTime: "4 s",
 		// Of the drive.

@@ -57,7 +57,8 @@ type Stroking struct {
 
 	driven bool // the time of the pull is that of Drive
 
-	clipped, straight bool // whether own stroke ends where the turns touch, and whether any of the band draws the coil out straight
+	clipped, straight bool // whether own stroke ends where the turns touch, and whether any of the band draws a coil out straight
+	drawn             bool // whether what is usual does: no muscle then
 	tried             bool // whether the stroke is that of own trials, and no estimate
 
 	coldOwn, hotOwn bool // whether the lengths under two masses were measured
@@ -79,13 +80,19 @@ func (t *Stroking) ownPull(under *[2]quantity.Length) (l craft.Pull, own bool) {
 // loaded reports whether the cold length under the load was measured. Of a pair it says nothing: an equal one rests in the middle.
 func (t *Stroking) loaded() bool { return known(t.Loaded) && t.Against != AgainstMuscle }
 
-// stopped returns the box for which there is no stroke: the far ends of a pair that has no room, or what is hot, where that is no warmer than the
-// room or water boils before; None where there may be one.
+// stopped returns the box for which there is no stroke: the far ends of a pair that has no room, what draws a coil out straight, or what is hot,
+// where that is no warmer than the room or water boils before; None where there may be one.
 func stopped(p *Plan, r *Results) ID {
-	d := &p.Drive
+	d, t := &p.Drive, &p.Stroke
 	switch {
-	case p.Stroke.Against == AgainstMuscle && p.Stroke.Apart < 2*r.Solid:
+	case t.Against == AgainstMuscle && (t.drawn && known(t.Apart) || t.Apart < 2*r.Solid):
 		return StrokeApart
+	case t.drawn && t.loaded():
+		return StrokeLoaded
+	case t.drawn && t.Against == AgainstSpring && known(t.Slack):
+		return StrokeSlack
+	case t.drawn:
+		return StrokeLoad
 	case d.Target <= d.Room || d.Way == WayWater && d.Target >= r.Boiling:
 		return DriveTarget
 	}
@@ -101,12 +108,24 @@ func strokeNeeds(p *Plan, r *Results, id ID) ID {
 		if box := stopped(p, r); box != None {
 			return box
 		}
+	case StrokeWork:
+		switch {
+		case !(r.Strokes[1] < 0):
+		case known(t.Own):
+			return StrokeOwn
+		case p.RodHand == RodOpposite:
+			return CoilRodHand
+		case t.Against == AgainstMuscle:
+			return StrokeApart
+		default:
+			return StrokeLoad
+		}
 	case StrokeSpringRate:
 		if t.Outside <= 2*t.Wire {
 			return StrokeSpringOutside
 		}
 	}
-	if craft.Warmings[p.Fibre.Polymer] != nil {
+	if id == StrokeByMasses && t.coldOwn || id != StrokeByMasses && craft.Warmings[p.Fibre.Polymer] != nil {
 		return None
 	}
 	under, first := &t.ColdUnder, StrokeColdLight
@@ -125,7 +144,7 @@ func strokeNeeds(p *Plan, r *Results, id ID) ID {
 		return StrokeLoaded
 	case StrokeHotRate:
 		under, first = &t.HotUnder, StrokeHotLight
-	case StrokeColdRate:
+	case StrokeColdRate, StrokeByMasses:
 	default:
 		return None
 	}
@@ -207,7 +226,8 @@ func outcomes(p *Plan, r *Results, hot quantity.Temperature, tried bool, out *[3
 		}
 		e.Hot.Free += 0 * quantity.Length(hot)
 		a := against(p, r, e.Cold)
-		if out[i] = e.Against(a, r.Solid, r.Straight); t.loaded() {
+		least, most := room(p, r, a.Slack+e.Cold.Free)
+		if out[i] = e.Against(a, least, most); t.loaded() {
 			out[i].Cold, out[i].ColdPull = t.Loaded, a.At(t.Loaded)
 		}
 		if i == 1 {
@@ -217,8 +237,30 @@ func outcomes(p *Plan, r *Results, hot quantity.Temperature, tried bool, out *[3
 	return usual
 }
 
-// stroke works out how far and how hard the muscle pulls.
+// room returns how short and how long the muscle can be, the far ends of a pair being so far apart. That the other one is shut stops a hot one
+// that pulls, and no cold one that lies loose.
+//
+//go:noinline
+func room(p *Plan, r *Results, both quantity.Length) (least, most quantity.Length) {
+	if p.Stroke.Against == AgainstMuscle {
+		least, most = craft.PairRoom(both, r.Solid, r.Straight)
+		return least, r.Straight + 0*most
+	}
+	return r.Solid, r.Straight
+}
+
+// stroke works out how far and how hard the muscle pulls; nothing of it where that draws a coil out straight.
 func stroke(p *Plan, r *Results) {
+	t := &p.Stroke
+	t.drawn, t.straight = t.Against == AgainstMuscle && t.Apart > 2*r.Straight, false
+	if strokes(p, r); t.drawn {
+		t.straight = true
+		strokes(p, r)
+	}
+}
+
+// strokes works it out, and whether a coil is drawn out straight.
+func strokes(p *Plan, r *Results) {
 	t := &p.Stroke
 	r.StrokePull = craft.MusclePull(t.Load, t.Lever, t.Beside)
 	r.SpringRate = craft.SteelSpringRate(t.Wire, t.Outside, t.Turns)
@@ -234,11 +276,14 @@ func stroke(p *Plan, r *Results) {
 	e := outcomes(p, r, hot, true, &out)
 	o := &out[1]
 	a := against(p, r, e.Cold)
+	both := a.Slack + e.Cold.Free
+	least, most := room(p, r, both)
 	r.Back, r.SlackAt, r.ColdRate, r.HotRate, r.ColdFree, r.HotFree = a.Spring, a.Slack, e.Cold.Rate, e.Hot.Rate, e.Cold.Free, e.Hot.Free
 	own := known(t.Own)
-	_, t.coldOwn = t.ownPull(&t.ColdUnder)
+	line, coldOwn := t.ownPull(&t.ColdUnder)
+	t.coldOwn = coldOwn
 	_, t.hotOwn = t.ownPull(&t.HotUnder)
-	t.clipped, t.straight, t.tried = false, false, own || t.hotOwn && (t.coldOwn || t.loaded())
+	t.clipped, t.tried = false, own || t.hotOwn && (t.coldOwn || t.loaded())
 	if t.hotOwn && !own {
 		r.FreeStroke = craft.Stroke(r.ColdFree, r.HotFree)
 	}
@@ -252,8 +297,8 @@ func stroke(p *Plan, r *Results) {
 		}
 		r.Strokes[1] = craft.StrokeOf(t.Own, base) + 0*quantity.Length(hot)
 		o.Hot = craft.Contracted(o.Cold, r.Strokes[1])
-		if t.clipped = o.Hot < r.Solid; t.clipped {
-			o.Hot = r.Solid
+		if t.clipped = o.Hot < least; t.clipped {
+			o.Hot = least
 			r.Strokes[1] = o.Stroke()
 		}
 		o.HotPull = a.At(o.Hot)
@@ -268,7 +313,10 @@ func stroke(p *Plan, r *Results) {
 			r.Strokes[i] = out[i].Stroke()
 		}
 		r.Shares[i] = craft.StrokeShare(r.Strokes[i], out[i].Cold)
-		t.straight = t.straight || max(out[i].Cold, out[i].Hot) >= r.Straight
+		short, long := min(out[i].Cold, out[i].Hot), max(out[i].Cold, out[i].Hot)
+		if long >= r.Straight || t.Against == AgainstMuscle && short <= both-r.Straight {
+			t.straight, t.drawn = true, t.drawn || i == 1
+		}
 	}
 	spread(&r.Strokes)
 	spread(&r.Shares)
@@ -280,7 +328,7 @@ func stroke(p *Plan, r *Results) {
 	r.ColdLength, r.HotLength, r.ColdPull, r.HotPull = o.Cold, o.Hot, o.ColdPull, o.HotPull
 	for i, l := range [2]quantity.Length{o.Cold, o.Hot} {
 		t.taut[i] = a.Spring != 0 && !(l >= a.Slack)
-		t.limited[i] = l == r.Solid || l == r.Straight
+		t.limited[i] = l == least || l == most
 	}
 	s := r.Strokes[1]
 	r.ShareOfCoiled, r.ShareOfFinished = craft.StrokeShare(s, r.Piece), craft.StrokeShare(s, r.ThisFinished)
@@ -289,12 +337,18 @@ func stroke(p *Plan, r *Results) {
 		r.BlockedPull = 0
 	}
 	r.HeldGain = r.BlockedPull - r.ColdPull
-	r.OtherHot = quantity.Length(quantity.NaN)
+	r.ByMasses, r.OtherHot = quantity.Length(quantity.NaN), quantity.Length(quantity.NaN)
+	if coldOwn {
+		r.ByMasses = craft.LengthOfMass(t.ColdUnder[0], r.ColdPull, t.Light, line.Rate)
+	}
 	if t.Against == AgainstMuscle {
 		each := craft.Pulls{Cold: craft.Pull{Free: r.ColdFree, Rate: r.ColdRate}, Hot: craft.Pull{Free: r.HotFree, Rate: r.HotRate}}
-		both := a.Slack + r.ColdFree
-		_, r.OtherHot = craft.Pair(&each, &each, a.Weight, both, r.Solid, r.Solid)
-		t.otherTaut, t.otherStopped = !(r.OtherHot >= both-r.HotFree), r.OtherHot == both-r.Solid || !known(r.Solid)
+		least, most := craft.PairRoom(both, r.Solid, r.Straight)
+		_, r.OtherHot = craft.Pair(&each, &each, a.Weight, both, least, most)
+		t.otherTaut, t.otherStopped = !(r.OtherHot >= both-r.HotFree), r.OtherHot == most || r.OtherHot == least || !known(r.Solid)
+		if r.OtherHot >= r.Straight || r.OtherHot <= both-r.Straight {
+			t.straight, t.drawn = true, true
+		}
 	}
 	r.SpringPull = craft.SpringPull(r.HotPull, r.StrokePull, t.Beside, t.Lever)
 	mean := t.Outside - t.Wire
@@ -304,7 +358,9 @@ func stroke(p *Plan, r *Results) {
 	r.AtLoad = craft.PullAtLoad(r.BlockedPull, r.ColdPull, r.StrokePull, t.Beside, t.Lever)
 	r.Unequal = craft.Unequal(r.ColdRate, p.RulerDoubt, r.StrokePull)
 	r.ScalePull = craft.ScaleForce(t.ScaleCold, t.ScaleHot)
-	r.Work = craft.SpringWork(r.ColdPull, r.HotPull, s)
+	if r.Work = craft.SpringWork(r.ColdPull, r.HotPull, s); s < 0 {
+		r.Work = quantity.Energy(quantity.NaN) // it gets longer, and the load works on it
+	}
 	r.SpecificWork = craft.SpecificWork(r.Work, r.FibreMass)
 	time := t.Time
 	if t.driven = !known(time) && r.Heats[1] < Never; t.driven {

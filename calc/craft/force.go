@@ -90,10 +90,10 @@ type Outcome struct {
 	ColdPull, HotPull quantity.Force
 }
 
-// Against returns what a muscle does that is no shorter than solid and no longer than straight (both m).
-func (e *Pulls) Against(a Opposing, solid, straight quantity.Length) (o Outcome) {
-	o.Cold = min(max(e.Cold.Rest(a), solid), straight)
-	o.Hot = min(max(e.Hot.Rest(a), solid), straight)
+// Against returns what a muscle does that is no shorter than least and no longer than most (both m).
+func (e *Pulls) Against(a Opposing, least, most quantity.Length) (o Outcome) {
+	o.Cold = min(max(e.Cold.Rest(a), least), most)
+	o.Hot = min(max(e.Hot.Rest(a), least), most)
 	o.ColdPull, o.HotPull = a.At(o.Cold), a.At(o.Hot)
 	return o
 }
@@ -101,16 +101,23 @@ func (e *Pulls) Against(a Opposing, solid, straight quantity.Length) (o Outcome)
 // Stroke returns how far (m) it shortens; negative where it lengthens.
 func (o *Outcome) Stroke() quantity.Length { return Stroke(o.Cold, o.Hot) }
 
-// Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other and
-// a weight w (N) that pulls on the first: when it is hot and the other cold, and when the other is hot and it is cold. Neither gets
-// shorter than its solid length (m); where both is too short for the two, there is no such length: NaN.
-func Pair(a, b *Pulls, w quantity.Force, both, solidA, solidB quantity.Length) (hot, cold quantity.Length) {
-	if !(both >= solidA+solidB) {
-		both = quantity.Length(quantity.NaN)
+// PairRoom returns how short and how long (m) one of two equal muscles can be that share a length both (m) between their far ends, each no shorter than
+// solid and no longer than straight (m): as one gets shorter, the other gets longer. Where there is no such length, NaN.
+func PairRoom(both, solid, straight quantity.Length) (least, most quantity.Length) {
+	least, most = max(solid, both-straight), min(straight, both-solid)
+	if !(least <= most) {
+		least, most = quantity.Length(quantity.NaN), quantity.Length(quantity.NaN)
 	}
+	return least, most
+}
+
+// Pair returns the lengths (m) of the first of two muscles that share a length both (m) between their far ends, pulling against each other and
+// a weight w (N) that pulls on the first: when it is hot and the other cold, and when the other is hot and it is cold. It gets no shorter than
+// least, and no longer than most (m): PairRoom.
+func Pair(a, b *Pulls, w quantity.Force, both, least, most quantity.Length) (hot, cold quantity.Length) {
 	hot = a.Hot.Rest(Opposing{w, b.Cold.Rate, both - b.Cold.Free})
 	cold = a.Cold.Rest(Opposing{w, b.Hot.Rate, both - b.Hot.Free})
-	return min(max(hot, solidA), both-solidB), min(max(cold, solidA), both-solidB)
+	return min(max(hot, least), most), min(max(cold, least), most)
 }
 
 // OtherSlack returns the length (m) of a muscle at which the other one of a pair, f (m) long without pull, goes slack, when their far ends are b

@@ -222,24 +222,36 @@ func TestLoadedBand(t *testing.T) {
 func TestPair(t *testing.T) {
 	e := Pulls{Pull{0.12, 80}, Pull{0.10, 60}}
 	const both = 0.26
-	hot, cold := Pair(&e, &e, 0, both, 0.085, 0.085)
+	least, most := PairRoom(both, 0.085, 0.35)
+	assert.InDelta(t, 0.085, float64(least), 1e-12)
+	assert.InDelta(t, both-0.085, float64(most), 1e-12)
+	hot, cold := Pair(&e, &e, 0, both, least, most)
 	assert.InDelta(t, both, float64(hot+cold), 1e-12)
 	// by hand: 60 (x − 0.10) = 80 (0.26 − x − 0.12)
 	assert.InDelta(t, (60*0.10+80*0.14)/140, float64(hot), 1e-12)
 	assert.Less(t, float64(cold-hot), 2*0.02)
 	assert.Greater(t, float64(cold-hot), 0.0)
 	// a weight of 0.7 N on the first, by hand: 60 (x − 0.10) = 0.7 + 80 (0.14 − x), and 80 (x − 0.12) = 0.7 + 60 (0.16 − x)
-	hot, cold = Pair(&e, &e, 0.7, both, 0.085, 0.085)
+	hot, cold = Pair(&e, &e, 0.7, both, least, most)
 	assert.InDelta(t, (0.7+60*0.10+80*0.14)/140, float64(hot), 1e-12)
 	assert.InDelta(t, (0.7+80*0.12+60*0.16)/140, float64(cold), 1e-12)
 	assert.InDelta(t, float64(cold), float64(PairLength(80, 0.12, 0.7, 60, OtherSlack(both, 0.12), 0.10)), 1e-12)
-	hot, _ = Pair(&e, &e, 0, both, 0.13, 0.085)
-	assert.InDelta(t, 0.13, float64(hot), 1e-12, "stopped by its turns")
-	_, cold = Pair(&e, &e, 0, both, 0.085, 0.125)
-	assert.InDelta(t, both-0.125, float64(cold), 1e-12, "stopped by the other's turns")
-	hot, _ = Pair(&e, &Pulls{Pull{quantity.Length(nan), 80}, Pull{0.1, 60}}, 0, both, 0.085, 0.085)
+	least, most = PairRoom(both, 0.128, 0.35)
+	hot, cold = Pair(&e, &e, 0, both, least, most)
+	assert.InDelta(t, 0.128, float64(hot), 1e-12, "stopped by its turns")
+	assert.InDelta(t, both-0.128, float64(cold), 1e-12, "stopped by the other's turns")
+	// drawn straight, one is as long as it can be, and the other has what is left, whichever is hot
+	soft := Pulls{Pull{0.12, 80}, Pull{0.115, 40}} // by hand: 40 (x − 0.115) = 80 (0.58 − x) is past 0.354
+	least, most = PairRoom(0.7, 0.085, 0.354)
+	hot, cold = Pair(&soft, &soft, 0, 0.7, least, most)
+	assert.InDelta(t, 0.354, float64(hot), 1e-12)
+	assert.InDelta(t, 0.346, float64(cold), 1e-12)
+	hot, _ = Pair(&e, &Pulls{Pull{quantity.Length(nan), 80}, Pull{0.1, 60}}, 0, both, 0.085, 0.175)
 	isNaN(t, hot, "the other unknown")
-	hot, cold = Pair(&e, &e, 0, 0.169, 0.085, 0.085)
-	isNaN(t, hot, "no room for both")
-	isNaN(t, cold, "no room for both")
+	for _, ends := range []quantity.Length{0.169, 0.701, quantity.Length(nan)} { // too close, and too far for 350 mm each
+		least, most = PairRoom(ends, 0.085, 0.35)
+		hot, cold = Pair(&e, &e, 0, ends, least, most)
+		isNaN(t, hot, "no room for both")
+		isNaN(t, cold, "no room for both")
+	}
 }

@@ -77,6 +77,7 @@ func TestDriveEquations(t *testing.T) {
 		{&TwistedYoungEq, float64(TwistedYoung(2.5e9, 0.7)), values{"Y": 2.5e9, "a": 0.7}},
 		{&HotRateEq, float64(HotRate(80, 0.4)), values{"k": 80, "q": 0.4}},
 		{&RateOfMassesEq, float64(RateOfMasses(0.25, 0.15, 0.151, 0.133)), values{"m": 0.25, "n": 0.15, "L": 0.151, "K": 0.133}},
+		{&LengthOfMassEq, float64(LengthOfMass(0.118, 0.5, 0.02, 80)), values{"K": 0.118, "F": 0.5, "n": 0.02, "k": 80}},
 		{&RateOfAddedEq, float64(RateOfAdded(0.04, 8*mm)), values{"m": 0.04, "x": 8e-3}},
 		{&UnequalEq, float64(Unequal(100, 2*mm, 1.8)), values{"k": 100, "u": 2e-3, "F": 1.8}},
 

@@ -92,6 +92,13 @@ func FreeOfMass(k quantity.Length, n quantity.Mass, c quantity.Stiffness) quanti
 
 var FreeOfMassEq = Equation{Symbol: "f", Expr: "K − n × g ÷ k", Const: gravity, Holds: "two-masses", Source: &Geometry}
 
+// LengthOfMass returns the length (m) under a pull f (N) of what measures k (m) under a mass n (kg) and is c (N/m) stiff.
+func LengthOfMass(k quantity.Length, f quantity.Force, n quantity.Mass, c quantity.Stiffness) quantity.Length {
+	return LoadedLength(k, f-HangingForce(n), c)
+}
+
+var LengthOfMassEq = Equation{Symbol: "L", Expr: "K + (F − n × g) ÷ k", Const: gravity, Holds: "two-masses", Source: &Geometry}
+
 // RateOfAdded returns the stiffness (N/m) of what a mass m (kg), added to what hangs on it, stretches by x (m).
 func RateOfAdded(m quantity.Mass, x quantity.Length) quantity.Stiffness {
 	return quantity.Stiffness(float64(HangingForce(m)) / float64(x))

@@ -125,7 +125,7 @@ func TestStrokeWords(t *testing.T) {
 	assert.Equal(t, "The book knows no stroke of these.", at["draw.stroke:desc t"])
 	_, at = draw(t, "")
 	assert.Contains(t, at["draw.stroke:desc t"], "Cold, at 20 °C, it is 120.8 mm long and pulls 0.490 N; hot, at 50 °C, ")
-	assert.Contains(t, at["draw.stroke:desc t"], "The estimate is between 0.33 mm and 2.9 mm.")
+	assert.Contains(t, at["draw.stroke:desc t"], "The estimate is between 0.32 mm and 3.0 mm.")
 	_, at = draw(t, "stroke.own=8 %")
 	assert.NotContains(t, at["draw.stroke:desc t"], "between", "own trials leave no band")
 }

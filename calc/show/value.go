@@ -127,8 +127,30 @@ func (w *writer) alone(id calc.ID, u *quantity.Unit) {
 	case math.Abs(x) < w.st.Doubt[id]: // what its ± leaves open
 		w.digits(x, u, 1)
 	default:
-		w.digits(forgive(x), u, id.Digits())
+		w.digits(outward(id, forgive(x), u), u, id.Digits())
 	}
+}
+
+// outward returns what to show of an end of the stroke's band, in SI: rounded away from the other end, so that the stroke is between the two with
+// as many digits as it may have; all else as it is.
+//
+//go:noinline
+func outward(id calc.ID, x float64, u *quantity.Unit) float64 {
+	sign := 1.0
+	switch id {
+	case calc.StrokeLeast, calc.StrokeShareLeast:
+		sign = -1
+	case calc.StrokeMost, calc.StrokeShareMost:
+	default:
+		return x
+	}
+	shown := u.FromSI(x)
+	about := shown
+	if sign*shown < 0 {
+		about *= 0.95 // 9.96 goes to 9.9, and 10.4, which is shown as 10, to that
+	}
+	step := math.Pow10(-quantity.Decimals(about, id.Digits()))
+	return u.ToSI(sign * quantity.CeilTo(sign*shown, step))
 }
 
 // doubt appends the ± of a number with its unit, to two digits; nothing where there is none.

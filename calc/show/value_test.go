@@ -2,10 +2,12 @@ package show
 
 import (
 	"math"
+	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"twistbench/calc"
 	"twistbench/calc/quantity"
@@ -207,4 +209,42 @@ func TestGivenIsRound(t *testing.T) {
 		}
 	}
 	assert.Greater(t, fewer, 5)
+}
+
+// The ends of the stroke's band are rounded away from each other, so that no stroke is shown past them.
+func TestOutward(t *testing.T) {
+	mm := quantity.KindLength.Unit("mm")
+	for _, row := range []struct {
+		x           float64 // mm
+		least, most string
+	}{
+		{0.954, "0.95", "0.96"}, {0.95, "0.95", "0.95"}, {9.96, "9.9", "10"}, {9.94, "9.9", "10"}, {10.4, "10", "11"}, {99.7, "99", "100"}, {120, "120", "120"}, {120.1, "120", "121"},
+		{-0.954, "-0.96", "-0.95"}, {-9.96, "-10", "-9.9"}, {-10.4, "-11", "-10"}, {0, "0", "0"},
+	} {
+		for id, want := range map[calc.ID]string{calc.StrokeLeast: row.least, calc.StrokeMost: row.most, calc.StrokeShareLeast: row.least} {
+			got := quantity.Append(nil, outward(id, mm.ToSI(row.x), mm), mm, id.Digits(), '.')
+			assert.Equal(t, want, string(got), "%s of %v", id.Key(), row.x)
+		}
+		assert.Equal(t, mm.ToSI(row.x), outward(calc.StrokeStroke, mm.ToSI(row.x), mm))
+	}
+	// whatever the plan and the unit, the stroke as it is shown is between them as they are
+	number := func(d *Display, st *calc.State, id calc.ID) float64 {
+		text, _ := quantity.Split(string(d.Append(nil, st, id)), ' ')
+		x, err := strconv.ParseFloat(text, 64)
+		require.NoError(t, err, text)
+		return x
+	}
+	for _, us := range []bool{false, true} {
+		for _, target := range []string{"36", "37", "42", "50", "61", "90", "120"} {
+			for _, load := range []string{"0", "50", "97", "300"} {
+				st, _ := work(t, "drive.target="+target+"&stroke.load="+load)
+				d := Display{Lang: &words.English, US: us}
+				for _, ids := range [2][3]calc.ID{{calc.StrokeLeast, calc.StrokeStroke, calc.StrokeMost}, {calc.StrokeShareLeast, calc.StrokeShare, calc.StrokeShareMost}} {
+					least, is, most := number(&d, st, ids[0]), number(&d, st, ids[1]), number(&d, st, ids[2])
+					assert.LessOrEqual(t, least, is, "%s with %s", target, load)
+					assert.LessOrEqual(t, is, most, "%s with %s", target, load)
+				}
+			}
+		}
+	}
 }
