@@ -567,7 +567,6 @@ hint.wire.wrap-diameter = Coil outside plus one yarn.
 label.wire.wrap-pitch = Pitch of the wrap
 label.wire.in-row = Muscles in a row
 label.wire.rows = Such rows side by side
-hint.wire.in-row = One current through all: they get hot together.
 hint.wire.rows = All on at once. Of two muscles that pull against each other, each on its own switch, only one side.
 label.wire.supply = Supply
 option.bench = bench supply
