@@ -212,6 +212,10 @@ func (w *writer) says(id calc.ID) {
 		w.about("reading.decimal", id, about{limit: x})
 		return
 	case worked && w.impossible(id):
+		if x > f.High && w.kind(id) == quantity.KindVoltage {
+			w.problem(calc.TooManyVolts, id, about{limit: f.High})
+			return
+		}
 		w.about("advice.impossible", id, about{})
 		return
 	}

@@ -21,6 +21,7 @@ func shown(t *testing.T, d *Display, plan string) map[string]string {
 
 // What stands in and about a box.
 func TestBoxes(t *testing.T) {
+	const mains = "That is too much for voltage of the supply: 60 V or less is accepted. Never straight from mains: use a battery, or a supply of extra-low voltage."
 	for _, row := range []struct {
 		name, plan, slot, want string
 	}{
@@ -60,6 +61,10 @@ func TestBoxes(t *testing.T) {
 		{"the text at fault stays", "fibre.diameter=abc", "fibre.diameter v", "abc"},
 		{"a limit is named with its unit", "fibre.diameter=0", "fibre.diameter:says t", "That is too little for fibre diameter: 0.001 mm or more is accepted."},
 		{"in a list too", "hang.owned=2000 kg", "hang.owned:says t", "That is too much for masses you own: 1000000 g or less is accepted."},
+		// over 60 V (see craft.VoltageStop)
+		{"mains is called that", "wire.supply-voltage=230", "wire.supply-voltage:says t", mains},
+		{"where it follows from the current too", "wire.route=twisted&wire.per-length=50&wire.current=12", "wire.supply-voltage:says t", mains}, // 12 A × 20.5 Ω
+		{"but not too few volts", "wire.supply-voltage=0", "wire.supply-voltage:says t", "That is too little for voltage of the supply: 0.001 V or more is accepted."},
 		{"unusual", "fibre.diameter=5", "fibre.diameter:box s", "care"},
 		{"is accepted with advice", "fibre.diameter=5", "fibre.diameter:says t", "That is unusual for fibre diameter: most are 0.03 mm to 2 mm."},
 		{"and a tap away from what was meant", "fibre.diameter=5", "fibre.diameter:other t", "I meant 0.5 mm"},

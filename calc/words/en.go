@@ -495,6 +495,7 @@ problem.number = “{part}” is not a number I can read. Type it like 0.52 or 0
 problem.unit = I don't know the unit “{part}” here. You can use {units}.
 problem.low = That is too little for {name}: {limit} or more is accepted.
 problem.high = That is too much for {name}: {limit} or less is accepted.
+problem.volts = That is too much for {name}: {limit} or less is accepted. Never straight from mains: use a battery, or a supply of extra-low voltage.
 problem.whole = Type a whole number, like 3.
 problem.one = A ratio of 1 means it did not coil. Type how many times longer the fibre is than its coil, like 4.8, or 4.8:1, or 0.21.
 problem.word = “{part}” is not one of the choices: {units}.
