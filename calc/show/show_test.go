@@ -44,6 +44,8 @@ func TestBoxes(t *testing.T) {
 		{"stays in the box", "fibre.diameter=22 thou", "fibre.diameter:unit v", "thou"},
 		{"and is echoed", "fibre.diameter=22 thou", "fibre.diameter:says t", "That is 0.5588 mm."}, // 22 × 0.0254
 		{"a typed text is left alone", "fibre.linear-density=470 dtex x2", "fibre.linear-density v", "470 dtex x2"},
+		{"a unit that stands beside the box does not stand in it too", "wire.gauge=AWG 24", "wire.gauge v", "24"},
+		{"nor is it echoed", "drive.target=60C", "drive.target:says t", ""},
 		{"plies are echoed", "fibre.linear-density=470 dtex x2", "fibre.linear-density:says t", "That is 94 tex."},
 		{"a plain number is not", "", "fibre.diameter:says t", ""},
 		{"a share is", "clamp.retained=0.8", "clamp.retained:says t", "That is 80 %."},
