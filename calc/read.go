@@ -44,6 +44,7 @@ type Notice struct {
 	_ [0]func() // notices are not compared
 
 	Problem
+	Lines int    // of pasted rows that are left out; the first is Part
 	Other string // the whole text as it would be for the other reading
 	Unit  string // symbol of the unit the text was read in
 }

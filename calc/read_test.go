@@ -75,7 +75,7 @@ func TestRead(t *testing.T) {
 		{WireReadingVolts, "230", nan, TooManyVolts, ""},
 		{WireTest, "100 5.2\n200 9.9", 2, "", ""},
 		{WireTest, "length, ohms\n100, 5.2\n200, 9,9\n\n300, 15", 3, "", "length, ohms"},
-		{WireTest, "100 5.2\n200 gap\n300 15", 2, "", "200 gap"}, // what is left out is said
+		{WireTest, "100 5.2\n200 gap\n300 15\nend", 2, "", "200 gap"}, // what is left out is said
 		{WireCoefficient, "-6 %/K", nan, TooLow, ""},
 		{WireGauge, "AWG 24", 24, "", ""},
 		{WireGauge, "4/0", -3, "", ""}, // the thickest of ASTM B258

@@ -205,7 +205,11 @@ func (w *writer) says(id calc.ID) {
 		w.about("reading.rows", id, about{limit: x})
 		if notice.Part != "" {
 			w.char(' ')
-			w.about("reading.left-out", id, about{text: notice.Part})
+			key := "reading.left-out"
+			if notice.Lines > 1 {
+				key = "reading.lines-out"
+			}
+			w.about(key, id, about{text: notice.Part, limit: float64(notice.Lines)})
 		}
 		return
 	case notice.Other != "":

@@ -67,6 +67,9 @@ func TestBoxes(t *testing.T) {
 		{"mains is called that", "wire.supply-voltage=230", "wire.supply-voltage:says t", mains},
 		{"where it follows from the current too", "wire.route=twisted&wire.per-length=50&wire.current=12", "wire.supply-voltage:says t", mains}, // 12 A × 20.5 Ω
 		{"but not too few volts", "wire.supply-voltage=0", "wire.supply-voltage:says t", "That is too little for voltage of the supply: 0.001 V or more is accepted."},
+		{"a line that is no row", "drive.curve=time temp\n0 80\n5 56\n10 42", "drive.curve:says t", "3 rows read. “time temp” is left out."},
+		{"more of them", "drive.curve=time temp\n0 80\n5 56\n10 42\n15\nend", "drive.curve:says t", "3 rows read. 3 lines are left out, the first is “time temp”."},
+		{"of a line test too", "wire.test=100 5.2\n200 gap\n300 15\nend", "wire.test:says t", "2 rows read. 2 lines are left out, the first is “200 gap”."},
 		{"unusual", "fibre.diameter=5", "fibre.diameter:box s", "care"},
 		{"is accepted with advice", "fibre.diameter=5", "fibre.diameter:says t", "That is unusual for fibre diameter: most are 0.03 mm to 2 mm."},
 		{"and a tap away from what was meant", "fibre.diameter=5", "fibre.diameter:other t", "I meant 0.5 mm"},

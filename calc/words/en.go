@@ -517,6 +517,7 @@ reading.list = That is {masses}: {limit} in all.
 reading.about = That is about {own}: the trade rounds these numbers.
 reading.rows = {limit} rows read.
 reading.left-out = “{part}” is left out.
+reading.lines-out = {limit} lines are left out, the first is “{part}”.
 reading.on = On {hang.area}, before twisting.
 reading.of = Of {clamp.second-base}.
 reading.wish = Your wish of {limit} no longer counts: what is cut is cut, and the {name} follows from it. Undo goes back.
@@ -668,6 +669,7 @@ note.curve-less = Your trial loses less than the book allows ({drive.book-least}
 note.curve-more = Your trial loses more than the book allows ({drive.book-least} to {drive.book-most}). A draught, or a thick sensor on it?
 note.cycle-settles = It never gets to {drive.target}: these are cycles to {drive.high} at most.
 note.trial-cold = It must come to more than the {drive.room} around it.
+note.curve-colder = Rows colder than the room's {drive.room}: does this one warm, or is the room colder? A cooling curve begins hot and ends at the room's.
 note.curve-straight = These rows do not bend towards the room's {drive.room}: is it a cooling curve?
 
 # the clock
