@@ -398,7 +398,7 @@ var Repeated = [...]calc.ID{
 	calc.CutMuscles, calc.TwistHand, calc.ClampFirstStretch, calc.ClampSecondStretch, calc.ClampFinished, calc.HeatPeak,
 	calc.WireSupplyVoltage, calc.WireCurrent, calc.WirePower, calc.WireFuse,
 	calc.WireTotal, calc.WireDrop, calc.WireMost, calc.WireLeast, calc.WireDummy, calc.WireAverageCurrent, calc.WireFullPower,
-	calc.WireLeastOhms, calc.WireTestContact, calc.WireDrift,
+	calc.WireOhms, calc.WireLeastOhms, calc.WireTestContact, calc.WireDrift,
 	calc.DriveTarget, calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost, calc.DriveHottest, calc.DriveStuck, calc.DriveRoom,
 	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeBlocked, calc.StrokeColdLength,
 }
