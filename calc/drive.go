@@ -88,11 +88,14 @@ func drive(p *Plan, r *Results) {
 		d.Power = r.FullPower
 	}
 	full := d.Power
-	w.surrounds = p.Wire.Route == RouteNone && d.empty.power
+	w.surrounds = d.empty.power && (p.Wire.Route == RouteNone || d.Way == WayWater && !known(float64(r.FullPower)))
 	goal := d.Target
 	if w.surrounds {
 		d.Power, full = quantity.Power(nan), 0
 		goal -= nearly * (d.Target - d.Room)
+		if goal <= d.CoolTo {
+			goal = d.Target - nearly*(d.Target-d.CoolTo)
+		}
 	}
 	if !(d.CoolTo < goal && d.Target > d.Room) {
 		goal = quantity.Temperature(nan)
@@ -103,21 +106,21 @@ func drive(p *Plan, r *Results) {
 		d.Power, w.watts, d.fast = r.MusclePower, r.MusclePower, true
 	}
 	d.wired = !d.fast && d.empty.power && p.Wire.Route != RouteNone && p.Wire.Duty < 1 && known(float64(p.Wire.OnTime))
-	held := &w.on
-	if w.surrounds {
-		held = &w.off
+	if r.FullPower > full { // a switch that sticks gives all of it, whatever was typed here
+		full = r.FullPower
 	}
 	for i := range ends {
 		r.Steady[i] = w.on[i].Steady(w.watts)
 		r.Cools[i] = timeTo(&w.off[i], d.Target+0*goal, d.CoolTo, 0)
-		r.Hold[i] = held[i].Loss(d.Target + 0*goal)
+		r.Hold[i] = w.on[i].Loss(d.Target + 0*goal)
 	}
 	hot := &w.on[hotEnd]
 	r.Stuck = r.Steady[hotEnd]
 	r.SetTime, r.MeltTime = timeTo(hot, d.Room, p.Heat.Set, full), timeTo(hot, d.Room, p.Heat.Melt, full)
 	switch {
-	case w.surrounds: // and no switch
+	case w.surrounds: // and no switch, and nothing to hold it with
 		r.Stuck, r.SetTime, r.MeltTime = quantity.Temperature(nan), quantity.Time(nan), quantity.Time(nan)
+		r.Hold = [ends]quantity.Power{quantity.Power(nan), quantity.Power(nan)}
 	case full != w.watts:
 		r.Stuck = hot.Steady(full)
 	}

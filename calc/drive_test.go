@@ -152,3 +152,27 @@ func TestHeatOfWrappedYarn(t *testing.T) {
 	none := work(t, "")
 	assert.InEpsilon(t, float64((along.Out.Capacity-none.Out.Capacity)/quantity.HeatCapacity(along.Out.YarnLength)), float64((wrapped.Out.Capacity-none.Out.Capacity)/quantity.HeatCapacity(wrapped.Out.YarnLength)), 1e-9)
 }
+
+// A power typed here may be less than what Wire gives where its switch sticks: the larger is what melts.
+func TestStuckIsTheLarger(t *testing.T) {
+	const wire = "wire.route=twisted&wire.per-length=45&wire.supply-voltage=12"
+	all := work(t, wire)
+	low, high := work(t, wire+"&drive.power=0.5 W"), work(t, wire+"&drive.power=10 W")
+	assert.InEpsilon(t, all.SI(DriveStuck), low.SI(DriveStuck), 1e-12)
+	assert.InEpsilon(t, float64(all.Out.MeltTime), float64(low.Out.MeltTime), 1e-12)
+	assert.Less(t, low.SI(DriveHottest), all.SI(DriveHottest))
+	assert.Greater(t, high.SI(DriveStuck), all.SI(DriveStuck))
+}
+
+// Of a bath it is cold again at any temperature under Hot, and what is missing is named.
+func TestColdAgainInABath(t *testing.T) {
+	st := work(t, "drive.way=water&drive.target=60 °C&drive.cool-to=59 °C")
+	assert.True(t, known(st.SI(DriveHeatMost)))
+	assert.Equal(t, DriveCoolTo, work(t, "drive.way=water&drive.target=60 °C&drive.cool-to=60 °C").Needs(DriveCycles))
+	assert.Equal(t, WireRoute, st.Needs(DriveHoldMost))
+	assert.Equal(t, WireRoute, st.Needs(DriveEfficiency))
+	assert.Equal(t, DriveTrialHot, work(t, "drive.trial-power=1 W&drive.trial-hot=15 °C").Needs(DriveTrialLoss))
+	// a conductor that no current flows through is in the bath all the same
+	idle := work(t, "wire.route=twisted&wire.per-length=45&drive.way=water&drive.target=60 °C")
+	assert.Equal(t, work(t, "drive.way=water&drive.target=60 °C").Out.Heats, idle.Out.Heats)
+}

@@ -138,37 +138,46 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"stroke-wire":     {"stroke.against=spring&stroke.slack=260 mm&stroke.spring-wire=0.3 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30", "stroke.against=spring&stroke.slack=140 mm&stroke.spring-wire=0.5 mm&stroke.spring-outside=5 mm&stroke.spring-turns=30"},
 	"stroke-scale":    {"stroke.scale-cold=900 g&stroke.scale-hot=901 g", "stroke.scale-cold=901 g&stroke.scale-hot=900 g"},
 	// Of the drive. The start plan's coil, hanging, comes to 103 °C at most with 1 W; nylon 6,6 was set at 180 °C and melts from 255 °C
-	"water-boils":      {"drive.way=water&drive.target=95 °C&drive.altitude=2000 m", "drive.way=water&drive.target=95 °C&drive.altitude=1000 m"},
-	"water-live":       {"drive.way=water&drive.power=1 W", "drive.way=water"},
-	"air-range":        {"drive.target=400 °C&drive.room=300 °C", "drive.target=300 °C"},                                                      // a film over 600 K
-	"still-range":      {"fibre.diameter=20 µm&coil.index=1.3&drive.way=still&drive.target=20.2 °C&drive.cool-to=20.1 °C", "drive.way=still"}, // Rayleigh 1e-5 is 20 µm and 12 K
-	"hanging-range":    {"fibre.diameter=40 µm&coil.index=1.3&drive.target=22 °C&drive.cool-to=21 °C", ""},
-	"fan-range":        {"fibre.diameter=10 µm&coil.index=1.3&drive.way=fan&drive.speed=0.1 m/s", "drive.way=fan&drive.speed=0.1 m/s"},
-	"lumped-range":     {"drive.way=water", ""},                                                      // 1500 × 1.5 × 0.56 mm over 4 × 0.25 is 1.3
-	"wire-gone":        {wired + "&wire.coefficient=-3.4 %/K", wired + "&wire.coefficient=-3.3 %/K"}, // 30 K from 20 to 50 °C
-	"drive-cool":       {"drive.target=20 °C", "drive.target=21 °C"},
-	"drive-fast":       {wired + "&wire.supply-voltage=5&wire.duty=50&wire.period=10 ms", wired + "&wire.supply-voltage=5&wire.duty=50"},
-	"drive-wired":      {wired + "&wire.supply-voltage=5&wire.duty=50", wired + "&wire.supply-voltage=5&wire.duty=50&drive.on=2 s&drive.off=3 s"},
-	"drive-runs":       {wired + "&wire.supply-voltage=9&wire.coefficient=-1 %/K", wired + "&wire.supply-voltage=9"},
-	"drive-goal":       {"drive.cool-to=50 °C", "drive.cool-to=49 °C"},
-	"drive-cold":       {"drive.cool-to=20 °C", "drive.cool-to=21 °C"},
-	"drive-melts":      {"drive.power=6 W", "drive.power=1 W"},
-	"drive-near":       {"drive.power=4 W", "drive.power=1 W"},
-	"drive-set":        {"drive.power=3 W", "drive.power=1 W"},
-	"drive-never":      {"drive.power=0.2 W", "drive.power=0.5 W"},
-	"drive-perhaps":    {"drive.power=0.5 W", "drive.power=1 W"}, // 0.3 to 0.95 W keep it at 50 °C
-	"drive-around":     {"drive.way=hanging&drive.target=255 °C", "drive.target=254 °C"},
-	"drive-around-set": {"drive.target=181 °C", "drive.target=180 °C"},
-	"cycle-settles":    {"drive.power=0.2 W", "drive.power=0.2 W&drive.target=30 °C"},
-	"curve-less":       {"drive.trial-power=0.25 W&drive.trial-hot=50 °C", "drive.trial-power=0.6 W&drive.trial-hot=50 °C"}, // 0.3 to 0.95 W keep it at 50 °C
-	"curve-more":       {"drive.trial-power=1.0 W&drive.trial-hot=50 °C", "drive.trial-power=0.9 W&drive.trial-hot=50 °C"},
-	"trial-cold":       {"drive.trial-hot=20 °C", "drive.trial-hot=21 °C"},
-	"touch-minute":     {"drive.target=62 °C&drive.way=water&drive.on=60 s", "drive.target=60 °C&drive.way=water&drive.on=60 s"},
-	"touch-second":     {"drive.target=86 °C&drive.way=water&drive.on=60 s", "drive.target=84 °C&drive.way=water&drive.on=60 s"},
-	"at-beyond":        {"drive.at=10 min", "drive.at=1 min"},
-	"curve-used":       {"drive.curve=0 80\n5 56\n10 42\n20 28", ""},
-	"curve-colder":     {"drive.curve=0 15\n5 18\n10 19", "drive.curve=0 80\n5 56\n10 42\n20 28\n60 19.5"}, // in a room of 20 °C
-	"curve-straight":   {"drive.curve=0 40\n5 50\n10 60\n20 80", "drive.curve=0 80\n5 56\n10 42\n20 28"},
+	"water-boils":       {"drive.way=water&drive.target=95 °C&drive.altitude=2000 m", "drive.way=water&drive.target=95 °C&drive.altitude=1000 m"},
+	"water-live":        {"drive.way=water&drive.power=1 W", "drive.way=water"},
+	"air-range":         {"drive.target=400 °C&drive.room=300 °C", "drive.target=300 °C"},                                                      // a film over 600 K
+	"still-range":       {"fibre.diameter=20 µm&coil.index=1.3&drive.way=still&drive.target=20.2 °C&drive.cool-to=20.1 °C", "drive.way=still"}, // Rayleigh 1e-5 is 20 µm and 12 K
+	"hanging-range":     {"fibre.diameter=40 µm&coil.index=1.3&drive.target=22 °C&drive.cool-to=21 °C", ""},
+	"fan-range":         {"fibre.diameter=10 µm&coil.index=1.3&drive.way=fan&drive.speed=0.1 m/s", "drive.way=fan&drive.speed=0.1 m/s"},
+	"lumped-range":      {"drive.way=water", ""},                                                      // 1500 × 1.5 × 0.56 mm over 4 × 0.25 is 1.3
+	"wire-gone":         {wired + "&wire.coefficient=-3.4 %/K", wired + "&wire.coefficient=-3.3 %/K"}, // 30 K from 20 to 50 °C
+	"drive-cool":        {"drive.target=20 °C", "drive.target=21 °C"},
+	"drive-fast":        {wired + "&wire.supply-voltage=5&wire.duty=50&wire.period=10 ms", wired + "&wire.supply-voltage=5&wire.duty=50"},
+	"drive-wired":       {wired + "&wire.supply-voltage=5&wire.duty=50", wired + "&wire.supply-voltage=5&wire.duty=50&drive.on=2 s&drive.off=3 s"},
+	"drive-runs":        {wired + "&wire.supply-voltage=9&wire.coefficient=-1 %/K", wired + "&wire.supply-voltage=9"},
+	"wire-melts-cycle":  {wired + "&wire.supply-voltage=12&wire.duty=33&wire.period=60 s", wired + "&wire.supply-voltage=12&wire.duty=5&wire.period=60 s"},
+	"drive-melts-cycle": {"drive.power=8 W&drive.on=20 s&drive.off=40 s", "drive.power=8 W&drive.on=3 s&drive.off=57 s"},
+	"drive-over":        {"drive.target=255 °C&drive.power=8 W", "drive.target=254 °C&drive.power=8 W"},
+	"drive-yarn":        {wired, wired + "&yarn.strands=1&yarn.linear-density=1000 dtex"},
+	"drive-differs":     {wired + "&wire.supply-voltage=12&drive.power=0.5 W", wired + "&wire.supply-voltage=12"},
+	"drive-wet":         {"drive.way=water&drive.cool-way=still", "drive.way=water&drive.cool-way=water"},
+	"trial-less":        {"drive.trial-power=0.25 W&drive.trial-hot=50 °C", "drive.trial-power=0.6 W&drive.trial-hot=50 °C"},
+	"trial-more":        {"drive.trial-power=1.0 W&drive.trial-hot=50 °C", "drive.trial-power=0.9 W&drive.trial-hot=50 °C"},
+	"stroke-wet":        {"drive.way=water", "drive.way=water&stroke.own=5 %"},
+	"drive-goal":        {"drive.cool-to=50 °C", "drive.cool-to=49 °C"},
+	"drive-cold":        {"drive.cool-to=20 °C", "drive.cool-to=21 °C"},
+	"drive-melts":       {"drive.power=6 W", "drive.power=1 W"},
+	"drive-near":        {"drive.power=4 W", "drive.power=1 W"},
+	"drive-set":         {"drive.power=3 W", "drive.power=1 W"},
+	"drive-never":       {"drive.power=0.2 W", "drive.power=0.5 W"},
+	"drive-perhaps":     {"drive.power=0.5 W", "drive.power=1 W"}, // 0.3 to 0.95 W keep it at 50 °C
+	"drive-around":      {"drive.way=hanging&drive.target=255 °C", "drive.target=254 °C"},
+	"drive-around-set":  {"drive.target=181 °C", "drive.target=180 °C"},
+	"cycle-settles":     {"drive.power=0.2 W", "drive.power=0.2 W&drive.target=30 °C"},
+	"curve-less":        {"drive.power=1 W&drive.curve=0 80\n50 70\n100 62\n200 50", "drive.power=1 W&drive.curve=0 80\n5 56\n10 42\n20 28"},
+	"curve-more":        {"drive.power=1 W&drive.curve=0 80\n1 56\n2 42\n4 28", "drive.power=1 W&drive.curve=0 80\n5 56\n10 42\n20 28"},
+	"trial-cold":        {"drive.trial-hot=20 °C", "drive.trial-hot=21 °C"},
+	"touch-minute":      {"drive.target=62 °C&drive.way=water&drive.on=60 s", "drive.target=60 °C&drive.way=water&drive.on=60 s"},
+	"touch-second":      {"drive.target=86 °C&drive.way=water&drive.on=60 s", "drive.target=84 °C&drive.way=water&drive.on=60 s"},
+	"at-beyond":         {"drive.at=10 min", "drive.at=1 min"},
+	"curve-used":        {"drive.curve=0 80\n5 56\n10 42\n20 28", ""},
+	"curve-colder":      {"drive.curve=0 15\n5 18\n10 19", "drive.curve=0 80\n5 56\n10 42\n20 28\n60 19.5"}, // in a room of 20 °C
+	"curve-straight":    {"drive.curve=0 40\n5 50\n10 60\n20 80", "drive.curve=0 80\n5 56\n10 42\n20 28"},
 }
 
 // wired is a plan with a yarn of 50 Ω/m twisted in.

@@ -236,7 +236,7 @@ func (st *State) Needs(id ID) ID {
 		if id == WireOwnVoltage {
 			return WireSupply
 		}
-		if (id == DriveStuck || id == DriveMargin || id == DriveMeltTime || id == DriveSetTime) && st.Out.warmth.surrounds {
+		if st.Out.warmth.surrounds && (id == DriveStuck || id == DriveMargin || id == DriveMeltTime || id == DriveSetTime || id == DriveHoldLeast || id == DriveHoldMost || id == DriveEfficiency || id == DriveEnergy) {
 			return WireRoute
 		}
 		if id == DriveEfficiency && st.Out.Peaks[1] < st.Plan.Drive.Target-1 {
@@ -244,6 +244,12 @@ func (st *State) Needs(id ID) ID {
 		}
 		if d := &st.Plan.Drive; id >= DriveHottest && id < DriveBiot && (d.Target <= d.Room || d.Way == WayWater && max(d.Room, d.Target) >= st.Out.Boiling) {
 			return DriveTarget
+		}
+		if id >= DriveHeatLeast && id < DriveBiot && st.Plan.Drive.CoolTo >= st.Plan.Drive.Target {
+			return DriveCoolTo
+		}
+		if id == DriveTrialLoss && st.Plan.Drive.TrialHot <= st.Plan.Drive.Room {
+			return DriveTrialHot
 		}
 		if id == DrivePower && st.Plan.Drive.Target <= st.Plan.Drive.Room {
 			return DriveTarget

@@ -362,7 +362,7 @@ func (w *writer) needing(id calc.ID) {
 //
 //go:noinline
 func (w *writer) lacking(id calc.ID) string {
-	if known(w.st.SI(id)) && w.st.Text(id) != "" {
+	if known(w.st.SI(id)) {
 		return "mark.change"
 	}
 	return "mark.unknown"

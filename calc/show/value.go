@@ -91,6 +91,8 @@ func (w *writer) number(id calc.ID) {
 		w.wordsOf("word.", calc.Fields[id].Words[int(x)])
 	case math.IsNaN(x):
 		w.str(quantity.Unknown)
+	case math.IsInf(x, 1):
+		w.words("mark.away")
 	case x == float64(calc.Never):
 		w.words("mark.never")
 	case style == quantity.StyleRatio:
