@@ -41,3 +41,17 @@ func TestOwnCoolingTrial(t *testing.T) {
 		assert.InDelta(t, 80+ice, float64(own.Steady(watts)), 0.12*58)
 	}
 }
+
+// What makes a cooling curve doubtful: rows that are colder than the room.
+func TestColderThanTheRoom(t *testing.T) {
+	for rows, want := range map[string]bool{
+		"0 15\n5 18\n10 19":               true,  // it warms
+		"0 19.1\n5 19.6\n10 19.8":         true,  // by little, but all of it is under the room's 20 °C
+		"0 80\n5 45\n10 25\n20 12":        true,  // it ends under the room's
+		"0 80\n5 56\n10 42\n60 19.2":      false, // within a thermometer's kelvin
+		"0 80\n5 56\n10 42\n20 28\n40 21": false,
+	} {
+		st := work(t, "drive.room=20 °C&drive.curve="+rows)
+		assert.Equal(t, want, st.Out.warmth.colder(st.Plan.Drive.Room), rows)
+	}
+}

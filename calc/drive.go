@@ -56,6 +56,7 @@ type warmth struct {
 	columns [2][curveRows]float64
 	rows    int
 	left    string
+	bad     int    // lines that are none
 	fitted  string // and what was fitted last
 	room    quantity.Temperature
 	decay   trial.Decay
@@ -68,6 +69,8 @@ const (
 	cycles = 3 // in the drawing and under its marker
 
 	nearly = 0.05 // of a difference that is left where it would take for ever
+
+	thermometer = 1 // K, common practice for a cheap one
 
 	curveRows  = 200 // of a cooling curve
 	fewestRows = 3
@@ -300,6 +303,16 @@ func tried(p *Plan, r *Results) {
 	}
 }
 
+// colder reports whether the own curve warms up to the room instead, or has a row that is colder by more than a thermometer leaves open.
+func (w *warmth) colder(room quantity.Temperature) bool {
+	for _, t := range w.columns[1][:w.rows] {
+		if t < float64(room)-thermometer {
+			return true
+		}
+	}
+	return w.decay.Height < 0
+}
+
 // settled reports whether an own trial without a clock was typed.
 func (d *Driving) settled() bool { return known(float64(d.TrialPower)) && d.TrialHot > d.Room }
 
@@ -329,19 +342,19 @@ func (st *State) Course(end int, into []quantity.Temperature) {
 	st.Out.warmth.course(&st.Plan.Drive, end, into, st.Out.Shown)
 }
 
-// readCurve takes the own cooling curve if it has as many rows as a fit needs. Part of its notice is the first line that is no row; the others
-// count. It remembers what it read last.
+// readCurve takes the own cooling curve if it has as many rows as a fit needs. Its notice has how many lines are no rows, and the first of them;
+// the others count. It remembers what it read last.
 func (st *State) readCurve() {
 	text, w, n := st.sheet.Text[DriveCurve], &st.Out.warmth, &st.Notices[DriveCurve]
 	if w.text != text {
 		line := 0
 		w.text, w.left, w.fitted = text, "", ""
-		w.rows, _, line = trial.Columns(text, w.columns[0][:], w.columns[1][:])
+		w.rows, w.bad, line = trial.Columns(text, w.columns[0][:], w.columns[1][:])
 		for rest := text; line > 0; line-- {
 			w.left, rest = quantity.Split(rest, '\n')
 		}
 	}
-	n.Part = w.left
+	n.Part, n.Lines = w.left, w.bad
 	if w.rows >= fewestRows {
 		st.Plan.Drive.Curve = quantity.Rows{N: float64(w.rows), Text: text}
 	} else if text != "" {

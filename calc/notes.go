@@ -68,6 +68,8 @@ const (
 	isClipped  // own stroke, where the turns touch
 	isTried    // from own trials, and no estimate
 
+	isColder // a row of the cooling curve than the room, or all of its fit
+
 	isCrowded // the supply, by muscles and resistor at once
 
 	isOutside // of the bound of losses that times is, one of craft.Outside
@@ -208,6 +210,7 @@ var Notes = [...]Note{
 	{"curve-more", DriveCurve, Care, []test{{DriveTrialLoss, more, DriveBookMost, 1}, {DriveCurve, isKnown, None, 0}}},
 	{"trial-less", DriveTrialHot, Care, []test{{DriveTrialLoss, less, DriveBookLeast, 1}, {DriveCurve, not | isKnown, None, 0}}},
 	{"trial-more", DriveTrialHot, Care, []test{{DriveTrialLoss, more, DriveBookMost, 1}, {DriveCurve, not | isKnown, None, 0}}},
+	{"curve-colder", DriveCurve, Care, []test{{DriveCurve, isColder, None, 0}}},
 	{"cycle-settles", DriveCycles, Fine, []test{{DriveHeatMost, atLeast, None, float64(Never)}, {DriveHigh, less, DriveTarget, 0.999}, {DriveCycles, isKnown, None, 0}}},
 	{"trial-cold", DriveTrialHot, Stop, []test{{DriveTrialHot, atMost, DriveRoom, 1}}},
 	{"curve-straight", DriveCurve, Care, []test{{DriveCurve, isKnown, None, 0}, {DriveConstant, not | isKnown, None, 0}}},
@@ -341,6 +344,8 @@ func (t *test) holds(s *State) bool {
 		so = p.Stroke.clipped && known(x)
 	case isTried:
 		so = p.Stroke.tried && known(x)
+	case isColder:
+		so = known(x) && r.warmth.colder(p.Drive.Room)
 	case isCrowded:
 		so = p.Wire.crowds()
 	case isWired:

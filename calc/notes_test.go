@@ -184,6 +184,7 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"touch-second":      {"drive.target=86 °C&drive.way=water&drive.on=60 s", "drive.target=84 °C&drive.way=water&drive.on=60 s"},
 	"at-beyond":         {"drive.at=10 min", "drive.at=1 min"},
 	"curve-used":        {"drive.curve=0 80\n5 56\n10 42\n20 28", ""},
+	"curve-colder":      {"drive.curve=0 15\n5 18\n10 19", "drive.curve=0 80\n5 56\n10 42\n20 28\n60 19.5"}, // in a room of 20 °C
 	"curve-straight":    {"drive.curve=0 40\n5 50\n10 60\n20 80", "drive.curve=0 80\n5 56\n10 42\n20 28"},
 }
 

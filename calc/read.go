@@ -9,24 +9,25 @@ import (
 type Reason string
 
 const (
-	NotANumber  Reason = "number"
-	BadUnit     Reason = "unit"
-	TooLow      Reason = "low"
-	TooHigh     Reason = "high"
-	NotWhole    Reason = "whole"
-	RatioOfOne  Reason = "one"
-	NotAWord    Reason = "word"
-	BadItem     Reason = "item"
-	BadPlies    Reason = "plies"
-	NotFinite   Reason = "finite"
-	UnknownKey  Reason = "key"
-	SaidTwice   Reason = "twice"
-	NotADay     Reason = "day"
-	NotATime    Reason = "clock"
-	SaidAlready Reason = "already"
-	TooFewRows  Reason = "rows"
-	NotRising   Reason = "rising"
-	TooFewTimes Reason = "times"
+	NotANumber   Reason = "number"
+	BadUnit      Reason = "unit"
+	TooLow       Reason = "low"
+	TooHigh      Reason = "high"
+	NotWhole     Reason = "whole"
+	RatioOfOne   Reason = "one"
+	NotAWord     Reason = "word"
+	BadItem      Reason = "item"
+	BadPlies     Reason = "plies"
+	NotFinite    Reason = "finite"
+	UnknownKey   Reason = "key"
+	SaidTwice    Reason = "twice"
+	NotADay      Reason = "day"
+	NotATime     Reason = "clock"
+	SaidAlready  Reason = "already"
+	TooFewRows   Reason = "rows"
+	NotRising    Reason = "rising"
+	TooFewTimes  Reason = "times"
+	TooManyVolts Reason = "volts"
 )
 
 // Problem is a text that was not taken, and why. The zero Problem is none.
@@ -35,7 +36,7 @@ type Problem struct {
 
 	Reason Reason
 	Part   string  // the part of the text that is to blame
-	Limit  float64 // SI; the limit that was passed, for TooLow and TooHigh
+	Limit  float64 // SI; the limit that was passed, for TooLow, TooHigh and TooManyVolts
 }
 
 // Notice is what is worth saying of each text that was read: a problem, or another reading that is possible.
@@ -43,6 +44,7 @@ type Notice struct {
 	_ [0]func() // notices are not compared
 
 	Problem
+	Lines int    // of pasted rows that are left out; the first is Part
 	Other string // the whole text as it would be for the other reading
 	Unit  string // symbol of the unit the text was read in
 }
@@ -140,6 +142,8 @@ func readNumber(f *Field, text string, v quantity.Ref, n *Notice) {
 	}
 	if n.within(f, r.SI) {
 		v.SetSI(r.SI)
+	} else if n.Reason == TooHigh && v.Kind() == quantity.KindVoltage {
+		n.Reason = TooManyVolts
 	}
 }
 

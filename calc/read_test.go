@@ -69,12 +69,13 @@ func TestRead(t *testing.T) {
 		{WirePerLength, "0", nan, TooLow, ""},
 		{WirePerLength, "14 ohm/ft", 14 / 0.3048, "", ""}, // a foot is 304.8 mm
 		{WireReadingLength, "-5", nan, TooLow, ""},
-		{WireSupplyVoltage, "230", nan, TooHigh, ""},
+		{WireSupplyVoltage, "230", nan, TooManyVolts, ""}, // mains is never taken, and said to be that
 		{WireSupplyVoltage, "60", 60, "", ""},
-		{WireSupplyVoltage, "60.1", nan, TooHigh, ""},
+		{WireSupplyVoltage, "60.1", nan, TooManyVolts, ""},
+		{WireReadingVolts, "230", nan, TooManyVolts, ""},
 		{WireTest, "100 5.2\n200 9.9", 2, "", ""},
 		{WireTest, "length, ohms\n100, 5.2\n200, 9,9\n\n300, 15", 3, "", "length, ohms"},
-		{WireTest, "100 5.2\n200 gap\n300 15", 2, "", "200 gap"}, // what is left out is said
+		{WireTest, "100 5.2\n200 gap\n300 15\nend", 2, "", "200 gap"}, // what is left out is said
 		{WireCoefficient, "-6 %/K", nan, TooLow, ""},
 		{WireGauge, "AWG 24", 24, "", ""},
 		{WireGauge, "4/0", -3, "", ""}, // the thickest of ASTM B258
@@ -99,7 +100,7 @@ func TestRead(t *testing.T) {
 		switch n.Reason {
 		case TooLow:
 			assert.Equal(t, Fields[row.id].Low, n.Limit)
-		case TooHigh:
+		case TooHigh, TooManyVolts:
 			assert.Equal(t, Fields[row.id].High, n.Limit)
 		default:
 			assert.Zero(t, n.Limit)

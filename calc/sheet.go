@@ -147,7 +147,8 @@ func Clean(text string) string {
 //go:noinline
 func isControl(r rune) bool { return r < ' ' && r != '\n' && r != '\t' || r == 0x7f }
 
-// Detach splits a kept text into what its box shows and the unit beside it: the number alone where Attach wrote the unit.
+// Detach splits a kept text into what its box shows and the unit beside it: the number alone where the unit, in whichever way it was typed, says
+// no more than that beside it. Attach makes a text of them that says the same.
 func Detach(id ID, text string) (shown, unit string) {
 	f := &Fields[id]
 	if text == "" || f.Words != nil || f.Unit == "" || isList(KindOf(id)) {
@@ -159,9 +160,13 @@ func Detach(id ID, text string) (shown, unit string) {
 		return text, f.Unit
 	}
 	unit = r.Unit.Symbol
-	if number, ok := quantity.CutSuffix(text, " "+unit); ok && number == quantity.Trim(number) {
-		if says(k, number, unit, r.SI, true) {
-			return number, unit
+	for i := 1; i < len(text) && unit != ""; i++ {
+		number, name := quantity.Trim(text[:i]), quantity.Trim(text[i:])
+		for range 2 { // the unit behind the number, or before it
+			if name != "" && k.Unit(name) == r.Unit && says(k, number, unit, r.SI, true) {
+				return number, unit
+			}
+			number, name = name, number
 		}
 	}
 	return text, unit

@@ -204,10 +204,11 @@ func wire(p *Plan, r *Results) {
 }
 
 // readTest reads what was pasted as rows of a length and its ohms, and lays a line through them: its slope is the yarn's, and what it reads at no
-// length at all are the contacts. Part of its notice is the first line that is no row; the others count.
+// length at all are the contacts. Its notice has how many lines are no rows, and the first of them; the others count.
 func (w *Wiring) readTest(text string, n *Notice) {
 	var lengths, ohms [mostRows]float64
-	rows, _, first := trial.Pairs(text, quantity.KindLength, quantity.KindResistance, lengths[:], ohms[:])
+	rows, bad, first := trial.Pairs(text, quantity.KindLength, quantity.KindResistance, lengths[:], ohms[:])
+	n.Lines = bad
 	x, y := lengths[:rows], ohms[:rows]
 	w.line = trial.Fit(x, y)
 	if w.lineDoubt = w.line.SlopeDoubt(x, y); w.lineDoubt < 1e-9*w.line.Slope {

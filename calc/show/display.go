@@ -39,7 +39,7 @@ func (d *Display) Page(p, last *Page, st *calc.State) {
 	w.page(p, last)
 }
 
-// Append appends a number with its unit, as it stands in a sentence: as it was typed where it was typed, but with the language's decimal mark, else
+// Append appends a number with its unit, as it stands in a sentence: with the digits that were typed where it was typed, else
 // rounded to the digits of its row.
 func (d *Display) Append(b []byte, st *calc.State, id calc.ID) []byte {
 	w := writer{d, st, b}

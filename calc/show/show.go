@@ -205,13 +205,21 @@ func (w *writer) says(id calc.ID) {
 		w.about("reading.rows", id, about{limit: x})
 		if notice.Part != "" {
 			w.char(' ')
-			w.about("reading.left-out", id, about{text: notice.Part})
+			key := "reading.left-out"
+			if notice.Lines > 1 {
+				key = "reading.lines-out"
+			}
+			w.about(key, id, about{text: notice.Part, limit: float64(notice.Lines)})
 		}
 		return
 	case notice.Other != "":
 		w.about("reading.decimal", id, about{limit: x})
 		return
 	case worked && w.impossible(id):
+		if x > f.High && w.kind(id) == quantity.KindVoltage {
+			w.problem(calc.TooManyVolts, id, about{limit: f.High})
+			return
+		}
 		w.about("advice.impossible", id, about{})
 		return
 	}
@@ -390,7 +398,7 @@ var Repeated = [...]calc.ID{
 	calc.CutMuscles, calc.TwistHand, calc.ClampFirstStretch, calc.ClampSecondStretch, calc.ClampFinished, calc.HeatPeak,
 	calc.WireSupplyVoltage, calc.WireCurrent, calc.WirePower, calc.WireFuse,
 	calc.WireTotal, calc.WireDrop, calc.WireMost, calc.WireLeast, calc.WireDummy, calc.WireAverageCurrent, calc.WireFullPower,
-	calc.WireLeastOhms, calc.WireTestContact, calc.WireDrift,
+	calc.WireOhms, calc.WireLeastOhms, calc.WireTestContact, calc.WireDrift,
 	calc.DriveTarget, calc.DriveHigh, calc.DriveHeatMost, calc.DriveCoolMost, calc.DriveHottest, calc.DriveStuck, calc.DriveRoom,
 	calc.StrokeLoad, calc.StrokeStroke, calc.StrokeAtLoad, calc.StrokeColdLength,
 }

@@ -21,6 +21,7 @@ func shown(t *testing.T, d *Display, plan string) map[string]string {
 
 // What stands in and about a box.
 func TestBoxes(t *testing.T) {
+	const mains = "That is too much for voltage of the supply: 60 V or less is accepted. Never straight from mains: use a battery, or a supply of extra-low voltage."
 	for _, row := range []struct {
 		name, plan, slot, want string
 	}{
@@ -43,6 +44,8 @@ func TestBoxes(t *testing.T) {
 		{"stays in the box", "fibre.diameter=22 thou", "fibre.diameter:unit v", "thou"},
 		{"and is echoed", "fibre.diameter=22 thou", "fibre.diameter:says t", "That is 0.5588 mm."}, // 22 × 0.0254
 		{"a typed text is left alone", "fibre.linear-density=470 dtex x2", "fibre.linear-density v", "470 dtex x2"},
+		{"a unit that stands beside the box does not stand in it too", "wire.gauge=AWG 24", "wire.gauge v", "24"},
+		{"nor is it echoed", "drive.target=60C", "drive.target:says t", ""},
 		{"plies are echoed", "fibre.linear-density=470 dtex x2", "fibre.linear-density:says t", "That is 94 tex."},
 		{"a plain number is not", "", "fibre.diameter:says t", ""},
 		{"a share is", "clamp.retained=0.8", "clamp.retained:says t", "That is 80 %."},
@@ -60,6 +63,13 @@ func TestBoxes(t *testing.T) {
 		{"the text at fault stays", "fibre.diameter=abc", "fibre.diameter v", "abc"},
 		{"a limit is named with its unit", "fibre.diameter=0", "fibre.diameter:says t", "That is too little for fibre diameter: 0.001 mm or more is accepted."},
 		{"in a list too", "hang.owned=2000 kg", "hang.owned:says t", "That is too much for masses you own: 1000000 g or less is accepted."},
+		// over 60 V (see craft.VoltageStop)
+		{"mains is called that", "wire.supply-voltage=230", "wire.supply-voltage:says t", mains},
+		{"where it follows from the current too", "wire.route=twisted&wire.per-length=50&wire.current=12", "wire.supply-voltage:says t", mains}, // 12 A × 20.5 Ω
+		{"but not too few volts", "wire.supply-voltage=0", "wire.supply-voltage:says t", "That is too little for voltage of the supply: 0.001 V or more is accepted."},
+		{"a line that is no row", "drive.curve=time temp\n0 80\n5 56\n10 42", "drive.curve:says t", "3 rows read. “time temp” is left out."},
+		{"more of them", "drive.curve=time temp\n0 80\n5 56\n10 42\n15\nend", "drive.curve:says t", "3 rows read. 3 lines are left out, the first is “time temp”."},
+		{"of a line test too", "wire.test=100 5.2\n200 gap\n300 15\nend", "wire.test:says t", "2 rows read. 2 lines are left out, the first is “200 gap”."},
 		{"unusual", "fibre.diameter=5", "fibre.diameter:box s", "care"},
 		{"is accepted with advice", "fibre.diameter=5", "fibre.diameter:says t", "That is unusual for fibre diameter: most are 0.03 mm to 2 mm."},
 		{"and a tap away from what was meant", "fibre.diameter=5", "fibre.diameter:other t", "I meant 0.5 mm"},

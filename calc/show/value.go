@@ -102,9 +102,13 @@ func (w *writer) number(id calc.ID) {
 		w.digits(x, nil, 1)
 	case style == quantity.StyleList, text != "" && w.st.Notices[id].Other == "" && (u == nil || u.Symbol == w.st.Notices[id].Unit):
 		n := len(w.b)
-		w.str(text)
+		shown, _ := w.detach(id, text)
+		w.str(shown)
 		if style < quantity.StyleList {
 			w.mark(n)
+		}
+		if shown != text {
+			w.unit(u)
 		}
 	case text != "", id == calc.CutLength: // whole millimetres, in other units as close as they can be measured
 		w.measure(x, u, max(id.Digits(), 4))

@@ -40,6 +40,11 @@ func TestAppend(t *testing.T) {
 		{"fibre.linear-density=23,5 tex x2", "fibre.linear-density", "23.5 tex x2", Display{}},
 		{"clock.time=9:30", "clock.time", "9:30", Display{Lang: comma}},
 		{"hang.owned=62,5x2; 31.25", "hang.owned", "62,5x2; 31.25", Display{}},
+		{"drive.target=60C", "drive.target", "60 °C", Display{}}, // the number as typed, the unit in the page's form
+		{"drive.target=60,50 deg C", "drive.target", "60.50 °C", Display{}},
+		{"wire.gauge=AWG 24", "wire.gauge", "24 AWG", Display{}},
+		{"wire.gauge=#4/0", "wire.gauge", "4/0 AWG", Display{}},
+		{"wire.supply-voltage=12volts", "wire.supply-voltage", "12 V", Display{}},
 		{"", "hang.force", "3.610 N", Display{}},
 		{"", "hang.force", "3,610 N", Display{Lang: comma}},
 		{"", "hang.force", "0.8116 lbf", Display{US: true}}, // 3.6103 N ÷ 4.448222 N

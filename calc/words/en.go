@@ -497,6 +497,7 @@ problem.number = “{part}” is not a number I can read. Type it like 0.52 or 0
 problem.unit = I don't know the unit “{part}” here. You can use {units}.
 problem.low = That is too little for {name}: {limit} or more is accepted.
 problem.high = That is too much for {name}: {limit} or less is accepted.
+problem.volts = That is too much for {name}: {limit} or less is accepted. Never straight from mains: use a battery, or a supply of extra-low voltage.
 problem.whole = Type a whole number, like 3.
 problem.one = A ratio of 1 means it did not coil. Type how many times longer the fibre is than its coil, like 4.8, or 4.8:1, or 0.21.
 problem.word = “{part}” is not one of the choices: {units}.
@@ -518,6 +519,7 @@ reading.list = That is {masses}: {limit} in all.
 reading.about = That is about {own}: the trade rounds these numbers.
 reading.rows = {limit} rows read.
 reading.left-out = “{part}” is left out.
+reading.lines-out = {limit} lines are left out, the first is “{part}”.
 reading.on = On {hang.area}, before twisting.
 reading.of = Of {clamp.second-base}.
 reading.wish = Your wish of {limit} no longer counts: what is cut is cut, and the {name} follows from it. Undo goes back.
@@ -684,6 +686,7 @@ note.cycle-settles = It never gets to {drive.target}: these are cycles to {drive
 note.trial-cold = It must come to more than the {drive.room} around it.
 note.trial-less = Your trial loses less than the book allows ({drive.book-least} to {drive.book-most}). Had it settled, is that power in one muscle, and was nothing warm near it?
 note.trial-more = Your trial loses more than the book allows ({drive.book-least} to {drive.book-most}). A draught, or was not all of that power in the muscle?
+note.curve-colder = Rows colder than the room's {drive.room}: does this one warm, or is the room colder? A cooling curve begins hot and ends at the room's.
 note.curve-straight = These rows do not bend towards the room's {drive.room}: is it a cooling curve?
 
 # the clock

@@ -3,6 +3,7 @@ package main
 import (
 	"os"
 	"path/filepath"
+	"regexp"
 	"testing"
 	"testing/fstest"
 
@@ -58,4 +59,21 @@ func TestWithout(t *testing.T) {
 	env := []string{"GOFLAGS=-a", "PATH=/bin", "GOFLAGSX=1", "GOTOOLCHAIN=local"}
 	assert.Equal(t, []string{"PATH=/bin", "GOFLAGSX=1"}, without(env, "GOFLAGS", "GOTOOLCHAIN"))
 	assert.Len(t, env, 4)
+}
+
+// A file that a document names is there, under its whole path.
+func TestNamedFilesAreThere(t *testing.T) {
+	named := regexp.MustCompile("`([\\w./-]+\\.(?:go|js|css|html|csv|txt))`")
+	root := filepath.Join("..", "..")
+	for _, doc := range []string{"README.md", "DEVELOPERS.md"} {
+		text, err := os.ReadFile(filepath.Join(root, doc))
+		require.NoError(t, err)
+		files := named.FindAllSubmatch(text, -1)
+		if doc == "DEVELOPERS.md" {
+			assert.Greater(t, len(files), 30)
+		}
+		for _, f := range files {
+			assert.FileExists(t, filepath.Join(root, string(f[1])), doc)
+		}
+	}
 }

@@ -99,6 +99,10 @@ func TestCurve(t *testing.T) {
 	p.expect("drive.curve:says", says("reading.rows", "", "3")+" "+says("reading.left-out", "", "5\t"))
 	p.expect("drive.constant", "10.0 s")
 
+	p.paste("drive.curve", "0 15\n5 18\n\nbreak\n10 19\nend")
+	p.expect("drive.curve:says", says("reading.rows", "", "3")+" "+says("reading.lines-out", "", "2", "break"))
+	p.expect("note.curve-colder", says("note.curve-colder", "", "20 °C"))
+
 	p.paste("drive.curve", "0 80")
 	p.leave()
 	p.expect("drive.curve:says", says("problem.times", ""))

@@ -210,6 +210,8 @@ func TestCautions(t *testing.T) {
 				p.press("#" + step + "-bench")
 				assert.True(t, eval[bool](p, `(() => { const r = document.querySelector("#`+step+` .caution").getBoundingClientRect(); return r.height > 20 && r.top >= 0 && r.bottom <= innerHeight })()`), "%s: in the bench view", step)
 				assert.Zero(t, eval[float64](p, `document.getElementById("`+step+`").scrollTop`), "%s: seen from its heading on", step)
+				assert.True(t, eval[bool](p, `((e) => e === null || e.innerText.trim().endsWith(".") && e.getBoundingClientRect().height < 60)(document.querySelector("#`+step+` .caution summary span"))`), "%s: a whole sentence, on two lines at most", step)
+				assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll("#`+step+` :is(.note, .caution span)")].filter((e) => e.checkVisibility() && e.scrollHeight > e.clientHeight + 1).map((e) => e.innerText)`), "%s: nothing is cut off", step)
 				if step == "heat" {
 					assert.True(t, eval[bool](p, byID("note.heat-unusual:row")+`.checkVisibility() && `+byID("note.peak-near:row")+`.checkVisibility() === !`+byID("note.peak-near:row")+`.hidden`), "and advice")
 				}
@@ -249,6 +251,33 @@ func TestMotion(t *testing.T) {
 	assert.Zero(t, eval[int](p, moving))
 	p.fill("clamp.second", "150")
 	assert.Zero(t, eval[int](p, `document.getAnimations().length`))
+}
+
+// On a phone every choice is whole in its box, and what opens the working stands on the line of the name that it belongs to.
+func TestWholeOnPhone(t *testing.T) {
+	p := open(t, phone)
+	p.choose("wire.route", "twisted")
+	p.fill("wire.per-length", "50")
+	p.fill("wire.supply-voltage", "5")
+	p.choose("stroke.against", "muscle")
+	p.unfold()
+	p.leave()
+	assert.Empty(t, eval[[]string](p, `(() => {
+		const pen = document.createElement("canvas").getContext("2d");
+		return [...document.querySelectorAll("main select.word")].filter((e) => e.checkVisibility()).flatMap((e) => {
+			const style = getComputedStyle(e);
+			pen.font = style.fontSize + " " + style.fontFamily;
+			const room = e.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - 20; // and the arrow
+			return [...e.options].map((o) => o.text).filter((text) => pen.measureText(text).width > room);
+		});
+	})()`))
+	const lines = `[...document.querySelectorAll("main .box .why summary")].filter((e) => e.checkVisibility()).map((e) => {
+		const line = (node) => { const r = document.createRange(); r.selectNodeContents(node); return r.getClientRects()[0] };
+		const box = e.closest(".box"), label = box.querySelector("label");
+		return [box.id, line(e.firstChild).bottom - line(label.lastChild).bottom];
+	})`
+	assert.Greater(t, eval[int](p, lines+`.length`), 20)
+	assert.Empty(t, eval[[]string](p, lines+`.filter((l) => Math.abs(l[1]) > 3).map((l) => l.join(" "))`))
 }
 
 // In forced colours what a box is, is said in words, and the drawings keep their ink.

@@ -40,7 +40,7 @@ func TestWireTyped(t *testing.T) {
 		{"no ohms", []pair{{"wire.route", "twisted"}, {"wire.per-length", "0"}}, []pair{{"wire.per-length:says", says("problem.low", "wire.per-length", "0.001 Ω/m")}, {"wire.ohms", "–"}}},
 		{"ohms below nothing", []pair{{"wire.route", "fibre"}, {"wire.before", "-3"}}, []pair{{"wire.before:says", says("problem.low", "wire.before", "0.001 Ω")}, {"wire.drift", "–"}}},
 		{"a length below nothing", and(pair{"wire.lead-length", "-1"}), []pair{{"wire.lead-length:says", says("problem.low", "wire.lead-length", "0 m")}, {"wire.drop", "–"}, {"wire.ohms", "20.40 Ω"}}},
-		{"the mains", []pair{{"wire.route", "fibre"}, {"wire.supply-voltage", "230"}}, []pair{{"wire.supply-voltage:says", says("problem.high", "wire.supply-voltage", "60 V")}, {"wire.current", "A"}}},
+		{"the mains", []pair{{"wire.route", "fibre"}, {"wire.supply-voltage", "230"}}, []pair{{"wire.supply-voltage:says", says("problem.volts", "wire.supply-voltage", "60 V")}, {"wire.current", "A"}}},
 		{"over 30 V", []pair{{"wire.route", "fibre"}, {"wire.supply-voltage", "48"}}, []pair{{"note.wire-volts", says("note.wire-volts", "")}}},
 		{"a meter that reads its leads", []pair{{"wire.route", "fibre"}, {"wire.reading", "0.2"}, {"wire.reading-length", "500"}}, []pair{{"note.wire-leads", says("note.wire-leads", "")}, {"wire.per-length", "Ω/m"}}},
 		{"a meter in feet", []pair{{"wire.route", "fibre"}, {"wire.reading", "14.3"}, {"wire.reading-length", "1 ft"}}, []pair{{"wire.per-length", "45.93 Ω/m"}}}, // 14 Ω/ft

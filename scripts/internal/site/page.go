@@ -72,6 +72,7 @@ func (r *renderer) funcs() template.FuncMap {
 		"answer":   r.answer,
 		"load":     func(key string) (template.HTML, error) { return r.part("load", struct{ Key string }{key}) },
 		"head":     func(key string) (template.HTML, error) { return r.part("head", struct{ Key string }{key}) },
+		"caution":  r.caution,
 		"notes":    r.notes,
 		"polymers": r.polymers,
 		"volts":    r.volts,
@@ -466,6 +467,20 @@ func (r *renderer) seen(key string, keys ...string) (template.HTML, error) {
 		data.At = append(data.At, at)
 	}
 	return r.part("seen", data)
+}
+
+// caution renders what stands in sight of a folded caution: its first sentence, which the bench view shows alone, and what else it says.
+func (r *renderer) caution(key string) (template.HTML, error) {
+	text, err := r.say(key)
+	if err != nil {
+		return "", err
+	}
+	var data struct{ First, Rest string }
+	data.First, data.Rest, _ = strings.Cut(text, ". ")
+	if data.Rest != "" {
+		data.First += "."
+	}
+	return r.part("caution", data)
 }
 
 func (r *renderer) drawing(name, key string) (template.HTML, error) {

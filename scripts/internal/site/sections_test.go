@@ -86,6 +86,12 @@ func TestSeen(t *testing.T) {
 		if key == "back" {
 			assert.Contains(t, row, `<a href="#drive.cool-most">Most cooling time`, "its label is only: at most")
 		}
+		if key == "spot" { // it says which box takes what is measured, and there is a link to each
+			for _, box := range []string{"wire.test", "wire.test-contact", "wire.before", "wire.after"} {
+				assert.Contains(t, said("trouble.spot-try"), words.English.Say("name."+box))
+				assert.Contains(t, row[at:], `<a href="#`+box+`">`)
+			}
+		}
 	}
 	assert.Empty(t, rows)
 	assert.Equal(t, 5, first, "with current on, and a muscle that may be on")
