@@ -178,6 +178,7 @@ var Notes = [...]Note{
 
 	// Of the drive.
 	{"water-boils", DriveWay, Stop, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveRoom, or | atLeast, DriveBoiling, 1}, {DriveTarget, atLeast, DriveBoiling, 1}}},
+	{"water-scalds", DriveWay, Care, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveTarget, or | atLeast, None, scalding}, {DriveRoom, atLeast, None, scalding}}},
 	{"water-live", DriveWay, Care, []test{{DriveWay, or | equal, None, float64(WayWater)}, {DriveCoolWay, equal, None, float64(WayWater) + 1}, {DrivePower, isKnown, None, 0}}},
 	{"drive-wet", DriveWay, Care, []test{{DriveWay, equal, None, float64(WayWater)}, {DriveCoolWay, more, None, 0}, {DriveCoolWay, atMost, None, float64(WayWater)}}},
 	{"air-range", DriveWay, Care, []test{{DriveWay, isOutside, None, float64(craft.OutsideAir)}}},
@@ -227,6 +228,7 @@ var Notes = [...]Note{
 	{"stroke-straight-back", StrokeStroke, Stop, []test{{StrokeStroke, isStraight, None, 0}, {StrokeAgainst, more, None, float64(AgainstWeight)}}},
 	{"stroke-load", StrokeStroke, Care, []test{{StrokePull, more, HangForce, 1}, {StrokeAgainst, equal, None, float64(AgainstWeight)}}},
 	{"stroke-load-back", StrokeStroke, Care, []test{{StrokeColdPull, or | more, HangForce, 1}, {StrokeHotPull, more, HangForce, 1}, {StrokeAgainst, more, None, float64(AgainstWeight)}}},
+	{"stroke-perhaps", StrokeStroke, Care, []test{{DrivePower, isKnown, None, 0}, {DriveHeatMost, atLeast, None, float64(Never)}, {DriveHigh, atLeast, DriveTarget, 0.999}, {StrokeLeast, isKnown, None, 0}}},
 	{"stroke-cold", StrokeStroke, Care, []test{{DrivePower, isKnown, None, 0}, {DriveHigh, less, DriveTarget, 0.999}, {StrokeLeast, isKnown, None, 0}}},
 	{"stroke-over", StrokeStroke, Care, []test{{StrokeShare, or | more, None, craft.LargestStroke}, {StrokeShareMost, more, None, craft.LargestStroke}}},
 	{"stroke-least", StrokeStroke, Care, []test{{StrokeLeast, less, None, 0}, {CoilRodHand, equal, None, float64(RodSame)}, {StrokeAgainst, equal, None, float64(AgainstWeight)}}},
@@ -364,6 +366,9 @@ func (st *State) Apart() float64 { return math.Abs(float64(st.Plan.Coiled - st.P
 
 // tooCold reports whether the oven stays under the glass transition.
 func tooCold(s *State) bool { return s.Plan.Heat.Set < s.Heating().Glass.High }
+
+// scalding (K) is water that burns skin in minutes (48 °C; common practice, from memory).
+const scalding = 48 + 273.15
 
 // away (K) is hotter than anything that settles.
 const away = 5000

@@ -167,6 +167,8 @@ var notePlans = map[string]struct{ calls, quiet string }{
 	"trial-less":        {"drive.trial-power=0.25 W&drive.trial-hot=50 °C", "drive.trial-power=0.6 W&drive.trial-hot=50 °C"},
 	"trial-more":        {"drive.trial-power=1.0 W&drive.trial-hot=50 °C", "drive.trial-power=0.9 W&drive.trial-hot=50 °C"},
 	"stroke-wet":        {"drive.way=water", "drive.way=water&stroke.own=5 %"},
+	"water-scalds":      {"drive.way=water&drive.target=48 °C", "drive.way=water&drive.target=47 °C"},
+	"stroke-perhaps":    {"drive.power=0.5 W", "drive.power=1 W"}, // 0.3 to 0.95 W keep it at 50 °C
 	"drive-goal":        {"drive.cool-to=50 °C", "drive.cool-to=49 °C"},
 	"drive-cold":        {"drive.cool-to=20 °C", "drive.cool-to=21 °C"},
 	"drive-melts":       {"drive.power=6 W", "drive.power=1 W"},

@@ -79,7 +79,7 @@ var resistanceUnits = []Unit{
 }
 
 var resistancePerLengthUnits = []Unit{
-	{Symbol: "Ω/m", Factor: 1, US: "Ω/ft", Aliases: []string{"\u2126/m", "ohm/m", "ohms/m"}},
+	{Symbol: "Ω/m", Factor: 1, US: "Ω/ft", Aliases: []string{"\u2126/m", "ohm/m", "ohms/m", "ohm per m", "ohms per m", "ohm per metre", "ohms per metre"}},
 	{Symbol: "Ω/cm", Factor: 100, Aliases: []string{"\u2126/cm", "ohm/cm", "ohms/cm"}},
 	{Symbol: "kΩ/m", Factor: 1e3, Aliases: []string{"k\u2126/m", "kohm/m"}},
 	{Symbol: "Ω/km", Factor: 1e-3, Aliases: []string{"\u2126/km", "ohm/km", "ohms/km"}},
