@@ -25,6 +25,7 @@ func TestDriveUnits(t *testing.T) {
 		{"yarn", KindResistancePerLength, "14 ohm/ft", "Ω/m", 45.9317585301837, 1e-12},
 		{"the sign of its own", KindResistance, "3.3 \u2126", "Ω", 3.3, 1e-15},
 		{"kilohm", KindResistance, "2 kohm", "Ω", 2000, 1e-15},
+		{"in words", KindResistancePerLength, "45 ohms per metre", "Ω/m", 45, 1e-15},
 		{"feet and inches", KindResistancePerLength, "1.2 ohms/in", "Ω/ft", 14.4, 1e-12}, // 12 in
 		{"kilometre", KindResistancePerLength, "84.2 Ω/km", "Ω/m", 0.0842, 1e-12},
 		{"copper", KindResistivity, "0.017241 Ω·mm²/m", "Ω·m", 1.7241e-8, 1e-12},
