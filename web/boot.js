@@ -44,7 +44,7 @@
     const button = target?.closest?.("[data-do]");
     const value = type === "toggle" ? (target.open ? "1" : "") : event.key ?? target?.value ?? "";
     const first = type === "start";
-    let all = [type, target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (first || type === "visibilitychange" ? zone() : ""), steps.filter(([, parts]) => parts.every((part) => skipped.has(part))).map(([id]) => id).join(" ")].join(PART) + RECORD;
+    let all = [type, target?.id ?? "", button?.dataset.do ?? "", button?.dataset.key ?? "", value, location.href, now() + (first || type === "visibilitychange" ? zone() : ""), steps.filter(([, parts]) => parts.every((part) => skipped.has(part) || part.checkVisibility?.() === false)).map(([id]) => id).join(" ")].join(PART) + RECORD;
     for (const box of boxes) {
       if (!first && box.id !== own) continue;
       const unit = document.getElementById(box.id + ":unit");

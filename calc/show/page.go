@@ -97,9 +97,9 @@ func ParseAway(names string) (a Away) {
 	return a
 }
 
-// Driven reports whether all that shows how hot the muscle gets and how far it moves is out of sight: what calc.State.Finish works out. Wire says
-// where its volts melt it.
-func (a *Away) Driven() bool { return a[wireSection] && a[driveSection] && a[strokeSection] }
+// Driven reports whether all that shows how hot the muscle gets and how far it moves is out of sight: what calc.State.Finish works out. Where
+// Wire's volts melt it is said in Wire too, and there waits for the same pause in typing.
+func (a *Away) Driven() bool { return a[driveSection] && a[strokeSection] }
 
 // homes are the sections in which the parts stand.
 var homes = func() (at [numParts]uint8) {
